@@ -1,0 +1,15 @@
+/** What a command may touch of the process it runs in. Only bin.ts makes the real one. */
+export interface Io {
+  /** Standard output: data. */
+  readonly out: (text: string) => void;
+  /** Standard error: messages. */
+  readonly err: (text: string) => void;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  /** Whether messages go to a terminal, where progress is shown and colours are used. */
+  readonly terminal: boolean;
+  /** Folder that file names are relative to. */
+  readonly folder: string;
+}
+
+/** 0 done; 1 the input has errors; 2 wrong usage; 3 a fault of ours. */
+export type ExitCode = 0 | 1 | 2 | 3;

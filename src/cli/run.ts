@@ -1,0 +1,42 @@
+/** One command, from its arguments to its exit code. */
+import { readFileSync } from 'node:fs';
+import { helpText } from './help.ts';
+import type { ExitCode, Io } from './io.ts';
+import { type Options, readOptions } from './options.ts';
+
+function version(): string {
+  const file = new URL('../package.json', import.meta.url);
+  return (JSON.parse(readFileSync(file, 'utf8')) as { version: string }).version;
+}
+
+/** Commands are loaded when they are called: a check needs no PDF writer. */
+async function dispatch(options: Options, io: Io): Promise<ExitCode> {
+  switch (options.command) {
+    case 'help':
+      io.out(helpText(options.about));
+      return 0;
+    case 'version':
+      io.out(`${version()}\n`);
+      return 0;
+    case 'check':
+      return (await import('./check.ts')).check(options, io);
+    case 'build':
+      return (await import('./build.ts')).build(options, io);
+  }
+}
+
+export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
+  const options = readOptions(args);
+  if ('usage' in options) {
+    io.err(`turnsheet: ${options.usage}\nTry: turnsheet help\n`);
+    return 2;
+  }
+  try {
+    return await dispatch(options, io);
+  } catch (e) {
+    const what = e instanceof Error ? e.message : String(e);
+    io.err(`turnsheet: a fault in turnsheet itself: ${what}\nPlease report it with the lesson that led to it.\n`);
+    if (io.env['TURNSHEET_DEBUG'] && e instanceof Error) io.err(`${e.stack}\n`);
+    return 3;
+  }
+}

@@ -1,0 +1,35 @@
+/** Colours of a cube, and how it is held. The puzzle itself knows faces only. */
+import { FACES, type Face, OPPOSITE } from './faces.ts';
+import { centreAt, type View } from './view.ts';
+
+export const COLOURS = ['white', 'yellow', 'green', 'blue', 'red', 'orange'] as const;
+export type Colour = (typeof COLOURS)[number];
+
+/** The colour of each centre of a cube. As a scheme: of a cube held in one fixed way. */
+export type FaceColours = Readonly<Record<Face, Colour>>;
+
+/** Manufacturing convention, from memory: the regulations ask for six distinct colours (3a3) but not which or where. */
+export const USUAL_SCHEME: FaceColours = { U: 'white', D: 'yellow', F: 'green', B: 'blue', R: 'red', L: 'orange' };
+
+/** Which colour is up and which in front, on the solved cube before the first turn. */
+export interface Hold {
+  readonly up: Colour;
+  readonly front: Colour;
+}
+
+/** The colours of the viewer's faces in a hold; undefined where the two colours are not neighbours. */
+export function coloursHeld(scheme: FaceColours, hold: Hold): FaceColours | undefined {
+  for (let view: View = 0; view < 24; view++) {
+    const at = (face: Face): Colour => scheme[centreAt(view, face)];
+    if (at('U') === hold.up && at('F') === hold.front) {
+      return Object.fromEntries(FACES.map((face) => [face, at(face)])) as unknown as FaceColours;
+    }
+  }
+  return undefined;
+}
+
+/** The colour opposite to one, in a scheme. */
+export function oppositeColour(scheme: FaceColours, colour: Colour): Colour {
+  const face = FACES.find((f) => scheme[f] === colour)!;
+  return scheme[OPPOSITE[face]];
+}

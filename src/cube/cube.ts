@@ -1,0 +1,60 @@
+/**
+ * A state of the cube, cheap to turn: for each piece the spot of the sticker that speaks for it (spots.ts), named by
+ * the centres, and the view of the one who holds it. A turn is one look-up a piece; a search keeps only the pieces of
+ * its goal.
+ */
+import { CORNER_AFTER, CORNERS, EDGE_AFTER, EDGES, type FaceTurn, type Place } from './spots.ts';
+import type { Turn } from './turns.ts';
+import { effect, STRAIGHT, type View } from './view.ts';
+
+/** 0..7 corners, 8..19 edges, each numbered as its home place. */
+export type Piece = number;
+export const CORNER_PIECES = CORNERS.length;
+export const PIECES: number = CORNERS.length + EDGES.length;
+
+export const pieceOf = (home: Place): Piece => {
+  const corner = (CORNERS as readonly string[]).indexOf(home);
+  return corner >= 0 ? corner : CORNER_PIECES + (EDGES as readonly string[]).indexOf(home);
+};
+
+export const homeOf = (piece: Piece): Place =>
+  piece < CORNER_PIECES ? CORNERS[piece]! : EDGES[piece - CORNER_PIECES]!;
+
+/** The spot of a piece that is solved. */
+export const homeSpot = (piece: Piece): number => (piece < CORNER_PIECES ? 3 * piece : 2 * (piece - CORNER_PIECES));
+
+export interface Cube {
+  /** By piece: a corner spot or an edge spot. */
+  readonly spots: Uint8Array;
+  view: View;
+}
+
+const SOLVED_SPOTS = Uint8Array.from({ length: PIECES }, (_, piece) => homeSpot(piece));
+
+export const solvedCube = (): Cube => ({ spots: SOLVED_SPOTS.slice(), view: STRAIGHT });
+
+export const copyOf = (cube: Cube): Cube => ({ spots: cube.spots.slice(), view: cube.view });
+
+/** Turns a face named by its centre, in place. */
+export function turnFace(cube: Cube, turn: FaceTurn): void {
+  const { spots } = cube;
+  const row = 24 * turn;
+  for (let p = 0; p < CORNER_PIECES; p++) spots[p] = CORNER_AFTER[row + spots[p]!]!;
+  for (let p = CORNER_PIECES; p < PIECES; p++) spots[p] = EDGE_AFTER[row + spots[p]!]!;
+}
+
+/** Does one written turn, as the viewer would, in place. */
+export function doTurn(cube: Cube, turn: Turn): void {
+  const e = effect(turn, cube.view);
+  for (const t of e.faceTurns) turnFace(cube, t);
+  cube.view = e.view;
+}
+
+/** The cube after these turns; the one given stays as it is. */
+export function afterTurns(cube: Cube, turns: readonly Turn[]): Cube {
+  const next = copyOf(cube);
+  for (const turn of turns) doTurn(next, turn);
+  return next;
+}
+
+export const isHome = (cube: Cube, piece: Piece): boolean => cube.spots[piece] === homeSpot(piece);

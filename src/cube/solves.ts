@@ -1,0 +1,53 @@
+/** Proving: do these turns solve this case? */
+import { CORNER_PIECES, type Cube, homeOf, homeSpot, PIECES, type Piece } from './cube.ts';
+import type { Goal } from './goal.ts';
+import { CORNER_AFTER, EDGE_AFTER, type Place } from './spots.ts';
+import type { Turn } from './turns.ts';
+import { effect } from './view.ts';
+
+export interface Proof {
+  readonly verdict: 'solves' | 'fails';
+  /** Home places of the required pieces that end elsewhere or turned, in the order of the goal. */
+  readonly broken: readonly Place[];
+  /** After how many of the written turns the base was last whole; 0 is before the first. */
+  readonly baseLastWhole: number;
+}
+
+/**
+ * Corner and edge spots in one numbering, edges from 24 on, so that the inner loop has no branch:
+ * AFTER[48 * turn + spot], HOME[piece].
+ */
+const EDGES_FROM = 24;
+const numbered = (piece: Piece, spot: number): number => (piece < CORNER_PIECES ? spot : EDGES_FROM + spot);
+const HOME = Uint8Array.from({ length: PIECES }, (_, piece) => numbered(piece, homeSpot(piece)));
+const AFTER = new Uint8Array(18 * 48);
+for (let turn = 0; turn < 18; turn++) {
+  for (let spot = 0; spot < 24; spot++) {
+    AFTER[48 * turn + spot] = CORNER_AFTER[24 * turn + spot]!;
+    AFTER[48 * turn + EDGES_FROM + spot] = EDGES_FROM + EDGE_AFTER[24 * turn + spot]!;
+  }
+}
+
+/** Follows only the pieces of the goal; the cube given stays as it is. */
+export function prove(from: Cube, turns: readonly Turn[], goal: Goal): Proof {
+  const { pieces, base } = goal;
+  const count = pieces.length;
+  const spots: number[] = [];
+  for (const piece of pieces) spots.push(numbered(piece, from.spots[piece]!));
+  let { view } = from;
+  let baseLastWhole = 0;
+  for (let n = 0; n < turns.length; n++) {
+    const e = effect(turns[n]!, view);
+    for (const t of e.faceTurns) {
+      const row = 48 * t;
+      for (let i = 0; i < count; i++) spots[i] = AFTER[row + spots[i]!]!;
+    }
+    view = e.view;
+    let whole = 0;
+    while (whole < base.length && spots[whole] === HOME[base[whole]!]) whole++;
+    if (whole === base.length) baseLastWhole = n + 1;
+  }
+  const broken: Place[] = [];
+  for (let i = 0; i < count; i++) if (spots[i] !== HOME[pieces[i]!]) broken.push(homeOf(pieces[i]!));
+  return { verdict: broken.length === 0 ? 'solves' : 'fails', broken, baseLastWhole };
+}

@@ -1,0 +1,125 @@
+/** What does not fit the lesson format (schema.ts), told with places and what would be right. */
+import { isMap, isScalar, isSeq } from 'yaml';
+import type { z } from 'zod';
+import { likelyWord, listed } from './likely.ts';
+import type { Problem } from './problem.ts';
+import { caseSchema, holdSchema, lessonSchema, partSchema, solutionSchema } from './schema.ts';
+import { keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
+
+type Issue = z.core.$ZodIssue;
+
+const KEYS = {
+  lesson: Object.keys(lessonSchema.shape),
+  case: Object.keys(caseSchema.shape),
+  part: Object.keys(partSchema.shape),
+  hold: Object.keys(holdSchema.shape),
+  solution: Object.keys(solutionSchema.options[1].shape),
+};
+
+/** What a table at this path is called, and the keys it may have. */
+function tableAt(yaml: YamlText, path: Path): { name: string; keys: readonly string[] } {
+  if (path.length === 0) return { name: 'a lesson', keys: KEYS.lesson };
+  if (path.at(-1) === 'hold') return { name: 'a hold', keys: KEYS.hold };
+  if (path.at(-2) === 'solutions') return { name: 'a solution', keys: KEYS.solution };
+  if (keySpan(yaml, path, 'part')) return { name: 'a heading of a part', keys: KEYS.part };
+  return { name: 'a case', keys: KEYS.case };
+}
+
+/** What belongs at a path, as one would write it. */
+function example(path: Path): string {
+  const key = path.filter((step) => typeof step === 'string').at(-1);
+  switch (key) {
+    case 'hold':
+      return 'hold: { cross: white, front: green }';
+    case 'setup':
+    case 'turns':
+      return `${key}: R U' R'`;
+    case 'solutions':
+      return 'a list: a line "- R U\' R\'" for each solution';
+    case 'cases':
+      return 'a list: a line that begins with "- " for each case';
+    case 'open':
+      return 'open: [BL]';
+    default:
+      return `${key}: one text; in double quotes if it begins or ends with a sign`;
+  }
+}
+
+function kindOfValue(yaml: YamlText, path: Path): string {
+  const node = nodeAt(yaml, path);
+  if (isSeq(node)) return 'a list';
+  if (isMap(node)) return 'a table';
+  if (isScalar(node)) {
+    if (node.value === null) return 'nothing';
+    if (typeof node.value === 'number') return 'a number';
+    if (typeof node.value === 'boolean') return 'a yes-or-no value';
+    return 'a text';
+  }
+  return 'nothing';
+}
+
+function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[]): Problem[] {
+  const table = tableAt(yaml, path);
+  const present = isMap(nodeAt(yaml, path)) ? nodeAt(yaml, path) : undefined;
+  const free = table.keys.filter((key) => !keySpan(yaml, path, key));
+  return keys.map((key) => {
+    const likely = present ? likelyWord(key, free) : undefined;
+    return {
+      code: 'key-unknown',
+      span: keySpan(yaml, path, key) ?? spanAt(yaml, path),
+      message: `${table.name} has no key "${key}"`,
+      hint: likely ? `"${likely}" was likely meant` : `its keys are ${listed(table.keys)}`,
+    };
+  });
+}
+
+function missingKey(yaml: YamlText, path: Path): Problem {
+  const table = tableAt(yaml, path.slice(0, -1));
+  return {
+    code: 'key-missing',
+    span: spanAt(yaml, path),
+    message: `${table.name} needs the key "${String(path.at(-1))}"`,
+    hint: `add ${example(path)}`,
+  };
+}
+
+/** The branch of a union that the writer was on: a table if one is written there. */
+function problemsOfUnion(yaml: YamlText, issue: Extract<Issue, { code: 'invalid_union' }>, path: Path): Problem[] {
+  const [ofText, ofTable] = issue.errors;
+  const branch = isMap(nodeAt(yaml, path)) ? ofTable : ofText;
+  return (branch ?? []).flatMap((inner) => problemsOf(yaml, inner as Issue, path));
+}
+
+function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
+  const path = [...base, ...issue.path] as (string | number)[];
+  const span = spanAt(yaml, path);
+  switch (issue.code) {
+    case 'unrecognized_keys':
+      return unknownKeys(yaml, path, issue.keys);
+    case 'invalid_union':
+      return problemsOfUnion(yaml, issue, path);
+    case 'invalid_value': {
+      const words = issue.values.map(String);
+      const node = nodeAt(yaml, path);
+      if (!node) return [missingKey(yaml, path)];
+      const written = isScalar(node) ? String(node.value) : kindOfValue(yaml, path);
+      const likely = likelyWord(written, words);
+      const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
+      return [{ code: 'value-unknown', span, message: `"${written}" is not known here`, hint }];
+    }
+    case 'too_small':
+      return [
+        { code: 'value-kind', span, message: `"${String(path.at(-1))}" is empty`, hint: `write ${example(path)}` },
+      ];
+    default: {
+      if (!nodeAt(yaml, path)) return [missingKey(yaml, path)];
+      const found = kindOfValue(yaml, path);
+      const message = `${found} stands where "${String(path.filter((s) => typeof s === 'string').at(-1))}" wants something else`;
+      return [{ code: 'value-kind', span, message, hint: `write ${example(path)}` }];
+    }
+  }
+}
+
+/** Problems of a value at `base`, from the issues that its schema raised. */
+export const formatProblems = (yaml: YamlText, error: z.ZodError, base: Path): Problem[] =>
+  error.issues.flatMap((issue) => problemsOf(yaml, issue, base));
