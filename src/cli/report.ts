@@ -20,3 +20,10 @@ export const problemTextIn = (problem: Problem, source: Source, io: Io): string 
   problemText(placeProblem(problem, source), excerpt(problem.span, source), io);
 
 export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+/** Tells on a terminal which of many files is being worked on, on one line that is wiped at the end. */
+export function progress(io: Io, total: number, silent: boolean): (file: string | undefined) => void {
+  if (!io.terminal || silent || total < 2) return () => undefined;
+  let done = 0;
+  return (file) => io.err(file === undefined ? '\r\u001b[K' : `\r\u001b[K${++done} of ${total}: ${file}`);
+}

@@ -1,10 +1,10 @@
 /** What does not fit the lesson format (schema.ts), told with places and what would be right. */
-import { isMap, isScalar, isSeq } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq } from 'yaml';
 import type { z } from 'zod';
 import { likelyWord, listed } from './likely.ts';
 import type { Problem } from './problem.ts';
 import { caseSchema, holdSchema, lessonSchema, partSchema, solutionSchema } from './schema.ts';
-import { keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
+import { isTorn, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -120,6 +120,13 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
   }
 }
 
-/** Problems of a value at `base`, from the issues that its schema raised. */
+/**
+ * Problems of a value at `base`, from the issues that its schema raised. None where YAML itself is broken: keys then
+ * seem to be missing that are there. None of a reference either, which has been told.
+ */
 export const formatProblems = (yaml: YamlText, error: z.ZodError, base: Path): Problem[] =>
-  error.issues.flatMap((issue) => problemsOf(yaml, issue, base));
+  isTorn(yaml)
+    ? []
+    : error.issues
+        .filter((issue) => !isAlias(nodeAt(yaml, [...base, ...issue.path] as Path)))
+        .flatMap((issue) => problemsOf(yaml, issue, base));

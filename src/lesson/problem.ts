@@ -144,6 +144,11 @@ export const PROBLEM_KINDS = {
     cause: 'The fonts of the page have no such character.',
     remedy: 'Write it another way.',
   },
+  'print-too-wide': {
+    severity: 'error',
+    cause: 'Something is wider than the place it is printed in.',
+    remedy: 'Make it smaller.',
+  },
   'print-too-tall': {
     severity: 'error',
     cause: 'Something that must stay together is taller than a page.',

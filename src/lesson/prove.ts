@@ -134,10 +134,12 @@ function proveCase(c: Case, lesson: Lesson, problems: Problem[]): ProvedCase | u
   if (!checked) return undefined;
   const { address, goal } = checked;
   const family = familyOf(address);
-  if (lesson.family && family !== lesson.family) problems.push(otherFamily(c, family, lesson.family, cube));
+  const strays = lesson.family !== undefined && family !== lesson.family;
+  if (strays) problems.push(otherFamily(c, family, lesson.family, cube));
   const solutions = c.solutions.map((solution, i) => {
     const proof = prove(cube, solution.turns, goal);
-    if (proof.verdict === 'fails') problems.push(failing(solution, proof));
+    // With a set-up of another family the solutions cannot but fail: only the set-up is told.
+    if (proof.verdict === 'fails' && !strays) problems.push(failing(solution, proof));
     return { solution, claim: claimOf(lesson, c, i, { address, family, goal, proof }) };
   });
   return { case: c, cube, goal, address, family, solutions };

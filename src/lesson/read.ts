@@ -18,7 +18,7 @@ import type { Problem, Span } from './problem.ts';
 import { readProse } from './prose.ts';
 import { type CaseFile, caseSchema, lessonSchema, partSchema } from './schema.ts';
 import type { Source } from './source.ts';
-import { dataOf, type Path, parseYaml, spanAt, valueOffsets, type YamlText } from './yaml-text.ts';
+import { dataOf, nodeAt, type Path, parseYaml, spanAt, valueOffsets, type YamlText } from './yaml-text.ts';
 
 /** Characters; no lesson comes near it, and reading stays quick. */
 const LARGEST = 1_000_000;
@@ -62,7 +62,8 @@ function holdAt(r: Reader, path: Path, cross: Colour, front: Colour): Held | und
     front === cross
       ? `${front} cannot be down and in front at once`
       : `${front} is opposite to ${cross}: with ${cross} down it is up, not in front`;
-  r.problems.push({ code: 'hold-impossible', span: spanAt(r.yaml, path), message, hint: `front is ${listed(fronts)}` });
+  const at = nodeAt(r.yaml, [...path, 'front']) ? [...path, 'front'] : path;
+  r.problems.push({ code: 'hold-impossible', span: spanAt(r.yaml, at), message, hint: `front is ${listed(fronts)}` });
   return undefined;
 }
 

@@ -46,7 +46,6 @@ const SAID: Partial<Record<YAMLError['code'], { code: ProblemCode; message: stri
     message: 'a text cannot begin with this sign',
     hint: 'put the text in double quotes, or begin it on the next line after "|"',
   },
-  BAD_ALIAS: { code: 'yaml-alias', message: 'a text cannot begin with * or &', hint: 'put it in double quotes' },
   MULTIPLE_DOCS: {
     code: 'yaml-syntax',
     message: 'a second document begins here',
@@ -56,10 +55,20 @@ const SAID: Partial<Record<YAMLError['code'], { code: ProblemCode; message: stri
 
 const spanOf = ([start, end]: readonly [number, number]): Span => ({ start, end: Math.max(end, start + 1) });
 
-function problemOf(error: YAMLError): Problem {
+function problemOf(error: YAMLError, text: string): Problem {
   const said = SAID[error.code];
   const span = spanOf(error.pos);
+  if (/^Flow /.test(error.message)) {
+    const hint = 'close it: ] for [ and } for {';
+    return {
+      code: 'yaml-syntax',
+      span: openBracket(text, error.pos[0]) ?? span,
+      message: 'this bracket is never closed',
+      hint,
+    };
+  }
   if (said) return { ...said, span };
+  if (/^Sequence item without/i.test(error.message)) return { ...SAID.BAD_INDENT!, span };
   const message = error.message.split(/ at line \d|\n/)[0]!;
   const quote = /quote/i.test(message);
   return {
@@ -70,16 +79,43 @@ function problemOf(error: YAMLError): Problem {
   };
 }
 
+/** The bracket before an offset that nothing closes. */
+function openBracket(text: string, before: number): Span | undefined {
+  let closed = 0;
+  for (let i = before - 1; i >= 0; i--) {
+    if (text[i] === ']' || text[i] === '}') closed++;
+    if ((text[i] === '[' || text[i] === '{') && closed-- === 0) return { start: i, end: i + 1 };
+  }
+  return undefined;
+}
+
+/** Where YAML is broken, what follows from it on the same and the next line is not told: mending one mends all. */
+function withoutConsequences(errors: readonly Problem[], text: string): Problem[] {
+  const lineOf = (p: Problem): number => text.slice(0, p.span.start).split('\n').length;
+  const told: Problem[] = [];
+  for (const error of errors) {
+    const last = told.at(-1);
+    if (!last || lineOf(error) > lineOf(last) + 1) told.push(error);
+  }
+  return told;
+}
+
+const IS_STRUCTURE: readonly ProblemCode[] = ['yaml-syntax', 'yaml-tab', 'yaml-indent'];
+
+/** Whether the tree may be another than the writer had in mind, so that keys may seem to be missing or out of place. */
+export const isTorn = ({ problems }: YamlText): boolean => problems.some((p) => IS_STRUCTURE.includes(p.code));
+
 export function parseYaml(text: string): YamlText {
   const document = parseDocument(text, { prettyErrors: false, uniqueKeys: true, stringKeys: true, version: '1.2' });
-  const problems = document.errors.map(problemOf);
+  const aliases: Problem[] = [];
   visit(document, {
     Alias(_, node) {
-      const known = problems.some((p) => p.span.start === node.range?.[0]);
-      if (!known && node.range) problems.push(aliasProblem(node.range));
+      if (node.range) aliases.push(aliasProblem(node.range));
     },
   });
-  return { text, document, problems };
+  const errors = document.errors.map((error) => problemOf(error, text));
+  const problems = [...aliases, ...errors].sort((a, b) => a.span.start - b.span.start);
+  return { text, document, problems: withoutConsequences(problems, text) };
 }
 
 const aliasProblem = (range: readonly number[]): Problem => ({

@@ -1,0 +1,110 @@
+import type { SolutionClaim } from './claims-file.ts';
+import { addressText, cornerOf, isHome, type Place, pairSight, placeOf } from './places.ts';
+import { isPlainSequence, readTurns } from './read-turns.ts';
+import { basePlaces, type Reproof, reprove, turnsOrFaults } from './reprove.ts';
+import { afterTurns, againstCentres } from './stickers.ts';
+
+// Which colours are opposite is manufacturing convention (from memory): the competition regulations leave it open.
+const OPPOSITE: ReadonlyMap<string, string> = new Map([
+  ['white', 'yellow'],
+  ['yellow', 'white'],
+  ['green', 'blue'],
+  ['blue', 'green'],
+  ['red', 'orange'],
+  ['orange', 'red'],
+]);
+
+const SOLVED_ADDRESS = 'DFR:D FR:F';
+
+const claimed = (field: string, is: unknown, said: unknown): string[] =>
+  is === said ? [] : [`${field}: the claim says '${said}', it is '${is}'`];
+
+function textFaults(claim: SolutionClaim): string[] {
+  const texts = { setup: claim.setup, solution: claim.solution };
+  return Object.entries(texts)
+    .filter(([, text]) => readTurns(text).ok && !isPlainSequence(text))
+    .map(([field]) => `${field}: not written out turn by turn with single spaces and ASCII primes`);
+}
+
+function holdFaults({ hold, cross }: SolutionClaim): string[] {
+  const down = OPPOSITE.get(hold.up);
+  if (down === undefined) return [`hold: '${hold.up}' is no colour of the cube`];
+  if (!OPPOSITE.has(hold.front)) return [`hold: '${hold.front}' is no colour of the cube`];
+  const beside = hold.front === hold.up || hold.front === down;
+  return [
+    ...(beside ? [`hold: '${hold.front}' cannot be in front with '${hold.up}' up`] : []),
+    ...claimed('cross', down, cross),
+  ];
+}
+
+function keptFaults(claim: SolutionClaim): string[] {
+  const faults: string[] = [];
+  if (new Set(claim.kept).size < claim.kept.length) faults.push('kept: names a slot twice');
+  if (claim.kept.includes(claim.pair)) faults.push(`kept: ${claim.pair} is the pair's own slot`);
+  const state = againstCentres(afterTurns(turnsOrFaults('set-up', claim.setup).turns));
+  const [corner, edge] = [placeOf(state, cornerOf(claim.pair)), placeOf(state, claim.pair)];
+  for (const slot of claim.kept) {
+    const stuck = slot !== claim.pair && (corner === cornerOf(slot) || edge === slot);
+    if (stuck) faults.push(`kept: a piece of the pair is stuck in ${slot}`);
+  }
+  return faults;
+}
+
+function brokenFaults(broken: readonly Place[], said: readonly string[]): string[] {
+  // The order of the places is left open, so the two are compared as sets; a place named twice is still a fault.
+  const inOrder = (places: readonly string[]): string => [...places].sort().join(' ');
+  return claimed('broken', inOrder(broken), inOrder(said));
+}
+
+function shortestFaults(claim: SolutionClaim, proof: Reproof): string[] {
+  const { shortest } = claim;
+  if (shortest === undefined || shortest === null || proof.setupFaults.length > 0) return [];
+  const faults: string[] = [];
+  // A search is not repeated here; two bounds need none. A wide turn is one face turn and a slice two, rotations free,
+  // so a solution of this length is itself one of as many face turns.
+  if (proof.verdict === 'solves' && shortest > proof.length) {
+    faults.push(`shortest: the claim says '${shortest}', its own solution has ${proof.length}`);
+  }
+  if ((shortest === 0) !== (proof.address === SOLVED_ADDRESS)) {
+    faults.push(`shortest: the claim says '${shortest}' for ${proof.address}`);
+  }
+  return faults;
+}
+
+function phaseFaults(claim: SolutionClaim, proof: Reproof): string[] {
+  const { phases } = claim;
+  if (!phases || proof.setupFaults.length > 0 || proof.solutionFaults.length > 0) return [];
+  const rejoined = phases.map(({ turns }) => turns).filter((turns) => turns !== '');
+  if (rejoined.join(' ') !== claim.solution) return ['phases: their turns do not rejoin to the solution'];
+  const faults: string[] = [];
+  let stickers = afterTurns(turnsOrFaults('set-up', claim.setup).turns);
+  for (const [i, phase] of phases.entries()) {
+    const name = `phases[${i}]`;
+    stickers = afterTurns(turnsOrFaults(name, phase.turns).turns, stickers);
+    const state = againstCentres(stickers);
+    const broken = basePlaces(claim.kept).filter((place) => !isHome(state, place));
+    if (broken.length > 0) faults.push(`${name}: the base is not whole after it: ${broken.join(' ')}`);
+    faults.push(...claimed(`${name}.address`, addressText(pairSight(state, claim.pair)), phase.address));
+  }
+  return faults;
+}
+
+/** Every field of the claim that the reproof contradicts, one sentence each; empty when all is well. */
+export function compare(claim: SolutionClaim): string[] {
+  const proof = reprove(claim);
+  return [
+    ...proof.setupFaults,
+    ...proof.solutionFaults,
+    ...textFaults(claim),
+    ...holdFaults(claim),
+    ...keptFaults(claim),
+    ...claimed('verdict', proof.verdict, claim.verdict),
+    ...brokenFaults(proof.broken, claim.broken),
+    ...claimed('address', proof.address, claim.address),
+    ...claimed('case', proof.case, claim.case),
+    ...claimed('family', proof.family, claim.family),
+    ...claimed('length', proof.length, claim.length),
+    ...shortestFaults(claim, proof),
+    ...phaseFaults(claim, proof),
+  ];
+}

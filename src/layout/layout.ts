@@ -1,0 +1,69 @@
+/** The way from a sheet to its finished pages: measure.ts, then flow.ts, then the foot, whose text counts the pages. */
+import type { Paper, Pt, Sheet } from './blocks.ts';
+import { flow } from './flow.ts';
+import { widthOf } from './fonts.ts';
+import type { Frame, Item, LayoutFault, Pages } from './frames.ts';
+import { measure } from './measure.ts';
+import { type PageShape, pageShape } from './paper.ts';
+import { round } from './pieces.ts';
+import { type Report, startReport } from './report.ts';
+import { baseline, hairline, inks, typeScale } from './type.ts';
+
+export interface LaidOut {
+  readonly pages: Pages;
+  /** A sheet with faults is not to be written: its pages are laid out as far as they go. */
+  readonly faults: readonly LayoutFault[];
+}
+
+const footGap = 12;
+
+/** The rule over the foot and its two texts: decoration, which a screen reader would else repeat on every page. */
+const placeFoot = (left: string, right: string, shape: PageShape, report: Report): readonly Item[] => {
+  const style = typeScale.foot;
+  const base = round(shape.footTop + baseline(style));
+  const leftWidth = widthOf(style.font, left, style.size);
+  const rightWidth = widthOf(style.font, right, style.size);
+  if (leftWidth + footGap + rightWidth > shape.right - shape.left) {
+    report.addFaults([{ code: 'word-too-wide', what: `${left} ${right}` }], undefined);
+  }
+  const face = { font: style.font, size: style.size, colour: inks[style.ink] };
+  const rule = round(shape.footRule);
+  const items: Item[] = [
+    { kind: 'line', x1: round(shape.left), y1: rule, x2: round(shape.right), y2: rule, ...hairline },
+  ];
+  for (const [text, x] of [
+    [left, shape.left],
+    [right, shape.right - rightWidth],
+  ] as const) {
+    report.checkGlyphs(style.font, text, undefined);
+    if (text !== '') items.push({ kind: 'text', x: round(x), y: base, text, ...face });
+  }
+  return items;
+};
+
+/** Pages of `sheet` on `paper`: the same for the same input, whatever the machine. Never throws; see `faults`. */
+export const layOut = (sheet: Sheet, { paper }: { readonly paper: Paper }): LaidOut => {
+  const shape = pageShape(paper);
+  const report = startReport();
+  const width: Pt = shape.right - shape.left;
+  const pieces = sheet.body.flatMap((block) => measure(block, width, report));
+  const flowed = flow(pieces, shape);
+  for (const fault of flowed.faults) report.addFaults([fault], fault.origin);
+  const count = flowed.pages.length;
+  const frames: Frame[] = flowed.pages.map(({ items, areas, claims }, i) => ({
+    items: [...items, ...placeFoot(sheet.foot.left, sheet.foot.right(i + 1, count), shape, report)],
+    areas,
+    claims: [...claims],
+  }));
+  return {
+    pages: {
+      title: sheet.title,
+      language: sheet.language,
+      width: shape.width,
+      height: shape.height,
+      frames,
+      parts: report.parts,
+    },
+    faults: report.faults,
+  };
+};

@@ -1,0 +1,246 @@
+/** Spans -> lines. A line ends at a space or between two turns, never inside a word, a turn, or a swatch's word. */
+import type { Ink, Pt, Span } from './blocks.ts';
+import { missingGlyphs, widthOf } from './fonts.ts';
+import type { FontName, LayoutFault } from './frames.ts';
+import { inks, monoInText, type TypeStyle } from './type.ts';
+
+/** A stretch of a line in one face and colour; x from the line's start. */
+export interface Run {
+  readonly x: Pt;
+  readonly text: string;
+  readonly font: FontName;
+  readonly size: Pt;
+  readonly colour: string;
+}
+
+/** A colour's square before its name. */
+export interface Swatch {
+  readonly x: Pt;
+  readonly fill: string;
+  readonly letter?: string;
+  readonly letterInk?: string;
+}
+
+export interface Line {
+  readonly width: Pt;
+  readonly runs: readonly Run[];
+  readonly swatches: readonly Swatch[];
+}
+
+/** A fault before it is known where its block comes from. */
+export type Finding = Pick<LayoutFault, 'code' | 'what'>;
+
+export interface Lines {
+  readonly lines: readonly Line[];
+  readonly findings: readonly Finding[];
+}
+
+/** Side of a swatch, white after it, and white before it inside a line, as shares of the size of the text. */
+export const swatchSide = 0.78;
+const swatchGap = 0.26;
+const swatchLead = 0.12;
+/** Size of a swatch's letter, as a share of the size of the text. */
+export const swatchLetter = 0.62;
+
+interface Face {
+  readonly font: FontName;
+  readonly size: Pt;
+  readonly colour: string;
+}
+
+interface Fragment extends Face {
+  readonly text: string;
+  /** Of the text and the swatch before it. */
+  readonly width: Pt;
+  readonly textWidth: Pt;
+  readonly swatch?: Omit<Swatch, 'x'>;
+}
+
+/** Fragments with no space between them, such as a turn and the comma after it. */
+interface Word {
+  readonly fragments: Fragment[];
+  width: Pt;
+}
+
+/** Turns as printed: the prime sign in place of the apostrophe that files are written with. */
+export const printed = (turn: string): string => turn.replaceAll("'", '\u2032');
+
+const lineSpace = /[ \t\r\n]+/;
+
+const sameFace = (a: Face, b: Face): boolean => a.font === b.font && a.size === b.size && a.colour === b.colour;
+
+const measureFragment = (text: string, face: Face, swatch: Fragment['swatch']): Fragment => {
+  const textWidth = widthOf(face.font, text, face.size);
+  if (!swatch) return { ...face, text, textWidth, width: textWidth };
+  return { ...face, text, textWidth, width: textWidth + (swatchLead + swatchSide + swatchGap) * face.size, swatch };
+};
+
+/** Collects fragments into words; a space between two fragments starts a new word. */
+const splitWords = (spans: readonly Span[], style: TypeStyle, ink: Ink | undefined): Word[] => {
+  const words: Word[] = [];
+  let joins = false;
+  const put = (text: string, face: Face, swatch?: Fragment['swatch']): void => {
+    if (!joins || words.length === 0) words.push({ fragments: [], width: 0 });
+    joins = true;
+    const word = words.at(-1)!;
+    const last = word.fragments.at(-1);
+    // Measured anew as one: letters are kerned across the border of two spans that look alike.
+    const whole = last && !swatch && sameFace(last, face) ? word.fragments.pop() : undefined;
+    const fragment = measureFragment((whole?.text ?? '') + text, face, swatch ?? whole?.swatch);
+    word.width += fragment.width - (whole?.width ?? 0);
+    word.fragments.push(fragment);
+  };
+  const putText = (text: string, face: Face, swatch?: Fragment['swatch']): void => {
+    const [before, ...rest] = text.split(lineSpace);
+    const isSpaced = before === '' && rest.length > 0;
+    if (isSpaced) joins = false;
+    const parts = isSpaced ? rest : [before!, ...rest];
+    for (const [i, word] of parts.entries()) {
+      if (i > 0) joins = false;
+      // A colour without a name is still shown.
+      if (word !== '' || (i === 0 && swatch)) put(word, face, i === 0 ? swatch : undefined);
+    }
+  };
+  const size = style.size;
+  const colour = inks[ink ?? style.ink];
+  let lastKind: Span['kind'] | undefined;
+  for (const span of spans) {
+    switch (span.kind) {
+      case 'plain':
+        putText(span.text, { size, font: style.font, colour: span.ink ? inks[span.ink] : colour });
+        break;
+      case 'strong':
+        // Stress stands out of a grey label by its ink too, unless the whole block was asked to be grey.
+        putText(span.text, { size, font: 'sans-strong', colour: inks[ink ?? 'black'] });
+        break;
+      case 'swatch':
+        putText(
+          span.text,
+          { size, colour, font: style.font },
+          {
+            fill: span.fill,
+            ...(span.letter !== undefined && { letter: span.letter }),
+            ...(span.letterInk !== undefined && { letterInk: span.letterInk }),
+          },
+        );
+        break;
+      case 'turns': {
+        const face = { colour, font: 'mono', size: Math.round(size * monoInText * 10) / 10 } as const;
+        if (lastKind === 'turns') joins = false;
+        for (const [i, turn] of span.turns.entries()) {
+          if (i > 0) joins = false;
+          if (turn !== '') put(printed(turn), face);
+        }
+        break;
+      }
+    }
+    lastKind = span.kind;
+  }
+  return words;
+};
+
+/** The space after a word is as wide as in the face that the word ends in. */
+const spaceAfter = (word: Word): Pt => {
+  const last = word.fragments.at(-1)!;
+  return widthOf(last.font, ' ', last.size);
+};
+
+const widthOfWords = (words: readonly Word[]): Pt =>
+  words.reduce((sum, word, i) => sum + word.width + (i < words.length - 1 ? spaceAfter(word) : 0), 0);
+
+/** Widths are sums of rounded shares: a word that fits exactly must not fall to the next line. */
+const slack = 0.01;
+
+const fillGreedily = (words: readonly Word[], width: Pt): Word[][] => {
+  const lines: Word[][] = [];
+  let used = 0;
+  for (const word of words) {
+    const line = lines.at(-1);
+    const before = line ? used + spaceAfter(line.at(-1)!) : 0;
+    if (line && before + word.width <= width + slack) {
+      line.push(word);
+      used = before + word.width;
+    } else {
+      lines.push([word]);
+      used = word.width;
+    }
+  }
+  return lines;
+};
+
+/** A last line shorter than this share of the width looks left over, if it is a single word. */
+const lonely = 0.2;
+/** The line above is not emptied below this share of the width to keep the last word company. */
+const full = 0.6;
+
+const keepLastWordCompany = (lines: Word[][], width: Pt): void => {
+  const last = lines.at(-1);
+  const above = lines.at(-2);
+  if (!last || !above || last.length > 1 || above.length < 3 || last[0]!.width > lonely * width) return;
+  if (widthOfWords(above.slice(0, -1)) < full * width) return;
+  const moved = above.at(-1)!;
+  if (moved.width + spaceAfter(moved) + last[0]!.width > width + slack) return;
+  last.unshift(above.pop()!);
+};
+
+/** As few runs as faces allow. The space between two runs is the end of the first, so that copied text has it once. */
+const setLine = (words: readonly Word[]): Line => {
+  const runs: Run[] = [];
+  const swatches: Swatch[] = [];
+  let x = 0;
+  let current: { x: Pt; text: string; face: Face } | undefined;
+  const close = (): void => {
+    if (current && current.text !== '') runs.push({ ...current.face, x: current.x, text: current.text });
+    current = undefined;
+  };
+  for (const [i, word] of words.entries()) {
+    if (i > 0) {
+      const before = words[i - 1]!;
+      x += spaceAfter(before);
+      if (current) current.text += ' ';
+    }
+    for (const { text, textWidth, swatch, font, size, colour } of word.fragments) {
+      const face = { font, size, colour };
+      if (swatch) {
+        close();
+        // The first of a line stands at its edge: the line comes out a little shorter than it was counted.
+        if (x > 0) x += swatchLead * size;
+        swatches.push({ ...swatch, x });
+        x += (swatchSide + swatchGap) * size;
+      }
+      if (current && !sameFace(current.face, face)) close();
+      current ??= { x, text: '', face };
+      current.text += text;
+      x += textWidth;
+    }
+  }
+  close();
+  return { width: x, runs, swatches };
+};
+
+const findingsOf = (words: readonly Word[], width: Pt): Finding[] => {
+  const findings: Finding[] = [];
+  for (const word of words) {
+    for (const { font, text, swatch } of word.fragments) {
+      for (const what of missingGlyphs(font, text)) findings.push({ code: 'missing-glyph', what });
+      for (const what of missingGlyphs('sans-strong', swatch?.letter ?? '')) {
+        findings.push({ code: 'missing-glyph', what });
+      }
+    }
+    if (word.width > width + slack) {
+      findings.push({ code: 'word-too-wide', what: word.fragments.map((fragment) => fragment.text).join('') });
+    }
+  }
+  return findings;
+};
+
+/**
+ * Lines no wider than `width`, filled greedily: at these measures an optimal breaking gains little and makes the
+ * break of one line depend on words far below. A word wider than `width` stands on a line of its own and is a finding.
+ */
+export const breakLines = (spans: readonly Span[], style: TypeStyle, width: Pt, ink?: Ink): Lines => {
+  const words = splitWords(spans, style, ink);
+  const lines = fillGreedily(words, width);
+  keepLastWordCompany(lines, width);
+  return { lines: lines.map(setLine), findings: findingsOf(words, width) };
+};

@@ -1,0 +1,228 @@
+import type { Pt, TurnsBlock } from './blocks.ts';
+import { widthOf } from './fonts.ts';
+import { breakLines, type Finding, type Line, printed } from './lines.ts';
+import { placeLine } from './measure-text.ts';
+import { area, type Piece, round, type Sink, strip } from './pieces.ts';
+import type { Report } from './report.ts';
+import { baseline, belowMiddle, inks, typeScale } from './type.ts';
+
+const face = typeScale.turns;
+const wordsFace = typeScale.words;
+const ringFace = typeScale.ring;
+
+/** From the top of a line of turns: to the line under a group, and to the words below that. */
+const underline = 14.6;
+const wordsTop = 16.5;
+/** Groups stand a space apart; their lines a little more, so that they are seen as two. */
+const underlineInset = 0.8;
+/** With one line of words the whole is 27 points high, on the grid of 3. */
+const wordsBottom = 1.5;
+const wordsGap = 7;
+const ringHeight = 14;
+const ringLine = { colour: inks.black, width: 0.8 } as const;
+const ringPadding = 4.6;
+const ringGap = 6;
+
+/** A group, or the part of it that a line holds; x from the block's left edge. */
+interface Cell {
+  readonly x: Pt;
+  readonly text: string;
+  /** Of the turns alone. */
+  readonly width: Pt;
+  readonly underlined: boolean;
+  readonly words: readonly Line[];
+  /** Of the words alone. */
+  readonly wordsWidth: Pt;
+}
+
+type Row = Cell[];
+
+const turnsWidth = (text: string): Pt => widthOf(face.font, text, face.size);
+
+interface Rows {
+  readonly rows: readonly Row[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Groups -> rows no wider than `width`. A group moves to the next row whole where it fits there; one that fits no row
+ * is parted between turns, its words under its first part. Rows after the first are indented.
+ */
+const fillRows = (groups: TurnsBlock['groups'], width: Pt): Rows => {
+  const space = turnsWidth(' ');
+  const indent = 2 * space;
+  const rows: Row[] = [[]];
+  const findings: Finding[] = [];
+  const slack = 0.01;
+
+  const nextX = (): Pt => {
+    const last = rows.at(-1)!.at(-1);
+    if (!last) return rows.length > 1 ? indent : 0;
+    const afterTurns = last.x + last.width + space;
+    return last.wordsWidth > 0 ? Math.max(afterTurns, last.x + last.wordsWidth + wordsGap) : afterTurns;
+  };
+  const startRow = (): void => {
+    if (rows.at(-1)!.length > 0) rows.push([]);
+  };
+
+  for (const group of groups) {
+    const turns = group.turns.filter((turn) => turn !== '').map(printed);
+    const spans = group.words ? ([{ kind: 'plain', text: group.words }] as const) : [];
+    const words = breakLines(spans, wordsFace, Math.max(width - indent, 0));
+    findings.push(...words.findings);
+    if (turns.length === 0 && words.lines.length === 0) continue;
+    const underlined = words.lines.length > 0;
+    const wordsWidth = Math.max(0, ...words.lines.map((line) => line.width));
+    const text = turns.join(' ');
+    const whole = Math.max(turnsWidth(text), wordsWidth);
+    if (nextX() + whole > width + slack) startRow();
+    if (nextX() + whole <= width + slack || turns.length === 0) {
+      rows.at(-1)!.push({ x: nextX(), text, width: turnsWidth(text), underlined, words: words.lines, wordsWidth });
+      continue;
+    }
+    let rest: readonly string[] = turns;
+    let isFirst = true;
+    while (rest.length > 0) {
+      const x = nextX();
+      let count = 1;
+      while (count < rest.length && x + turnsWidth(rest.slice(0, count + 1).join(' ')) <= width + slack) count++;
+      // A last turn alone on a line is easily missed: it is given company.
+      if (rest.length - count === 1 && count > 2) count--;
+      const part = rest.slice(0, count).join(' ');
+      if (x + turnsWidth(part) > width + slack) findings.push({ code: 'word-too-wide', what: part });
+      rows.at(-1)!.push({
+        x,
+        text: part,
+        width: turnsWidth(part),
+        underlined,
+        words: isFirst ? words.lines : [],
+        wordsWidth: isFirst ? wordsWidth : 0,
+      });
+      isFirst = false;
+      rest = rest.slice(count);
+      if (rest.length > 0) startRow();
+    }
+  }
+  return { rows: rows.filter((row) => row.length > 0), findings };
+};
+
+/** Neighbours that stand one space apart become one text, so that copied turns have single spaces. */
+const joinCells = (row: Row): readonly { readonly x: Pt; readonly text: string }[] => {
+  const space = turnsWidth(' ');
+  const runs: { x: Pt; text: string; end: Pt }[] = [];
+  for (const { x, text, width } of row) {
+    const last = runs.at(-1);
+    if (last && Math.abs(last.end + space - x) < 0.01) {
+      last.text += ` ${text}`;
+      last.end = x + width;
+    } else {
+      runs.push({ x, text, end: x + width });
+    }
+  }
+  return runs;
+};
+
+const rowHeight = (row: Row): Pt => {
+  const wordLines = Math.max(0, ...row.map((cell) => cell.words.length));
+  if (wordLines > 0) return wordsTop + wordLines * wordsFace.leading + wordsBottom;
+  return face.leading + (row.some((cell) => cell.underlined) ? 3 : 0);
+};
+
+const placeRing = (sink: Sink, text: string, right: Pt, y: Pt, width: Pt, part: number): void => {
+  const middle = y + face.leading / 2;
+  // The stroke lies half outside its box: set in, so that the ring ends where the lines of the page end.
+  const inset = ringLine.width / 2;
+  sink.items.push({
+    kind: 'box',
+    x: round(right - width + inset),
+    y: round(middle - ringHeight / 2 + inset),
+    width: round(width - ringLine.width),
+    height: round(ringHeight - ringLine.width),
+    radius: 4.6,
+    line: ringLine,
+  });
+  sink.items.push({
+    kind: 'text',
+    x: round(right - (width + widthOf(ringFace.font, text, ringFace.size)) / 2),
+    y: round(middle + belowMiddle(ringFace.font, ringFace.size)),
+    text,
+    font: ringFace.font,
+    size: ringFace.size,
+    colour: inks[ringFace.ink],
+    part,
+  });
+};
+
+/**
+ * One strip. All turns are drawn before all words and these before the ring: whoever copies or reads aloud has the
+ * turns unbroken.
+ */
+export const measureTurns = (block: TurnsBlock, width: Pt, report: Report): readonly Piece[] => {
+  const { ring } = block;
+  const ringWidth = ring
+    ? Math.max(ringHeight + 2, widthOf(ringFace.font, ring.text, ringFace.size) + 2 * ringPadding)
+    : 0;
+  const { rows, findings } = fillRows(block.groups, Math.max(width - (ring ? ringWidth + ringGap : 0), 0));
+  report.addFaults(findings, block.origin);
+  if (ring) {
+    report.checkGlyphs(ringFace.font, ring.text, block.origin);
+    if (ringWidth > width) report.addFaults([{ code: 'word-too-wide', what: ring.text }], block.origin);
+  }
+  for (const cell of rows.flat()) report.checkGlyphs(face.font, cell.text, block.origin);
+  if (rows.length === 0 && !ring) return [];
+
+  const part = report.addPart({ role: 'P' });
+  const ringPart = ring ? report.addPart({ role: 'Span', alt: ring.spoken }, part) : undefined;
+  const tops: Pt[] = [];
+  let height = 0;
+  for (const row of rows) {
+    tops.push(height);
+    height += rowHeight(row);
+  }
+  height = Math.max(height, face.leading);
+  const inkWidth = Math.max(0, ...rows.flat().map((cell) => cell.x + Math.max(cell.width, cell.wordsWidth)));
+  return [
+    strip(block, height, (sink, x, y) => {
+      sink.areas.push(area(x, y, ring ? Math.max(width, inkWidth) : inkWidth, height));
+      for (const [i, row] of rows.entries()) {
+        const top = y + tops[i]!;
+        for (const cell of row) {
+          if (!cell.underlined || cell.width === 0) continue;
+          const lineY = round(top + underline);
+          sink.items.push({
+            kind: 'line',
+            x1: round(x + cell.x + underlineInset),
+            y1: lineY,
+            x2: round(x + cell.x + cell.width - underlineInset),
+            y2: lineY,
+            width: 0.5,
+            colour: inks.black,
+          });
+        }
+      }
+      for (const [i, row] of rows.entries()) {
+        const base = round(y + tops[i]! + baseline(face));
+        for (const run of joinCells(row)) {
+          sink.items.push({
+            kind: 'text',
+            x: round(x + run.x),
+            y: base,
+            text: run.text,
+            font: face.font,
+            size: face.size,
+            colour: inks[face.ink],
+            part,
+          });
+        }
+      }
+      for (const [i, row] of rows.entries()) {
+        for (const cell of row) {
+          for (const [j, line] of cell.words.entries()) {
+            placeLine(sink, line, wordsFace, x + cell.x, y + tops[i]! + wordsTop + j * wordsFace.leading, part);
+          }
+        }
+      }
+      if (ring && ringPart !== undefined) placeRing(sink, ring.text, x + width, y, ringWidth, ringPart);
+    }),
+  ];
+};

@@ -1,0 +1,44 @@
+import { mm, type Paper, type Pt } from './blocks.ts';
+
+/** A page's edges and the area that blocks may fill, in points from the top left corner. */
+export interface PageShape {
+  readonly width: Pt;
+  readonly height: Pt;
+  readonly left: Pt;
+  readonly right: Pt;
+  readonly top: Pt;
+  readonly bottom: Pt;
+  /** The rule over the foot. */
+  readonly footRule: Pt;
+  /** Top of the foot's line of text. */
+  readonly footTop: Pt;
+}
+
+/** ISO 216 A4 and ANSI letter. */
+const sizes: Readonly<Record<Paper, readonly [Pt, Pt]>> = { a4: [595.28, 841.89], letter: [612, 792] };
+
+const side = mm(16);
+const head = mm(15);
+/** From the paper's lower edge to the lower edge of the foot's text: outside what office printers leave white. */
+const footEdge = mm(11);
+const footLeading = 12;
+const footPadding = 6;
+/** White between the last block and the rule over the foot. */
+const aboveFoot = 9;
+
+/** The shape of a page on `paper`. */
+export const pageShape = (paper: Paper): PageShape => {
+  const [width, height] = sizes[paper];
+  const footTop = height - footEdge - footLeading;
+  const footRule = footTop - footPadding;
+  return {
+    width,
+    height,
+    left: side,
+    right: width - side,
+    top: head,
+    bottom: footRule - aboveFoot,
+    footRule,
+    footTop,
+  };
+};

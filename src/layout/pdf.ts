@@ -1,0 +1,242 @@
+/**
+ * Pages -> the bytes of a PDF 1.7 file, tagged. Lays out nothing: every item is drawn where it stands. The bytes
+ * depend on the pages alone, for a given version of zlib.
+ */
+import PDFDocument from 'pdfkit';
+import type { Scene, Stroke } from '../svg/scene.ts';
+import { fontForWriter, widthOf } from './fonts.ts';
+import type { FontName, Frame, Item, Pages, Part, PlacedScene } from './frames.ts';
+import { round } from './pieces.ts';
+import { belowMiddle } from './type.ts';
+
+type Doc = PDFKit.PDFDocument;
+type Element = PDFKit.PDFStructureElement;
+
+export interface PdfOptions {
+  /** Deflate the streams; true when left out. Tests compare files without, as zlib's output differs by version. */
+  readonly compress?: boolean;
+}
+
+/** A file has no clock: the same pages are the same bytes on any day. */
+const created = new Date(Date.UTC(2000, 0, 1));
+
+/** What XML 1.0 cannot hold is left out of the metadata; the title in Info keeps it. */
+const escapeXml = (text: string): string =>
+  [...text]
+    .filter((character) => {
+      const code = character.codePointAt(0)!;
+      const isLoneSurrogate = code >= 0xd800 && code <= 0xdfff;
+      return (code >= 0x20 || '\t\n\r'.includes(character)) && !isLoneSurrogate && code !== 0xfffe && code !== 0xffff;
+    })
+    .join('')
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;');
+
+/** pdfkit writes the title into the XMP metadata as it is: swap it once Info is written and before XMP is. */
+const escapeMetadata = (doc: Doc): void => {
+  const endMetadata = doc.endMetadata.bind(doc);
+  doc.endMetadata = () => {
+    doc.info = { ...doc.info, Title: escapeXml(doc.info.Title ?? '') };
+    endMetadata();
+  };
+};
+
+const drawText = (doc: Doc, text: string, x: number, y: number, font: FontName, size: number, colour: string): void => {
+  doc.fillColor(colour).font(font, size).text(text, x, y, { lineBreak: false, baseline: 'alphabetic' });
+};
+
+const isLength = (n: number): boolean => Number.isFinite(n) && n > 0;
+
+/** Never rounded to nothing: a width of 0 is as thin as the device can, and a dash of 0 is refused by pdfkit. */
+const thickness = (n: number): number => Math.max(round(n), 0.01);
+
+const drawScene = (doc: Doc, scene: Scene, { x, y, width }: PlacedScene): void => {
+  const scale = width / scene.width;
+  const stroke = ({ colour, width: lineWidth, dash }: Stroke): void => {
+    doc.lineWidth(thickness(lineWidth * scale)).strokeColor(colour);
+    if (dash?.every(isLength)) doc.dash(thickness(dash[0] * scale), { space: thickness(dash[1] * scale) });
+    else doc.undash();
+  };
+  doc.save().lineJoin('round').lineCap('round');
+  for (const mark of scene.marks) {
+    if (mark.kind === 'label') {
+      const size = round(mark.size * scale);
+      const left = x + mark.x * scale - widthOf('sans-strong', mark.text, size) / 2;
+      const base = y + mark.y * scale + belowMiddle('sans-strong', size);
+      drawText(doc, mark.text, round(left), round(base), 'sans-strong', size, mark.colour);
+      continue;
+    }
+    const [first, ...rest] = mark.points;
+    const fill = mark.kind === 'polygon' ? mark.fill : undefined;
+    if (!first || (fill === undefined && !mark.stroke)) continue;
+    doc.moveTo(round(x + first.x * scale), round(y + first.y * scale));
+    for (const point of rest) doc.lineTo(round(x + point.x * scale), round(y + point.y * scale));
+    if (mark.kind === 'polygon') doc.closePath();
+    if (fill !== undefined) doc.fillColor(fill);
+    if (mark.stroke) stroke(mark.stroke);
+    if (fill !== undefined && mark.stroke) doc.fillAndStroke();
+    else if (mark.stroke) doc.stroke();
+    else doc.fill();
+  }
+  doc.restore();
+};
+
+const drawItem = (doc: Doc, item: Item): void => {
+  switch (item.kind) {
+    case 'text':
+      drawText(doc, item.text, item.x, item.y, item.font, item.size, item.colour);
+      break;
+    case 'line':
+      doc.lineWidth(item.width).strokeColor(item.colour).moveTo(item.x1, item.y1).lineTo(item.x2, item.y2).stroke();
+      break;
+    case 'box':
+      doc.roundedRect(item.x, item.y, item.width, item.height, item.radius);
+      if (item.fill !== undefined) doc.fillColor(item.fill);
+      if (item.line) doc.lineWidth(item.line.width).strokeColor(item.line.colour);
+      if (item.fill !== undefined && item.line) doc.fillAndStroke();
+      else if (item.line) doc.stroke();
+      else doc.fill();
+      break;
+    case 'scene':
+      drawScene(doc, item.scene, item);
+      break;
+  }
+};
+
+/** For each part, the item (counted over all pages) after which neither it nor a part in it is drawn again. */
+const lastUses = ({ frames, parts }: Pages): readonly number[] => {
+  const last = parts.map(() => -1);
+  for (const [i, item] of frames.flatMap((frame) => frame.items).entries()) {
+    for (let part = item.part; part !== undefined; part = parts[part]?.parent) last[part] = i;
+  }
+  return last;
+};
+
+const boxOf = (item: Item): [number, number, number, number] | undefined =>
+  item.kind === 'scene' ? [item.x, item.y, round(item.x + item.width), round(item.y + item.height)] : undefined;
+
+/** The structure tree, grown as items are drawn: an element is ended with its last item, which frees its memory. */
+const growTree = (doc: Doc, pages: Pages) => {
+  const elements: (Element | undefined)[] = [];
+  const last = lastUses(pages);
+
+  const elementOf = (number: number, item: Item): Element => {
+    const known = elements[number];
+    if (known) return known;
+    const part: Part = pages.parts[number]!;
+    const bbox = part.role === 'Figure' ? boxOf(item) : undefined;
+    const made = doc.struct(part.role, { ...(part.alt && { alt: part.alt }), ...(bbox && { bbox }) });
+    if (part.parent === undefined) doc.addStructure(made);
+    else elementOf(part.parent, item).add(made);
+    elements[number] = made;
+    return made;
+  };
+
+  return {
+    /** Draws items of one part in a row, or decoration if there is none. */
+    draw(items: readonly Item[], part: number | undefined): void {
+      if (part === undefined) {
+        doc.markContent('Artifact', { type: 'Layout' });
+        for (const item of items) drawItem(doc, item);
+        doc.endMarkedContent();
+        return;
+      }
+      const element = elementOf(part, items[0]!);
+      const content = doc.markStructureContent(pages.parts[part]!.role);
+      for (const item of items) drawItem(doc, item);
+      doc.endMarkedContent();
+      element.add(content);
+    },
+    /** Ends the elements that item number `drawn` of part `part` was the last of, from the inside outwards. */
+    endAfter(part: number | undefined, drawn: number): void {
+      for (let one = part; one !== undefined && last[one] === drawn; one = pages.parts[one]?.parent)
+        elements[one]?.end();
+    },
+  };
+};
+
+const headingDepth: Partial<Record<Part['role'], number>> = { H1: 1, H2: 2, H3: 3 };
+
+/** Outline entries nest as the headings do; what is no heading goes to the innermost. */
+const startOutline = (doc: Doc) => {
+  const path: { readonly depth: number; readonly entry: PDFKit.PDFOutline }[] = [];
+  return (title: string, role: Part['role'], top: number, pageWidth: number): void => {
+    const depth = headingDepth[role] ?? 4;
+    while (path.length > 0 && path.at(-1)!.depth >= depth) path.pop();
+    const parent = path.at(-1)?.entry ?? doc.outline;
+    // pdfkit counts `left` from the right edge.
+    path.push({ depth, entry: parent.addItem(title, { fit: false, top, left: pageWidth, expanded: true }) });
+  };
+};
+
+/** Items in their order, cut where the part changes. */
+const sequences = (frame: Frame): readonly Item[][] => {
+  const found: Item[][] = [];
+  for (const item of frame.items) {
+    const current = found.at(-1);
+    if (current && current[0]!.part === item.part) current.push(item);
+    else found.push([item]);
+  }
+  return found;
+};
+
+const drawPages = (doc: Doc, pages: Pages): void => {
+  const tree = growTree(doc, pages);
+  const addBookmark = startOutline(doc);
+  const bookmarked = new Set<number>();
+  let drawn = -1;
+  for (const frame of pages.frames) {
+    doc.addPage();
+    for (const items of sequences(frame)) {
+      const { part } = items[0]!;
+      const bookmark = part === undefined ? undefined : pages.parts[part]?.bookmark;
+      if (part !== undefined && bookmark !== undefined && !bookmarked.has(part)) {
+        bookmarked.add(part);
+        addBookmark(bookmark, pages.parts[part]!.role, topOf(items[0]!), pages.width);
+      }
+      tree.draw(items, part);
+      drawn += items.length;
+      tree.endAfter(part, drawn);
+    }
+  }
+};
+
+const topOf = (item: Item): number => {
+  if (item.kind === 'text') return round(Math.max(item.y - 2 * item.size, 0));
+  return item.kind === 'line' ? item.y1 : item.y;
+};
+
+/** The file. Pages are drawn as they are, so that pages of a layout with faults give a file with the same faults. */
+export const writePdf = (pages: Pages, { compress = true }: PdfOptions = {}): Promise<Uint8Array> =>
+  new Promise((resolve, reject) => {
+    const doc: Doc = new PDFDocument({
+      autoFirstPage: false,
+      compress,
+      displayTitle: true,
+      font: '',
+      info: {
+        Title: pages.title,
+        Producer: 'turnsheet',
+        Creator: 'turnsheet',
+        CreationDate: created,
+        ModDate: created,
+      },
+      lang: pages.language,
+      margin: 0,
+      pdfVersion: '1.7',
+      size: [pages.width, pages.height],
+      tagged: true,
+    });
+    escapeMetadata(doc);
+    const chunks: Uint8Array[] = [];
+    doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+    doc.on('end', () => resolve(Buffer.concat(chunks)));
+    doc.on('error', reject);
+    for (const name of ['sans', 'sans-strong', 'mono'] as const) {
+      // The types ask for bytes; pdfkit takes an opened font too, which saves parsing each file a second time.
+      doc.registerFont(name, fontForWriter(name) as unknown as Buffer);
+    }
+    drawPages(doc, pages);
+    doc.end();
+  });

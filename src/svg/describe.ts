@@ -1,0 +1,66 @@
+/**
+ * A case in words, from the same state that is drawn. Every pair address, slot and hold gives words of its own; the
+ * tests read the address back from them.
+ */
+import type { FaceColours } from '../cube/colours.ts';
+import { type Cube, isHome, type Piece } from '../cube/cube.ts';
+import type { Face } from '../cube/faces.ts';
+import { edgeOfSlot, type Goal, type Slot, slotOfPlace } from '../cube/goal.ts';
+import { faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
+import { centreAt, seenAt } from '../cube/view.ts';
+import type { PieceWhere, Words } from '../words/words.ts';
+import { pairPieces, placeOf } from './emphasis.ts';
+import { seenPlace } from './place-tiles.ts';
+
+/** How the cube is held now: which centres the viewer sees below and in front. */
+export const describeHold = (cube: Cube, colours: FaceColours, words: Words): string =>
+  words.drawing.hold(colours[centreAt(cube.view, 'D')], colours[centreAt(cube.view, 'F')]);
+
+function whereIs(cube: Cube, goal: Goal, piece: Piece): PieceWhere {
+  const place = placeOf(cube, piece);
+  const slot = slotOfPlace(place);
+  if (slot === goal.slot) return { at: 'own-slot', solved: isHome(cube, piece) };
+  const seen = seenPlace(cube.view, place);
+  // "On top" and slots named by two directions go with a cross that is held down; else the whole place is named.
+  if (centreAt(cube.view, 'D') !== 'D') return { at: 'elsewhere', place: seen };
+  if (slot) return { at: 'slot', place: seen };
+  return { at: seen.startsWith('U') ? 'top' : 'elsewhere', place: seen };
+}
+
+/** The corner's cross-coloured sticker says how it is turned. */
+function cornerWords(cube: Cube, goal: Goal, colours: FaceColours, words: Words): string {
+  const { corner } = pairPieces(goal);
+  const side = seenAt(cube.view, faceOfCornerSpot(cube.spots[corner]!));
+  return words.drawing.piece('corner', whereIs(cube, goal, corner), colours.D, side);
+}
+
+/** The edge's sticker that is up or down, or else to the front or back, says how it is turned. */
+function edgeWords(cube: Cube, goal: Goal, colours: FaceColours, words: Words): string {
+  const { edge } = pairPieces(goal);
+  const home = [...edgeOfSlot(goal.slot)] as Face[];
+  const spot = cube.spots[edge]!;
+  const sides = [spot, spot ^ 1].map((s) => seenAt(cube.view, faceOfEdgeSpot(s)));
+  const telling = [...'UDFB'].map((s) => sides.indexOf(s as Face)).find((i) => i >= 0)!;
+  return words.drawing.piece('edge', whereIs(cube, goal, edge), colours[home[telling]!], sides[telling]!);
+}
+
+/** Which pair it is and where it belongs. */
+export function describeOwnSlot(cube: Cube, slot: Slot, colours: FaceColours, words: Words): string {
+  const place = seenPlace(cube.view, edgeOfSlot(slot));
+  const [first, second] = ([...place] as Face[]).map((side) => colours[centreAt(cube.view, side)]);
+  return words.drawing.pair(first!, second!, place);
+}
+
+export function describeCase(cube: Cube, goal: Goal, colours: FaceColours, words: Words): string {
+  const { drawing } = words;
+  const { corner, edge } = pairPieces(goal);
+  const solved = isHome(cube, corner) && isHome(cube, edge);
+  return [
+    describeHold(cube, colours, words),
+    describeOwnSlot(cube, goal.slot, colours, words),
+    ...(solved
+      ? [drawing.pairSolved]
+      : [cornerWords(cube, goal, colours, words), edgeWords(cube, goal, colours, words)]),
+    ...(goal.kept.length > 0 ? [drawing.kept(goal.kept.map((slot) => seenPlace(cube.view, edgeOfSlot(slot))))] : []),
+  ].join(' ');
+}

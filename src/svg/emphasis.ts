@@ -1,0 +1,50 @@
+/** What the eye should be led to: which stickers matter for solving one pair, and which slots to mark. */
+import { CORNER_PIECES, type Cube, type Piece, pieceOf } from '../cube/cube.ts';
+import { cornerOfSlot, edgeOfSlot, type Goal, type Slot, slotOfPlace } from '../cube/goal.ts';
+import { cornerOf, edgeOf, type Place } from '../cube/spots.ts';
+import type { Sticker } from '../cube/stickers.ts';
+
+/**
+ * pair: the two pieces to be brought home. kept: pieces that stay solved, the cross among them. centre: names its
+ * face. other: does not matter.
+ */
+export type Role = 'pair' | 'kept' | 'centre' | 'other';
+
+export const pairPieces = (goal: Goal): { corner: Piece; edge: Piece } => ({
+  corner: pieceOf(cornerOfSlot(goal.slot)),
+  edge: pieceOf(edgeOfSlot(goal.slot)),
+});
+
+/** Which role each sticker has for a goal. */
+export function rolesFor(goal: Goal): (sticker: Sticker) => Role {
+  const { corner, edge } = pairPieces(goal);
+  return ({ piece }) => {
+    if (piece === undefined) return 'centre';
+    if (piece === corner || piece === edge) return 'pair';
+    return goal.base.includes(piece) ? 'kept' : 'other';
+  };
+}
+
+/** The place, named by the centres, in which a piece sits. */
+export function placeOf(cube: Cube, piece: Piece): Place {
+  const spot = cube.spots[piece]!;
+  return piece < CORNER_PIECES ? cornerOf(spot) : edgeOf(spot);
+}
+
+export interface MarkedSlots {
+  /** The pair's own slot while a piece of the pair is not in it; it may be twisted or flipped there. */
+  readonly target: Slot | undefined;
+  /** Foreign slots that a piece of the pair is stuck in. */
+  readonly stuck: readonly Slot[];
+}
+
+export function markedSlots(cube: Cube, goal: Goal): MarkedSlots {
+  const { corner, edge } = pairPieces(goal);
+  const slots = [corner, edge].map((piece) => slotOfPlace(placeOf(cube, piece)));
+  const filled = slots.every((slot) => slot === goal.slot);
+  const foreign = slots.filter((slot): slot is Slot => slot !== undefined && slot !== goal.slot);
+  return { target: filled ? undefined : goal.slot, stuck: [...new Set(foreign)] };
+}
+
+/** The two places that a slot is. */
+export const placesOfSlot = (slot: Slot): readonly Place[] => [cornerOfSlot(slot), edgeOfSlot(slot)];

@@ -1,0 +1,95 @@
+/** The marks that drawings of a cube are made of. Each function only emits; where things lie is in the projection. */
+import type { FaceColours } from '../cube/colours.ts';
+import type { Cube } from '../cube/cube.ts';
+import type { Slot } from '../cube/goal.ts';
+import { type Sticker, stickersOf } from '../cube/stickers.ts';
+import type { Words } from '../words/words.ts';
+import { placesOfSlot, type Role } from './emphasis.ts';
+import { BLACK, type Ink, PALETTES } from './palette.ts';
+import { tileOfSticker, tilesOfPlaces } from './place-tiles.ts';
+import type { Projection, Tile } from './projection.ts';
+import type { Label, Point, Polygon, Stroke } from './scene.ts';
+import { unionOutline } from './shapes.ts';
+
+/** How a drawing looks, whatever cube is on it. */
+export interface Look {
+  /** By the engine's faces: see coloursHeld. */
+  readonly colours: FaceColours;
+  readonly ink: Ink;
+  readonly words: Words;
+}
+
+/** A sticker and where it is drawn. */
+export interface SeenSticker extends Pick<Sticker, 'piece' | 'colour'> {
+  readonly tile: Tile;
+  readonly role: Role;
+}
+
+/** Widths in scene units: at 35 mm across, 1 is 0.35 mm, about a point. */
+const GRID = 0.45;
+const EDGES = 0.8;
+const HEAVY: Stroke = { colour: BLACK, width: 2.2 };
+const TARGET: Stroke = { colour: BLACK, width: 1.5, dash: [2.6, 2.3] };
+const STUCK: Stroke = { colour: BLACK, width: 1.1 };
+/** Rounds a sticker of the pair. */
+const RIM = 0.65;
+
+export const seenStickers = (cube: Cube, projection: Projection, roleFor: (s: Sticker) => Role): SeenSticker[] =>
+  stickersOf(cube).flatMap((sticker) => {
+    const tile = tileOfSticker(projection, sticker);
+    return tile ? [{ piece: sticker.piece, colour: sticker.colour, tile, role: roleFor(sticker) }] : [];
+  });
+
+/** A sticker at rest: kept pieces pale, centres in full colour, the rest paper. */
+export function ground({ tile, role, colour }: SeenSticker, { colours, ink }: Look): Polygon {
+  const { full, pale, paper, grid } = PALETTES[ink];
+  const name = colours[colour];
+  const fill = role === 'centre' ? full[name] : role === 'kept' ? pale[name] : paper;
+  return { kind: 'polygon', points: tile.outline, fill, stroke: { colour: grid, width: GRID } };
+}
+
+export const cubeEdges = ({ faces }: Projection, ink: Ink): Polygon[] =>
+  faces.map((points) => ({ kind: 'polygon', points, stroke: { colour: PALETTES[ink].edges, width: EDGES } }));
+
+/** A slot as one shape; nothing where it is out of sight. */
+export const slotOutlines = (projection: Projection, cube: Cube, slot: Slot): Point[][] =>
+  unionOutline(tilesOfPlaces(projection, cube.view, placesOfSlot(slot)).map((t) => t.outline));
+
+/** The pair's own slot, emptied: goes under the cube's edges. */
+export const hole = (outline: readonly Point[], ink: Ink): Polygon => ({
+  kind: 'polygon',
+  points: outline,
+  fill: PALETTES[ink].hole,
+});
+
+export const targetLine = (points: readonly Point[]): Polygon => ({ kind: 'polygon', points, stroke: TARGET });
+export const stuckLine = (points: readonly Point[]): Polygon => ({ kind: 'polygon', points, stroke: STUCK });
+
+function sticker({ tile, colour }: SeenSticker, { colours, ink }: Look): Polygon {
+  const { full, rim } = PALETTES[ink];
+  const name = colours[colour];
+  return { kind: 'polygon', points: tile.inner, fill: full[name], stroke: { colour: rim[name], width: RIM } };
+}
+
+/** A piece of the pair: one black body with its stickers let into it. */
+export const pieceMarks = (stickers: readonly SeenSticker[], look: Look): Polygon[] => [
+  ...unionOutline(stickers.map((s) => s.tile.outline)).map(
+    (points): Polygon => ({ kind: 'polygon', points, fill: BLACK, stroke: HEAVY }),
+  ),
+  ...stickers.map((s) => sticker(s, look)),
+];
+
+/** The letter of a sticker's colour, in inks that have letters. */
+export function letters(stickers: readonly SeenSticker[], { colours, ink, words }: Look): Label[] {
+  if (!PALETTES[ink].letters) return [];
+  return stickers.map(({ tile, colour }) => {
+    const name = colours[colour];
+    return {
+      kind: 'label',
+      text: words.colours[name].letter,
+      ...tile.middle,
+      size: tile.letterSize,
+      colour: PALETTES[ink].letter[name],
+    };
+  });
+}

@@ -1,0 +1,97 @@
+import type {
+  CaseWhere,
+  Colour,
+  ColourWords,
+  DrawingWords,
+  HandoutWords,
+  PieceWhere,
+  PlaceName,
+  Side,
+  Words,
+} from './words.ts';
+
+const colours: { readonly [colour in Colour]: ColourWords } = {
+  white: { name: 'white', letter: 'W' },
+  yellow: { name: 'yellow', letter: 'Y' },
+  green: { name: 'green', letter: 'G' },
+  blue: { name: 'blue', letter: 'B' },
+  red: { name: 'red', letter: 'R' },
+  orange: { name: 'orange', letter: 'O' },
+};
+
+const SIDE: Readonly<Record<Side, string>> = { U: 'top', D: 'bottom', F: 'front', B: 'back', R: 'right', L: 'left' };
+const TOWARDS: Readonly<Record<Side, string>> = {
+  U: 'up',
+  D: 'down',
+  F: 'to the front',
+  B: 'to the back',
+  R: 'to the right',
+  L: 'to the left',
+};
+
+/** `FR` front right, `UBL` top back left: top or bottom, then front or back, then the side. */
+const placeWords = (place: PlaceName): string =>
+  [...'UDFBRL']
+    .filter((side) => place.includes(side))
+    .map((side) => SIDE[side as Side])
+    .join(' ');
+
+/** `a`, `a and b`, `a, b and c` */
+const listed = (items: readonly string[]): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const MISPLACED = { corner: 'twisted', edge: 'flipped' } as const;
+
+function pieceWords(piece: 'corner' | 'edge', where: PieceWhere, colour: Colour, side: Side): string {
+  const facing = `${colours[colour].name} ${TOWARDS[side]}`;
+  switch (where.at) {
+    case 'own-slot':
+      return where.solved
+        ? `The ${piece} is in its own slot, solved.`
+        : `The ${piece} is in its own slot but ${MISPLACED[piece]}, ${facing}.`;
+    case 'top':
+      return `The ${piece} is on top at the ${placeWords(where.place.replace('U', ''))}, ${facing}.`;
+    case 'slot':
+      return `The ${piece} is stuck in the ${placeWords(where.place.replace('D', ''))} slot, ${facing}.`;
+    case 'elsewhere':
+      return `The ${piece} is at the ${placeWords(where.place)}, ${facing}.`;
+  }
+}
+
+const drawing: DrawingWords = {
+  legend: { U: 'top', F: 'front', B: 'back', R: 'right', L: 'left' },
+  hold: (down, front) => `${capital(colours[down].name)} down, ${colours[front].name} in front.`,
+  pair: (first, second, ownSlot) =>
+    `The pair ${colours[first].name} and ${colours[second].name} belongs in the ${placeWords(ownSlot)} slot.`,
+  pairSolved: 'It is solved.',
+  piece: pieceWords,
+  kept: (slots) =>
+    slots.length === 1
+      ? `The ${placeWords(slots[0]!)} slot is kept.`
+      : `The ${listed(slots.map(placeWords))} slots are kept.`,
+  legendDescription:
+    'How to read the open view: the cube from straight above, its four sides folded outwards. ' +
+    'The top is in the middle, the back above it, the front below it, left and right beside it.',
+};
+
+const caseWhere = (where: CaseWhere): string =>
+  where === 'top' ? 'on top' : where === 'home' ? 'at home' : `in the ${placeWords(where.slot)} slot`;
+
+const handout: HandoutWords = {
+  name: 'Name',
+  date: 'Date',
+  hold: 'Hold',
+  holdWords: (down, front) => `${colours[down].name} down, ${colours[front].name} in front`,
+  reading: 'How to read the pictures',
+  setUp: 'Set up',
+  solve: 'Solve',
+  or: 'or',
+  caseName: (corner, edge) => `Corner ${caseWhere(corner)}, edge ${caseWhere(edge)}`,
+  turns: (count) => `${count} ${count === 1 ? 'turn' : 'turns'}`,
+  proved: (edition) => `Every solution on this page was proved · edition ${edition}`,
+  page: (page, pages) => `page ${page} of ${pages}`,
+};
+
+export const english: Words = { language: 'en', colours, drawing, handout };

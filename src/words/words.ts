@@ -1,0 +1,69 @@
+/**
+ * Every fixed word that is printed or described, as one table a language. Sentences are functions, so that each
+ * language can put its words in its own order.
+ */
+
+/** The six common sticker colours, in the order in which people list them. */
+export const COLOURS = ['white', 'yellow', 'green', 'blue', 'red', 'orange'] as const;
+export type Colour = (typeof COLOURS)[number];
+
+/** A direction as the viewer sees the cube: the face that looks that way. */
+export type Side = 'U' | 'D' | 'R' | 'L' | 'F' | 'B';
+/** A place as the viewer sees it, by its sides: one of the twelve edge places, or of the eight corner places. */
+export type PlaceName = string;
+
+export interface ColourWords {
+  readonly name: string;
+  /** One capital, different for each colour; set on stickers in mono ink. */
+  readonly letter: string;
+}
+
+/** Where one piece of a pair is, as far as a description says it. */
+export type PieceWhere =
+  | { readonly at: 'own-slot'; readonly solved: boolean }
+  | { readonly at: 'top' | 'slot' | 'elsewhere'; readonly place: PlaceName };
+
+export interface DrawingWords {
+  /** The words on the open view's legend. */
+  readonly legend: { readonly [side in Exclude<Side, 'D'>]: string };
+  /** How the cube is held. */
+  readonly hold: (down: Colour, front: Colour) => string;
+  /** The slot's edge place as seen, and the pair's colours in the order of that place's two sides. */
+  readonly pair: (first: Colour, second: Colour, ownSlot: PlaceName) => string;
+  readonly pairSolved: string;
+  /** The sticker `colour` looks towards `side`. */
+  readonly piece: (piece: 'corner' | 'edge', where: PieceWhere, colour: Colour, side: Side) => string;
+  /** Slots that are kept, by their edge places as seen; never empty. */
+  readonly kept: (slots: readonly PlaceName[]) => string;
+  readonly legendDescription: string;
+}
+
+/** What a handout says beside what the coach wrote. */
+export interface HandoutWords {
+  readonly name: string;
+  readonly date: string;
+  readonly hold: string;
+  readonly holdWords: (down: Colour, front: Colour) => string;
+  /** The heading over the picture that explains the open view. */
+  readonly reading: string;
+  readonly setUp: string;
+  readonly solve: string;
+  /** Over the second and further solutions. */
+  readonly or: string;
+  /** A case that the coach gave no name. */
+  readonly caseName: (corner: CaseWhere, edge: CaseWhere) => string;
+  readonly turns: (count: number) => string;
+  readonly proved: (edition: string) => string;
+  readonly page: (page: number, pages: number) => string;
+}
+
+/** A piece for a heading: on top, at home, or the foreign slot that it is stuck in, as the viewer sees it. */
+export type CaseWhere = 'top' | 'home' | { readonly slot: PlaceName };
+
+export interface Words {
+  /** BCP 47. */
+  readonly language: string;
+  readonly colours: { readonly [colour in Colour]: ColourWords };
+  readonly drawing: DrawingWords;
+  readonly handout: HandoutWords;
+}

@@ -1,0 +1,47 @@
+import type { SolutionClaim } from '../../src/audit/claims-file.ts';
+
+/** A right claim, followed by hand: the corner is lifted to UFR, its D sticker on R; the edge to UB, its F sticker up. */
+export const RIGHT: SolutionClaim = {
+  id: 'tuesday-1',
+  kind: 'solution',
+  file: 'tuesday.yaml',
+  line: 14,
+  sheet: 'tuesday.pdf',
+  page: 1,
+  hold: { up: 'yellow', front: 'green' },
+  setup: "R U' R'",
+  solution: "R U R'",
+  cross: 'white',
+  pair: 'FR',
+  kept: ['FL', 'BL', 'BR'],
+  address: 'UFR:R UB:U',
+  case: 'UFR:R UB:U',
+  family: 'top-top',
+  verdict: 'solves',
+  broken: [],
+  length: 3,
+  shortest: 3,
+  phases: [{ turns: "R U R'", address: 'DFR:D FR:F' }],
+};
+
+/**
+ * The edge waits in the slot at the back right. The first phase undoes the second half of the set-up, which leaves
+ * F' U F: the corner goes DFR, UFR, UFL, UFR with its D sticker on D, R, F, F; the edge FR, UF, UL with F on F, F, L.
+ */
+export const STUCK: SolutionClaim = {
+  ...RIGHT,
+  id: 'tuesday-2',
+  line: 20,
+  setup: "F' U F R' U2 R",
+  solution: "R' U2 R F' U' F",
+  kept: ['FL', 'BL'],
+  address: 'UFR:F BR:R',
+  case: 'UFR:F BR:R',
+  family: 'top-away',
+  length: 6,
+  shortest: 6,
+  phases: [
+    { turns: "R' U2 R", address: 'UFR:F UL:L' },
+    { turns: "F' U' F", address: 'DFR:D FR:F' },
+  ],
+};

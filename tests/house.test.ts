@@ -1,0 +1,125 @@
+/**
+ * The house of DEVELOPERS.md, held against the imports: data flows one way, a room imports only from floors below it.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+
+const SRC = join(dirname(fileURLToPath(import.meta.url)), '../src');
+
+const FLOOR: Readonly<Record<string, number>> = {
+  cube: 1,
+  words: 1,
+  lesson: 2,
+  svg: 2,
+  layout: 3,
+  practice: 3,
+  sheets: 4,
+  marking: 5,
+  audit: 5,
+  cli: 6,
+};
+
+/** Packages that one file alone may import: the rest of the house does not know them. */
+const KEPT_TO: Readonly<Record<string, string>> = {
+  pdfkit: 'layout/pdf.ts',
+  '@svgdotjs/svg.js': 'svg/write-svg.ts',
+  svgdom: 'svg/write-svg.ts',
+  'pdfjs-dist': 'audit/pdf-text.ts',
+};
+
+interface Import {
+  readonly from: string;
+  /** A file of src, or a package. */
+  readonly to: string;
+  readonly own: boolean;
+}
+
+const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.ts') && !name.endsWith('.d.ts'))
+  .map((name) => name.replaceAll('\\', '/'));
+
+function importsOf(file: string): Import[] {
+  const text = readFileSync(join(SRC, file), 'utf8');
+  const named = [
+    ...text.matchAll(/^(?:import|export)\b[^'"]*?\bfrom '([^']+)'/gms),
+    ...text.matchAll(/\bimport\('([^']+)'\)/g),
+  ];
+  const bare = [...text.matchAll(/^import '([^']+)'/gm)];
+  return [...named, ...bare].map(([, target]) => {
+    const own = target!.startsWith('.');
+    const to = own ? relative(SRC, resolve(SRC, dirname(file), target!)).replaceAll('\\', '/') : target!;
+    return { from: file, to, own };
+  });
+}
+
+const imports = files.flatMap(importsOf);
+const roomOf = (file: string): string => file.split('/')[0]!;
+
+describe('the house', () => {
+  it('has files in every room that is built, and no file outside a room', () => {
+    expect(files.length).toBeGreaterThan(40);
+    expect(files.filter((file) => FLOOR[roomOf(file)] === undefined)).toEqual([]);
+  });
+
+  it('finds the imports there are', () => {
+    expect(imports).toContainEqual({ from: 'cube/cases.ts', to: 'cube/address.ts', own: true });
+    expect(imports).toContainEqual({ from: 'layout/pdf.ts', to: 'pdfkit', own: false });
+    expect(imports).toContainEqual({ from: 'cli/run.ts', to: 'cli/build.ts', own: true });
+  });
+
+  it('imports only from floors below', () => {
+    const upwards = imports.filter(({ from, to, own }) => {
+      const [a, b] = [roomOf(from), roomOf(to)];
+      return own && a !== b && !(FLOOR[b]! < FLOOR[a]!);
+    });
+    expect(upwards).toEqual([]);
+  });
+
+  it('keeps the second checker apart from the engine', () => {
+    const rooms = imports.filter(({ from, own }) => own && roomOf(from) === 'audit').map(({ to }) => roomOf(to));
+    expect(rooms.filter((room) => room !== 'audit')).toEqual([]);
+  });
+
+  it('keeps each of these packages to one file', () => {
+    const strays = imports.filter(({ from, to, own }) => {
+      const name = Object.keys(KEPT_TO).find((p) => to === p || to.startsWith(`${p}/`));
+      return !own && name !== undefined && KEPT_TO[name] !== from;
+    });
+    expect(strays).toEqual([]);
+  });
+
+  it('has no circle of imports', () => {
+    const next = new Map(files.map((file) => [file, imports.filter((i) => i.own && i.from === file).map((i) => i.to)]));
+    const done = new Set<string>();
+    const circles: string[][] = [];
+    const walk = (file: string, path: readonly string[]): void => {
+      if (path.includes(file)) circles.push([...path.slice(path.indexOf(file)), file]);
+      else if (!done.has(file)) for (const to of next.get(file) ?? []) walk(to, [...path, file]);
+      done.add(file);
+    };
+    for (const file of files) walk(file, []);
+    expect(circles).toEqual([]);
+  });
+
+  it('touches the process, the console and the files only in the commands', () => {
+    const outside = files.filter((file) => roomOf(file) !== 'cli');
+    const touching = outside.filter((file) => /\bprocess\.|\bconsole\./.test(readFileSync(join(SRC, file), 'utf8')));
+    expect(touching).toEqual([]);
+    // Fonts are read where text is measured; nothing else outside the commands knows of files.
+    const withFiles = imports
+      .filter(({ from, to }) => /^node:fs/.test(to) && roomOf(from) !== 'cli')
+      .map((i) => i.from);
+    expect(withFiles).toEqual(['layout/fonts.ts']);
+  });
+
+  it('uses no clock and no chance outside the commands', () => {
+    const using = files
+      .filter((file) => roomOf(file) !== 'cli')
+      .filter((file) =>
+        /Math\.random|Date\.now|new Date\(\)|performance\.now/.test(readFileSync(join(SRC, file), 'utf8')),
+      );
+    expect(using).toEqual([]);
+  });
+});

@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { loadLesson } from '../../src/lesson/load.ts';
+import { PROBLEM_KINDS } from '../../src/lesson/problem.ts';
+import { excerpt, placeProblem } from '../../src/lesson/source.ts';
+import { FAULTS } from './faults.ts';
+import { bytesOf, SMALL_LESSON, withLine } from './small-lesson.ts';
+
+const problemsOf = (text: string) => {
+  const { source, problems } = loadLesson('a.yaml', bytesOf(text));
+  return problems.map((p) => placeProblem(p, source));
+};
+
+/** Told by other rooms: the commands (no such file) and the layout of pages; tested there. */
+const TOLD_ELSEWHERE = [
+  'file-unreadable',
+  'print-word-too-wide',
+  'print-glyph-missing',
+  'print-too-wide',
+  'print-too-tall',
+];
+
+describe('problems of a lesson', () => {
+  it('finds none in the small lesson', () => {
+    expect(problemsOf(SMALL_LESSON)).toEqual([]);
+  });
+
+  it.each(FAULTS)('$code: $name', ({ text, code, line, column, says }) => {
+    const found = problemsOf(text);
+    expect(found[0]).toMatchObject({ severity: 'error', code, file: 'a.yaml', line, column });
+    expect(`${found[0]!.message} | ${found[0]!.hint}`).toMatch(says);
+    expect(found).toHaveLength(1);
+  });
+
+  it('tells of bytes that are no text', () => {
+    const { problems, proved } = loadLesson('a.yaml', Uint8Array.of(0x74, 0xe9, 0x74));
+    expect(problems.map((p) => p.code)).toEqual(['file-not-utf8']);
+    expect(proved).toBeUndefined();
+  });
+
+  it('has a test for every code', () => {
+    const tested = new Set<string>([...FAULTS.map((f) => f.code), ...TOLD_ELSEWHERE, 'file-not-utf8']);
+    expect(Object.keys(PROBLEM_KINDS).filter((code) => !tested.has(code))).toEqual([]);
+  });
+
+  it('proves nothing that has a fault', () => {
+    for (const { text } of FAULTS) expect(loadLesson('a.yaml', bytesOf(text)).proved).toBeUndefined();
+  });
+
+  it('tells all faults of a file at once', () => {
+    const text = SMALL_LESSON.replace('front: green', 'front: gren')
+      .replace('family:', 'familie:')
+      .replace('{green}', '{gren}')
+      .replace("setup: R U R' L' U L", "setup: R U R3 L' U L")
+      .replace("turns: L U L' R U R'", "turns: L U L' R U R")
+      .replace('watch:', 'wach:');
+    expect(problemsOf(text).map((p) => [p.line, p.code])).toEqual([
+      [4, 'value-unknown'],
+      [5, 'key-unknown'],
+      [8, 'text-mark'],
+      [11, 'turns-unreadable'],
+      [18, 'key-unknown'],
+    ]);
+    // The case with the unknown key is not read further; its solution is told once the key is mended.
+    const rest = withLine(16, "      - turns: L U L' R U R").replace("R U R' L' U L", "R U R' L' U L U3");
+    expect(problemsOf(rest).map((p) => p.code)).toEqual(['turns-unreadable', 'solution-fails']);
+  });
+
+  it('keeps its place on lines that end as on other systems, and after a byte-order mark', () => {
+    const text = withLine(11, "    setup: R U R3 L' U L").replaceAll('\n', '\r\n');
+    expect(problemsOf(`\ufeff${text}`)[0]).toMatchObject({ code: 'turns-unreadable', line: 11, column: 17 });
+  });
+
+  it('points with carets', () => {
+    const text = withLine(13, "      - L' U L R U' R'");
+    const { source, problems } = loadLesson('a.yaml', bytesOf(text));
+    expect(excerpt(problems[0]!.span, source)).toEqual([
+      "  13 |       - L' U L R U' R'",
+      '     |         ^^^^^^^^^^^^^^',
+    ]);
+  });
+});
