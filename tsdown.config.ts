@@ -1,6 +1,7 @@
 import { defineConfig } from 'tsdown';
 
-// Our own modules only: what package.json lists as dependencies is loaded from node_modules.
+// Packages are bundled with our own code: finding and opening their hundreds of files takes a cold start longer than
+// proving and printing a lesson. The fonts stay in their packages.
 export default defineConfig({
   entry: ['src/cli/bin.ts'],
   platform: 'node',
@@ -8,4 +9,5 @@ export default defineConfig({
   fixedExtension: false,
   dts: false,
   sourcemap: false,
+  deps: { alwaysBundle: [/.*/], onlyBundle: false },
 });

@@ -139,14 +139,14 @@ const splitWords = (spans: readonly Span[], style: TypeStyle, ink: Ink | undefin
   return words;
 };
 
-/** The space after a word is as wide as in the face that the word ends in. */
-const spaceAfter = (word: Word): Pt => {
-  const last = word.fragments.at(-1)!;
-  return widthOf(last.font, ' ', last.size);
+/** Between two faces the narrower space stands: that of the even-width face would tear a hole into running text. */
+const spaceBetween = (before: Word, after: Word): Pt => {
+  const [a, b] = [before.fragments.at(-1)!, after.fragments[0]!];
+  return Math.min(widthOf(a.font, ' ', a.size), widthOf(b.font, ' ', b.size));
 };
 
 const widthOfWords = (words: readonly Word[]): Pt =>
-  words.reduce((sum, word, i) => sum + word.width + (i < words.length - 1 ? spaceAfter(word) : 0), 0);
+  words.reduce((sum, word, i) => sum + word.width + (i > 0 ? spaceBetween(words[i - 1]!, word) : 0), 0);
 
 /** Widths are sums of rounded shares: a word that fits exactly must not fall to the next line. */
 const slack = 0.01;
@@ -156,7 +156,7 @@ const fillGreedily = (words: readonly Word[], width: Pt): Word[][] => {
   let used = 0;
   for (const word of words) {
     const line = lines.at(-1);
-    const before = line ? used + spaceAfter(line.at(-1)!) : 0;
+    const before = line ? used + spaceBetween(line.at(-1)!, word) : 0;
     if (line && before + word.width <= width + slack) {
       line.push(word);
       used = before + word.width;
@@ -179,11 +179,14 @@ const keepLastWordCompany = (lines: Word[][], width: Pt): void => {
   if (!last || !above || last.length > 1 || above.length < 3 || last[0]!.width > lonely * width) return;
   if (widthOfWords(above.slice(0, -1)) < full * width) return;
   const moved = above.at(-1)!;
-  if (moved.width + spaceAfter(moved) + last[0]!.width > width + slack) return;
+  if (moved.width + spaceBetween(moved, last[0]!) + last[0]!.width > width + slack) return;
   last.unshift(above.pop()!);
 };
 
-/** As few runs as faces allow. The space between two runs is the end of the first, so that copied text has it once. */
+/**
+ * As few runs as faces allow. The space between two runs belongs to one of them, so that copied text has it once: to the
+ * first, or to the second where a space in the first one's face would reach into it.
+ */
 const setLine = (words: readonly Word[]): Line => {
   const runs: Run[] = [];
   const swatches: Swatch[] = [];
@@ -195,9 +198,16 @@ const setLine = (words: readonly Word[]): Line => {
   };
   for (const [i, word] of words.entries()) {
     if (i > 0) {
-      const before = words[i - 1]!;
-      x += spaceAfter(before);
+      const gap = spaceBetween(words[i - 1]!, word);
+      const first = word.fragments[0]!;
+      const reaches = current && !first.swatch && widthOf(current.face.font, ' ', current.face.size) > gap;
+      if (reaches) {
+        close();
+        const { font, size, colour } = first;
+        current = { x, text: '', face: { font, size, colour } };
+      }
       if (current) current.text += ' ';
+      x += gap;
     }
     for (const { text, textWidth, swatch, font, size, colour } of word.fragments) {
       const face = { font, size, colour };

@@ -67,6 +67,10 @@ function problemOf(error: YAMLError, text: string): Problem {
       hint,
     };
   }
+  if (error.code === 'BLOCK_AS_IMPLICIT_KEY') {
+    const colon = text.indexOf(': ', error.pos[0]);
+    return { ...said!, span: colon < 0 ? span : spanOf([colon, colon + 1]) };
+  }
   if (said) return { ...said, span };
   if (/^Sequence item without/i.test(error.message)) return { ...SAID.BAD_INDENT!, span };
   const message = error.message.split(/ at line \d|\n/)[0]!;

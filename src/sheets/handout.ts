@@ -11,7 +11,7 @@ import { type Making, noteBlocks, originOf, textBlocks } from './phrases.ts';
 
 const PICTURE = mm(26);
 const COLUMN_GAP = mm(7);
-const ROW_GAP = mm(4);
+const ROW_GAP = mm(3);
 
 const plain = (text: string): Span[] => [{ kind: 'plain', text }];
 

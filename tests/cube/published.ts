@@ -10,7 +10,7 @@ export const POSITIONS: Readonly<Record<Metric, readonly number[]>> = {
 
 export const SEQUENCES: Readonly<Record<Metric, readonly number[]>> = {
   // OEIS A333298: canonical sequences of n face turns
-  half: [1, 18, 243, 3240, 43254, 577368, 7706988, 102876480, 1373243544],
+  half: [1, 18, 243, 3240, 43254, 577368, 7706988, 102876480],
   // OEIS A333299: canonical sequences of n quarter turns
   quarter: [1, 12, 114, 1068, 10011, 93840, 879624, 8245296],
 };

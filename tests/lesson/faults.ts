@@ -23,7 +23,7 @@ export const FAULTS: readonly Fault[] = [
     code: 'yaml-syntax',
     text: withLine(1, 'title: A lesson: the edge'),
     line: 1,
-    column: 8,
+    column: 16,
     says: /double quotes/,
   },
   {
