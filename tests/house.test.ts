@@ -48,7 +48,7 @@ function importsOf(file: string): Import[] {
   ];
   const bare = [...text.matchAll(/^import '([^']+)'/gm)];
   return [...named, ...bare].map(([, target]) => {
-    const own = target!.startsWith('.');
+    const own = target!.startsWith('.') && target!.endsWith('.ts');
     const to = own ? relative(SRC, resolve(SRC, dirname(file), target!)).replaceAll('\\', '/') : target!;
     return { from: file, to, own };
   });

@@ -1,13 +1,8 @@
 /** One command, from its arguments to its exit code. */
-import { readFileSync } from 'node:fs';
+import pkg from '../../package.json' with { type: 'json' };
 import { helpText } from './help.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Options, readOptions } from './options.ts';
-
-function version(): string {
-  const file = new URL('../package.json', import.meta.url);
-  return (JSON.parse(readFileSync(file, 'utf8')) as { version: string }).version;
-}
 
 /** Commands are loaded when they are called: a check needs no PDF writer. */
 async function dispatch(options: Options, io: Io): Promise<ExitCode> {
@@ -16,7 +11,7 @@ async function dispatch(options: Options, io: Io): Promise<ExitCode> {
       io.out(helpText(options.about));
       return 0;
     case 'version':
-      io.out(`${version()}\n`);
+      io.out(`${pkg.version}\n`);
       return 0;
     case 'check':
       return (await import('./check.ts')).check(options, io);

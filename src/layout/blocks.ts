@@ -91,9 +91,11 @@ export interface StackBlock extends Common {
   readonly line?: 'above' | 'left';
 }
 
-/** Children beside each other. Never parted. */
+/** Children beside each other. Never parted: what may grow without bound names a block to be set instead. */
 export interface ColumnsBlock extends Common {
   readonly kind: 'columns';
+  /** Set in place of the columns if they came out taller. */
+  readonly ifTaller?: { readonly than: Pt; readonly instead: Block };
   /** Widths: points, or a share of what is left after the points (`{ share: 1 }`). */
   readonly columns: readonly { readonly width: Pt | { readonly share: number }; readonly child: Block }[];
   readonly gap: Pt;

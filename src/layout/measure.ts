@@ -7,7 +7,7 @@ import { widthOf } from './fonts.ts';
 import { measureText } from './measure-text.ts';
 import { measureTurns } from './measure-turns.ts';
 import { area, type Box, glue, onPlacing, type Piece, type Place, round, solid, strip } from './pieces.ts';
-import { nameOf, type Report } from './report.ts';
+import { nameOf, type Report, startReport } from './report.ts';
 import { baseline, hairline, heavyLine, inks, typeScale } from './type.ts';
 
 /** Widths that add up to more than the room by less than this still fit: sums of millimetres are never exact. */
@@ -166,7 +166,15 @@ const gapWithin = (block: ColumnsBlock | GridBlock, count: number, width: Pt, re
   return 0;
 };
 
+/** Measured on a report of its own: what is not set leaves no parts and no faults behind. */
+const isTallerThan = (block: ColumnsBlock, limit: Pt, width: Pt): boolean => {
+  const { ifTaller: _, ...bare } = block;
+  return solid(measureColumns(bare, width, startReport())).height > limit;
+};
+
 const measureColumns = (block: ColumnsBlock, width: Pt, report: Report): readonly Piece[] => {
+  const { ifTaller } = block;
+  if (ifTaller && isTallerThan(block, ifTaller.than, width)) return measure(ifTaller.instead, width, report);
   const gap = gapWithin(block, block.columns.length, width, report);
   const widths = columnWidths(block, width, gap, report);
   let x = 0;

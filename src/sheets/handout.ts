@@ -12,6 +12,8 @@ import { type Making, noteBlocks, originOf, textBlocks } from './phrases.ts';
 const PICTURE = mm(26);
 const COLUMN_GAP = mm(7);
 const ROW_GAP = mm(3);
+/** Leaves room for a row of panels below it on the first page, on either paper. */
+const TALLEST_OPENING = mm(150);
 
 const plain = (text: string): Span[] => [{ kind: 'plain', text }];
 
@@ -76,19 +78,31 @@ function legend(making: Making): Block {
   };
 }
 
-/** Picture of the hold, the explanation, what to watch for. */
+/** The pictures, the explanation, what to watch for: beside each other, or below each other if the text is long. */
 function opening(lesson: Lesson, making: Making): Block[] {
-  const pictures: Block = { kind: 'stack', gap: mm(4), children: [orientation(lesson, making), legend(making)] };
+  const pictures = [orientation(lesson, making), legend(making)];
   const text: Block = { kind: 'stack', gap: mm(2), children: textBlocks(lesson.text, making) };
-  const aside: Block = { kind: 'stack', gap: mm(2), line: 'left', children: noteBlocks(lesson.watch, making) };
+  const watch = noteBlocks(lesson.watch, making);
+  const below: Block = {
+    kind: 'stack',
+    gap: mm(4),
+    children: [
+      { kind: 'columns', gap: COLUMN_GAP, columns: pictures.map((child) => ({ width: PICTURE, child })) },
+      text,
+      { kind: 'stack', gap: mm(2), children: watch },
+    ],
+  };
   return [
     {
       kind: 'columns',
       gap: COLUMN_GAP,
+      ifTaller: { than: TALLEST_OPENING, instead: below },
       columns: [
-        { width: PICTURE, child: pictures },
+        { width: PICTURE, child: { kind: 'stack', gap: mm(4), children: pictures } },
         { width: { share: 1 }, child: text },
-        ...(lesson.watch.length > 0 ? [{ width: mm(54), child: aside }] : []),
+        ...(watch.length > 0
+          ? [{ width: mm(54), child: { kind: 'stack', gap: mm(2), line: 'left', children: watch } as const }]
+          : []),
       ],
     },
     { kind: 'space', height: mm(5) },
