@@ -7,6 +7,7 @@ import type { PlacedProblem } from '../lesson/source.ts';
 import { type ClaimsFile, printedClaims } from '../sheets/claims.ts';
 import { problemOfFault } from '../sheets/faults.ts';
 import { handout } from '../sheets/handout.ts';
+import { casePictures } from '../sheets/pictures.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { loadFile } from './load-files.ts';
@@ -16,6 +17,15 @@ import { counted, problemText, progress } from './report.ts';
 const nameOf = (file: string): string => basename(file, extname(file));
 
 const json = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;
+
+/** The pictures of the cases as SVG files, for slides and screens. */
+async function picturesOf(name: string, proved: ProvedLesson, { out, ink }: BuildOptions): Promise<OutFile[]> {
+  const { writeSvg } = await import('../svg/write-svg.ts');
+  return casePictures(proved, ink).map(({ number, title, scene }) => ({
+    path: join(out, `${name}-pictures`, `${number}.svg`),
+    bytes: writeSvg(scene, title),
+  }));
+}
 
 /** The files of one lesson, or what keeps it from being printed. */
 async function filesOf(
@@ -39,6 +49,7 @@ async function filesOf(
     files: [
       { path: join(options.out, sheet), bytes: await writePdf(pages) },
       { path: join(options.out, `${name}.claims.json`), bytes: json(claims) },
+      ...(options.pictures ? await picturesOf(name, proved, options) : []),
     ],
     problems: [],
   };

@@ -11,7 +11,7 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
 
   turnsheet check lessons/edge-away.yaml
 `,
-  build: `turnsheet build LESSON… [--out DIR] [--paper a4|letter] [--ink colour|mono] [--json]
+  build: `turnsheet build LESSON… [--out DIR] [--paper a4|letter] [--ink colour|mono] [--pictures] [--json]
 
   Proves the lessons and writes, for each NAME.yaml, a handout NAME.pdf and NAME.claims.json: everything that the
   handout claims, in a form that other programs can check. If any lesson has errors, nothing is written.
@@ -19,6 +19,7 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --out DIR       folder to write to, made if it is not there; "out" without it
   --paper PAPER   a4 or letter; a4 without it
   --ink INK       colour, or mono for black-and-white printers and copiers: letters on the stickers
+  --pictures      also write the picture of each case as an SVG file, for slides, to NAME-pictures/
   --json          one JSON document on standard output
 
   turnsheet build lessons/edge-away.yaml

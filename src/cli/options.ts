@@ -20,6 +20,8 @@ export interface BuildOptions {
   readonly out: string;
   readonly paper: Paper;
   readonly ink: Ink;
+  /** Write each case's picture as an SVG file too. */
+  readonly pictures: boolean;
 }
 
 export interface HelpOptions {
@@ -41,7 +43,7 @@ export interface UsageError {
 /** Every command and the options that it takes; `json` and `help` go with all. */
 const COMMANDS = {
   check: [],
-  build: ['out', 'paper', 'ink'],
+  build: ['out', 'paper', 'ink', 'pictures'],
 } as const satisfies Record<string, readonly string[]>;
 export type CommandName = keyof typeof COMMANDS;
 export const COMMAND_NAMES = Object.keys(COMMANDS) as CommandName[];
@@ -73,6 +75,7 @@ function parse(args: readonly string[]) {
       out: { type: 'string' },
       paper: { type: 'string' },
       ink: { type: 'string' },
+      pictures: { type: 'boolean' },
     },
   });
 }
@@ -112,7 +115,8 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   const ink = oneOf('ink', values.ink, INKS, 'colour');
   if (isUsageError(paper)) return paper;
   if (isUsageError(ink)) return ink;
-  return { command: 'build', json, files, out: values.out ?? 'out', paper, ink };
+  const pictures = values.pictures ?? false;
+  return { command: 'build', json, files, out: values.out ?? 'out', paper, ink, pictures };
 }
 
 function unknownCommand(word: string): UsageError {

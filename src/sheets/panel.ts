@@ -7,7 +7,8 @@ import { type Block, mm, type StackBlock, type TurnsBlock } from '../layout/bloc
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedCase, ProvedSolution } from '../lesson/prove.ts';
 import { drawCase } from '../svg/draw-case.ts';
-import type { CaseWhere } from '../words/words.ts';
+import type { Scene } from '../svg/scene.ts';
+import type { CaseWhere, Words } from '../words/words.ts';
 import { type Making, noteBlocks, originOf } from './phrases.ts';
 
 const PICTURE = mm(35);
@@ -20,8 +21,9 @@ const label = (text: string): Block => ({
   spans: [{ kind: 'plain', text }],
 });
 
-/** Where the pieces are, in words, for a case without a name. */
-function nameOf({ case: c, cube, address }: ProvedCase, { words }: Making): string {
+/** What the coach calls the case, or where its pieces are, in words. */
+export function caseName({ case: c, cube, address }: ProvedCase, words: Words): string {
+  if (c.name !== undefined) return c.name;
   const where = (whereabouts: 'home' | 'top' | 'away', place: string): CaseWhere =>
     whereabouts === 'away' ? { slot: slotOfPlace(place as 'FR') ?? place } : whereabouts;
   const corner = where(cornerWhereabouts(address), placeSeen(cube, pieceOf(cornerOfSlot(c.slot))));
@@ -30,14 +32,14 @@ function nameOf({ case: c, cube, address }: ProvedCase, { words }: Making): stri
 }
 
 function title(proved: ProvedCase, making: Making): Block {
-  const { number, name, span } = proved.case;
+  const { number, span } = proved.case;
   return {
     kind: 'text',
     role: 'H3',
     style: 'panel',
     spans: [
       { kind: 'plain', text: `${number}\u00a0\u00a0`, ink: 'grey' },
-      { kind: 'strong', text: name ?? nameOf(proved, making) },
+      { kind: 'strong', text: caseName(proved, making.words) },
     ],
     origin: originOf(span.start, making),
   };
@@ -67,9 +69,13 @@ function holdBlocks(proved: ProvedCase, lesson: Lesson, { words }: Making): Bloc
   return [label(`${words.handout.hold}: ${words.handout.holdWords(colours.D, hold.front)}`)];
 }
 
+/** The open view of a case after its set-up. */
+export const casePicture = ({ case: c, cube, goal }: ProvedCase, { ink, words }: Omit<Making, 'source'>): Scene =>
+  drawCase(cube, goal, 'open', { colours: c.colours, ink, words });
+
 export function casePanel(proved: ProvedCase, lesson: Lesson, making: Making): StackBlock {
-  const { case: c, cube, goal, solutions } = proved;
-  const scene = drawCase(cube, goal, 'open', { colours: c.colours, ink: making.ink, words: making.words });
+  const { case: c, solutions } = proved;
+  const scene = casePicture(proved, making);
   const text: Block[] = [
     title(proved, making),
     ...holdBlocks(proved, lesson, making),

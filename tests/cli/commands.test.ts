@@ -135,6 +135,17 @@ describe('build', () => {
     expect(JSON.parse(out)).toEqual({ ok: true, problems: [], files: paths });
   });
 
+  it('writes the pictures as SVG files if asked', async () => {
+    const folder = newFolder();
+    const { code } = await command(folder, ['build', put(folder, 'small.yaml', SMALL_LESSON), '--pictures']);
+    expect(code).toBe(0);
+    expect(readdirSync(join(folder, 'out/small-pictures')).sort()).toEqual(['1.svg', '2.svg']);
+    const svg = readFileSync(join(folder, 'out/small-pictures/1.svg'), 'utf8');
+    expect(svg).toMatch(/^<svg /);
+    expect(svg).toContain('<title>The first</title>');
+    expect(svg).toContain('The edge is stuck in the front left slot, green to the front.');
+  });
+
   it.each([
     ['an error in the lesson', FAULTY, /solution-fails/],
     ['a word too wide', SMALL_LESSON.replace('The first', 'wide'.repeat(30)), /a\.yaml:10:5: .*print-word-too-wide/],

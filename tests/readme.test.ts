@@ -1,0 +1,34 @@
+/** What the README shows is true: its first lesson builds, its example of an error is what is said. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { caseSchema, lessonSchema } from '../src/lesson/schema.ts';
+import { command, newFolder, put } from './cli/command.ts';
+
+const README = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
+const block = (after: string, fence: string): string =>
+  README.slice(README.indexOf(after)).split(`\`\`\`${fence}\n`)[1]!.split('```')[0]!;
+
+describe('the README', () => {
+  const lesson = block('## A first lesson', 'yaml');
+
+  it('has a first lesson of ten lines or so that builds', async () => {
+    const folder = newFolder();
+    const { code, err } = await command(folder, ['build', put(folder, 'my-lesson.yaml', lesson)]);
+    expect([code, err.split('\n')[0]]).toEqual([0, 'my-lesson.yaml: 2 cases, 2 solutions proved']);
+    expect(lesson.trimEnd().split('\n').length).toBeLessThanOrEqual(11);
+  });
+
+  it('shows the error that a missing prime gives', async () => {
+    const folder = newFolder();
+    const slip = lesson.replace("L' U L R U R' ]", "L' U L R U R ]");
+    const { code, err } = await command(folder, ['build', put(folder, 'my-lesson.yaml', slip)]);
+    expect(code).toBe(1);
+    expect(`${err}`).toBe(block('leave out a prime', ''));
+  });
+
+  it('explains every key of the format', () => {
+    const keys = [...Object.keys(lessonSchema.shape), ...Object.keys(caseSchema.shape)];
+    const missing = keys.filter((key) => key !== 'language' && !README.includes(`\`${key}\``));
+    expect(missing).toEqual([]);
+  });
+});
