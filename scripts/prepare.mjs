@@ -45,7 +45,16 @@ function newest(path) {
 export function ensureBuilt() {
   const bin = join(root, 'dist/bin.js');
   const sources = ['src', 'package.json', 'tsdown.config.ts'].map((path) => newest(join(root, path)));
-  if (!existsSync(bin) || statSync(bin).mtimeMs < Math.max(...sources)) runPackage('tsdown', ['--logLevel', 'warn']);
+  if (existsSync(bin) && statSync(bin).mtimeMs >= Math.max(...sources)) return;
+  // Its notes about its own future are of no use to a coach: shown only if the build fails.
+  const { status, stdout, stderr } = spawnSync(join(root, 'node_modules', '.bin', 'tsdown'), [], {
+    cwd: root,
+    encoding: 'utf8',
+    shell: process.platform === 'win32',
+  });
+  if (status === 0) return;
+  console.error(stdout + stderr);
+  process.exit(status ?? 1);
 }
 
 export const sampleLessons = () =>
