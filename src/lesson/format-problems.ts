@@ -83,10 +83,11 @@ function missingKey(yaml: YamlText, path: Path): Problem {
   };
 }
 
-/** The branch of a union that the writer was on: a table if one is written there. */
+/** The branch of a union that the writer was on: a text comes first in each, a table or list second. */
 function problemsOfUnion(yaml: YamlText, issue: Extract<Issue, { code: 'invalid_union' }>, path: Path): Problem[] {
-  const [ofText, ofTable] = issue.errors;
-  const branch = isMap(nodeAt(yaml, path)) ? ofTable : ofText;
+  const [ofText, ofRest] = issue.errors;
+  const node = nodeAt(yaml, path);
+  const branch = isMap(node) || isSeq(node) ? ofRest : ofText;
   return (branch ?? []).flatMap((inner) => problemsOf(yaml, inner as Issue, path));
 }
 

@@ -57,7 +57,8 @@ export interface Lesson {
   readonly language: 'en';
   readonly hold: Hold;
   readonly colours: FaceColours;
-  readonly family: Family | undefined;
+  /** Empty where the lesson names none. */
+  readonly families: readonly Family[];
   readonly text: Prose;
   readonly watch: Prose;
   readonly parts: readonly Part[];

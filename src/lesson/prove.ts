@@ -134,8 +134,8 @@ function proveCase(c: Case, lesson: Lesson, problems: Problem[]): ProvedCase | u
   if (!checked) return undefined;
   const { address, goal } = checked;
   const family = familyOf(address);
-  const strays = lesson.family !== undefined && family !== lesson.family;
-  if (strays) problems.push(otherFamily(c, family, lesson.family, cube));
+  const strays = lesson.families.length > 0 && !lesson.families.includes(family);
+  if (strays) problems.push(otherFamily(c, family, lesson.families, cube));
   const solutions = c.solutions.map((solution, i) => {
     const proof = prove(cube, solution.turns, goal);
     // With a set-up of another family the solutions cannot but fail: only the set-up is told.
@@ -145,16 +145,16 @@ function proveCase(c: Case, lesson: Lesson, problems: Problem[]): ProvedCase | u
   return { case: c, cube, goal, address, family, solutions };
 }
 
-function otherFamily(c: Case, family: Family, wanted: Family, cube: Cube): Problem {
+function otherFamily(c: Case, family: Family, wanted: readonly Family[], cube: Cube): Problem {
   const others = SLOTS.filter((slot: Slot) => {
     const address = slot === c.slot ? undefined : addressOf(cube, slot);
-    return address && familyOf(address) === wanted;
+    return address && wanted.includes(familyOf(address));
   });
   const hint =
     others.length > 0
-      ? `the pair of slot ${listed(others)} is ${wanted}: write slot: ${others[0]}`
+      ? `the pair of slot ${listed(others)} is ${listed(wanted)}: write slot: ${others[0]}`
       : `mend the set-up, or write family: ${family} if all cases are`;
-  const message = `the set-up gives a case of ${family}; this lesson is about ${wanted}`;
+  const message = `the set-up gives a case of ${family}; this lesson is about ${listed(wanted)}`;
   return { code: 'setup-other-family', span: c.setupSpan, message, hint };
 }
 

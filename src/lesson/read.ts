@@ -211,7 +211,7 @@ export function readLesson(source: Source): { lesson: Lesson | undefined; proble
     audience: head.for,
     language: head.language ?? 'en',
     ...(held ?? SOME_HOLD),
-    family: head.family,
+    families: head.family === undefined ? [] : [head.family].flat(),
     text: proseAt(r, ['text'], head.text),
     watch: proseAt(r, ['watch'], head.watch),
     parts: partsAt(r, head.cases ?? [], held),

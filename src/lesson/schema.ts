@@ -48,7 +48,10 @@ export const lessonSchema = z.strictObject({
   for: text().meta({ description: 'Who the lesson is for.' }).optional(),
   language: z.enum(['en']).meta({ description: 'The language of the printed words.' }).optional(),
   hold: holdSchema.meta({ description: 'How the solved cube is held before each set-up.' }),
-  family: z.enum(FAMILIES).meta({ description: 'Where corner and edge are: <corner>-<edge>.' }).optional(),
+  family: z
+    .union([z.enum(FAMILIES), z.array(z.enum(FAMILIES)).min(1)])
+    .meta({ description: 'Where corner and edge are, <corner>-<edge>; one family or a list.' })
+    .optional(),
   text: prose('The explanation that opens the handout.').optional(),
   watch: prose('What to watch for in the whole lesson; stands beside the text.').optional(),
   cases: z
