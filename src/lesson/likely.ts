@@ -30,6 +30,10 @@ export function likelyWord(written: string, words: readonly string[]): string | 
   return words.find((word) => key.length >= 3 && (word.startsWith(key) || key.startsWith(word)));
 }
 
+const series = (words: readonly string[], last: string): string =>
+  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
+
 /** "a, b or c" */
-export const listed = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+export const listed = (words: readonly string[]): string => series(words, 'or');
+/** "a, b and c" */
+export const joined = (words: readonly string[]): string => series(words, 'and');

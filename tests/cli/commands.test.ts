@@ -60,10 +60,10 @@ describe('check', () => {
     expect([code, out]).toEqual([1, '']);
     expect(err).toBe(
       [
-        'a.yaml:13:9: error: the solution leaves the corner DFR and the edge FR unsolved [solution-fails]',
+        'a.yaml:13:9: error: the solution leaves the pair unsolved; cross and kept slots are whole [solution-fails]',
         "  13 |       - L' U L R U' R'",
         '     |         ^^^^^^^^^^^^^^',
-        '     = cross and kept slots are whole at the end; the pair is not in its slot',
+        "     = was it L' U' L R U' R' (U' instead of U, turn 2); or L' U L R U R' (U instead of U', turn 5)?",
         '',
         '1 error',
         '',

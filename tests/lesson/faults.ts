@@ -273,7 +273,7 @@ export const FAULTS: readonly Fault[] = [
     text: withLine(11, "    setup: R U R' L' U"),
     line: 11,
     column: 12,
-    says: /DL.*cross/,
+    says: /the cross at DL.*was it R U R' L' U L/,
   },
   {
     name: 'a set-up that breaks a kept slot',
@@ -281,7 +281,7 @@ export const FAULTS: readonly Fault[] = [
     text: withLine(11, "    setup: R U R' L' U L B U2 B'"),
     line: 11,
     column: 12,
-    says: /open: \[B/,
+    says: /slot BR/,
   },
   {
     name: 'a set-up that hides the edge',
@@ -305,7 +305,7 @@ export const FAULTS: readonly Fault[] = [
     text: withLine(13, "      - L' U L R U' R'"),
     line: 13,
     column: 9,
-    says: /the corner DFR and the edge FR/,
+    says: /the pair unsolved.*was it .*L' U L R U R' \(U instead of U', turn 5\)/,
   },
   {
     name: 'a solution that breaks a kept slot',

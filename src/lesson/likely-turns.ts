@@ -1,0 +1,63 @@
+/** Hints for turns that fail: what one turn changed would mend. */
+import { type Family, familyOf } from '../cube/cases.ts';
+import type { Cube } from '../cube/cube.ts';
+import type { Goal } from '../cube/goal.ts';
+import { prove } from '../cube/solves.ts';
+import { type Change, mendsOf } from '../cube/teach/mend.ts';
+import { type Turn, writeTurns } from '../cube/turns.ts';
+import type { Case } from './lesson.ts';
+import { doSetUp, type SetUp } from './set-up.ts';
+
+/** Hints are read by people: three are a choice, more a riddle. */
+const MOST = 3;
+
+/** "R' U R (R at the end is R')" in the words of a coach. */
+function saidOf({ kind, was, now, at, turns }: Change): string {
+  const text = writeTurns(turns);
+  const place = `turn ${at + 1}`;
+  switch (kind) {
+    case 'dropped':
+      return `${text} (without ${was!.text}, ${place})`;
+    case 'swapped':
+      return `${text} (${was!.text} and ${now!.text} change places)`;
+    case 'top':
+      return `${text} (${now!.text} ${at === 0 ? 'first' : 'at the end'})`;
+    case 'added':
+      return `${text} (with ${now!.text} as ${place})`;
+    case 'quarters':
+    case 'letter':
+    case 'other':
+      return `${text} (${now!.text} instead of ${was!.text}, ${place})`;
+  }
+}
+
+const choice = (said: readonly string[]): string => `was it ${said.join('; or ')}?`;
+
+/** What a solution was likely meant to be; undefined if no change of one turn makes it solve. */
+export function likelySolution(cube: Cube, goal: Goal, turns: readonly Turn[]): string | undefined {
+  const solves = (changed: readonly Turn[]): boolean => prove(cube, changed, goal).verdict === 'solves';
+  const mends = mendsOf(turns, solves, MOST);
+  return mends.length > 0 ? choice(mends.map(saidOf)) : undefined;
+}
+
+/**
+ * What a set-up was likely meant to be: a change of one turn after which all of the case's solutions solve. Failing
+ * that, one that gives a case of the families.
+ */
+export function likelySetup(c: Case, families: readonly Family[]): string | undefined {
+  const caseOf = (turns: readonly Turn[]): SetUp | undefined => {
+    const setUp = doSetUp(turns, c.slot, c.open);
+    if ('fault' in setUp) return undefined;
+    return families.length === 0 || families.includes(familyOf(setUp.address)) ? setUp : undefined;
+  };
+  const served = mendsOf(c.setup, (turns) => isServed(caseOf(turns), c), MOST);
+  if (served.length > 0) return choice(served.map((change) => `${saidOf(change)}, which the solutions solve`));
+  const fitting = mendsOf(c.setup, (turns) => caseOf(turns) !== undefined, MOST);
+  if (fitting.length === 0) return undefined;
+  return choice(fitting.map((change) => `${saidOf(change)}, a case of ${familyOf(caseOf(change.turns)!.address)}`));
+}
+
+const isServed = (setUp: SetUp | undefined, { solutions }: Case): boolean =>
+  setUp !== undefined &&
+  solutions.length > 0 &&
+  solutions.every(({ turns }) => prove(setUp.cube, turns, setUp.goal).verdict === 'solves');

@@ -1,0 +1,81 @@
+/** What the prover finds wrong, in the words of a coach. */
+import { addressOf } from '../cube/address.ts';
+import { type Family, familyOf } from '../cube/cases.ts';
+import type { Cube } from '../cube/cube.ts';
+import { SLOTS, type Slot, slotOfPlace } from '../cube/goal.ts';
+import type { Proof } from '../cube/solves.ts';
+import type { Place } from '../cube/spots.ts';
+import type { Case, Solution } from './lesson.ts';
+import { joined, listed } from './likely.ts';
+import { likelySetup, likelySolution } from './likely-turns.ts';
+import type { Problem } from './problem.ts';
+import type { SetUp, SetUpFault } from './set-up.ts';
+
+/** "the pair, slot BR and the cross at DR": what places that are not home have in common. */
+function unsolvedIn(broken: readonly Place[], own: Slot): string {
+  const of = (slot: Slot): Place[] => broken.filter((place) => slotOfPlace(place) === slot);
+  const pair = of(own);
+  const cross = broken.filter((place) => slotOfPlace(place) === undefined);
+  return joined([
+    ...(pair.length === 2 ? ['the pair'] : pair.map((place) => `the pair's ${place.length === 3 ? 'corner' : 'edge'}`)),
+    ...SLOTS.filter((slot) => slot !== own && of(slot).length > 0).map((slot) => `slot ${slot}`),
+    ...(cross.length > 0 ? [`the cross at ${joined(cross)}`] : []),
+  ]);
+}
+
+export function setupProblem(c: Case, found: SetUpFault, families: readonly Family[]): Problem {
+  const span = c.setupSpan;
+  const likely = likelySetup(c, families);
+  switch (found.fault) {
+    case 'rotates': {
+      const message = `the set-up ends with ${c.colours[found.down]} down instead of ${c.colours.D}`;
+      const hint = likely ?? "turn the cube back at its end, or leave the rotation out; y, y' and y2 are fine";
+      return { code: 'setup-rotates', span, message, hint };
+    }
+    case 'hides-pair': {
+      const message = `after the set-up the edge of slot ${c.slot} is in the bottom layer`;
+      return { code: 'setup-hides-pair', span, message, hint: likely ?? 'mend it so that the cross is whole' };
+    }
+    case 'breaks-base': {
+      const { broken } = found;
+      const message = `the set-up leaves unsolved what it should keep: ${unsolvedIn(broken, c.slot)}`;
+      const slots = SLOTS.filter((s) => broken.some((place) => slotOfPlace(place) === s));
+      const isCross = broken.some((place) => slotOfPlace(place) === undefined);
+      const opened = slots.length > 1 ? 'these slots are' : 'this slot is';
+      const otherwise = isCross
+        ? 'look for a turn that is missing or the wrong way round'
+        : `mend it, or say that ${opened} open: open: [${slots.join(', ')}]`;
+      return { code: 'setup-breaks-base', span, message, hint: likely ?? otherwise };
+    }
+  }
+}
+
+export function otherFamily(c: Case, family: Family, wanted: readonly Family[], cube: Cube): Problem {
+  const others = SLOTS.filter((slot) => {
+    const address = slot === c.slot ? undefined : addressOf(cube, slot);
+    return address && wanted.includes(familyOf(address));
+  });
+  const hint =
+    others.length > 0
+      ? `the pair of slot ${listed(others)} is ${listed(wanted)}: write slot: ${others[0]}`
+      : (likelySetup(c, wanted) ?? `mend the set-up, or write family: ${family} if all cases are`);
+  const message = `the set-up gives a case of ${family}; this lesson is about ${listed(wanted)}`;
+  return { code: 'setup-other-family', span: c.setupSpan, message, hint };
+}
+
+/** How far the turns kept whole what they should. */
+function wholeUntil({ turns }: Solution, { baseLastWhole }: Proof): string {
+  if (baseLastWhole === turns.length) return 'cross and kept slots are whole';
+  if (baseLastWhole === 0) return 'cross and kept slots are never whole after the first turn';
+  return `cross and kept slots were last whole after turn ${baseLastWhole}, before ${turns[baseLastWhole]!.text}`;
+}
+
+export function failing(solution: Solution, proof: Proof, { cube, goal }: SetUp): Problem {
+  const likely = likelySolution(cube, goal, solution.turns);
+  return {
+    code: 'solution-fails',
+    span: solution.span,
+    message: `the solution leaves ${unsolvedIn(proof.broken, goal.slot)} unsolved; ${wholeUntil(solution, proof)}`,
+    hint: likely ?? 'no change of a single turn mends it: check it against the set-up, and the set-up itself',
+  };
+}

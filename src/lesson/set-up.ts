@@ -1,0 +1,36 @@
+/** Doing a set-up: the case that it gives, or why it gives none. */
+import { type Address, addressOf, stuckSlots } from '../cube/address.ts';
+import { afterTurns, type Cube, homeOf, isHome, solvedCube } from '../cube/cube.ts';
+import type { Face } from '../cube/faces.ts';
+import { type Goal, goalOf, SLOTS, type Slot } from '../cube/goal.ts';
+import type { Place } from '../cube/spots.ts';
+import type { Turn } from '../cube/turns.ts';
+import { centreAt } from '../cube/view.ts';
+
+export interface SetUp {
+  /** The cube after it. */
+  readonly cube: Cube;
+  readonly address: Address;
+  readonly goal: Goal;
+}
+
+export type SetUpFault =
+  /** Ends with another centre down. */
+  | { readonly fault: 'rotates'; readonly down: Face }
+  /** Leaves the pair's edge in the bottom layer, where an address cannot name it. */
+  | { readonly fault: 'hides-pair' }
+  /** Leaves pieces of the base unsolved: their home places. */
+  | { readonly fault: 'breaks-base'; readonly broken: readonly Place[] };
+
+/** For the pair of `slot`; open are its own slot, slots that a piece of it is stuck in, and those named. */
+export function doSetUp(turns: readonly Turn[], slot: Slot, open: readonly Slot[]): SetUp | SetUpFault {
+  const cube = afterTurns(solvedCube(), turns);
+  if (centreAt(cube.view, 'U') !== 'U') return { fault: 'rotates', down: centreAt(cube.view, 'D') };
+  const address = addressOf(cube, slot);
+  if (!address) return { fault: 'hides-pair' };
+  const stuck = stuckSlots(address, slot);
+  const kept = SLOTS.filter((s) => !stuck.includes(s) && !open.includes(s));
+  const goal = goalOf(slot, kept);
+  const broken = goal.base.filter((piece) => !isHome(cube, piece)).map(homeOf);
+  return broken.length > 0 ? { fault: 'breaks-base', broken } : { cube, address, goal };
+}
