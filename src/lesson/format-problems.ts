@@ -4,7 +4,7 @@ import type { z } from 'zod';
 import { likelyWord, listed } from './likely.ts';
 import type { Problem } from './problem.ts';
 import { caseSchema, holdSchema, lessonSchema, partSchema, solutionSchema } from './schema.ts';
-import { isTorn, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
+import { isMended, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -73,14 +73,12 @@ function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[]): Probl
   });
 }
 
-function missingKey(yaml: YamlText, path: Path): Problem {
+/** None where a line of the table was changed in order to be read: the key may have stood there. */
+function missingKey(yaml: YamlText, path: Path): Problem[] {
+  if (isMended(yaml, nodeAt(yaml, path.slice(0, -1)))) return [];
   const table = tableAt(yaml, path.slice(0, -1));
-  return {
-    code: 'key-missing',
-    span: spanAt(yaml, path),
-    message: `${table.name} needs the key "${String(path.at(-1))}"`,
-    hint: `add ${example(path)}`,
-  };
+  const message = `${table.name} needs the key "${String(path.at(-1))}"`;
+  return [{ code: 'key-missing', span: spanAt(yaml, path), message, hint: `add ${example(path)}` }];
 }
 
 /** The branch of a union that the writer was on: a text comes first in each, a table or list second. */
@@ -102,7 +100,7 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
     case 'invalid_value': {
       const words = issue.values.map(String);
       const node = nodeAt(yaml, path);
-      if (!node) return [missingKey(yaml, path)];
+      if (!node) return missingKey(yaml, path);
       const written = isScalar(node) ? String(node.value) : kindOfValue(yaml, path);
       const likely = likelyWord(written, words);
       const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
@@ -113,7 +111,7 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
         { code: 'value-kind', span, message: `"${String(path.at(-1))}" is empty`, hint: `write ${example(path)}` },
       ];
     default: {
-      if (!nodeAt(yaml, path)) return [missingKey(yaml, path)];
+      if (!nodeAt(yaml, path)) return missingKey(yaml, path);
       const found = kindOfValue(yaml, path);
       const message = `${found} stands where "${String(path.filter((s) => typeof s === 'string').at(-1))}" wants something else`;
       return [{ code: 'value-kind', span, message, hint: `write ${example(path)}` }];
@@ -121,13 +119,8 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
   }
 }
 
-/**
- * Problems of a value at `base`, from the issues that its schema raised. None where YAML itself is broken: keys then
- * seem to be missing that are there. None of a reference either, which has been told.
- */
+/** Problems of a value at `base`, from the issues that its schema raised. None of a reference, which has been told. */
 export const formatProblems = (yaml: YamlText, error: z.ZodError, base: Path): Problem[] =>
-  isTorn(yaml)
-    ? []
-    : error.issues
-        .filter((issue) => !isAlias(nodeAt(yaml, [...base, ...issue.path] as Path)))
-        .flatMap((issue) => problemsOf(yaml, issue, base));
+  error.issues
+    .filter((issue) => !isAlias(nodeAt(yaml, [...base, ...issue.path] as Path)))
+    .flatMap((issue) => problemsOf(yaml, issue, base));

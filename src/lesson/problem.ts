@@ -54,6 +54,11 @@ export const PROBLEM_KINDS = {
     cause: 'A line is indented differently from its neighbours.',
     remedy: 'Line it up with the keys it belongs to.',
   },
+  'yaml-quote': {
+    severity: 'error',
+    cause: 'A text that begins with a quote does not end with it, often because a prime ended it.',
+    remedy: 'Leave the quotes out, or use double quotes.',
+  },
   'yaml-duplicate-key': {
     severity: 'error',
     cause: 'The same key stands twice in one table.',

@@ -17,7 +17,8 @@ import { listed } from './likely.ts';
 import type { Problem, Span } from './problem.ts';
 import { readProse } from './prose.ts';
 import { type CaseFile, caseSchema, lessonSchema, partSchema } from './schema.ts';
-import type { Source } from './source.ts';
+import { positionAt, type Source } from './source.ts';
+import { isStructural } from './yaml-errors.ts';
 import { dataOf, nodeAt, type Path, parseYaml, spanAt, valueOffsets, type YamlText } from './yaml-text.ts';
 
 /** Characters; no lesson comes near it, and reading stays quick. */
@@ -184,6 +185,13 @@ function usableHead(data: Record<string, unknown>): Partial<Head> {
   return usable;
 }
 
+/** Of a line that was changed in order to be read, only what YAML found is told. */
+function withoutMended({ yaml, problems }: Reader): Problem[] {
+  const byYaml = yaml.problems;
+  const lines = new Set(byYaml.filter(isStructural).map((p) => positionAt(yaml.source, p.span.start).line));
+  return problems.filter((p) => byYaml.includes(p) || !lines.has(positionAt(yaml.source, p.span.start).line));
+}
+
 /**
  * Problems of every part are found in one go. A lesson is given back even then, with what could be understood, so that
  * the rest can be proved; with problems it is not whole.
@@ -216,5 +224,5 @@ export function readLesson(source: Source): { lesson: Lesson | undefined; proble
     watch: proseAt(r, ['watch'], head.watch),
     parts: partsAt(r, head.cases ?? [], held),
   };
-  return { lesson, problems: r.problems };
+  return { lesson, problems: withoutMended(r) };
 }

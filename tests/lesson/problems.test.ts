@@ -65,6 +65,23 @@ describe('problems of a lesson', () => {
     expect(problemsOf(rest).map((p) => p.code)).toEqual(['turns-unreadable', 'solution-fails']);
   });
 
+  it('reads on past lines that YAML cannot read', () => {
+    const text = SMALL_LESSON.replace('title: A small', 'title: Small: a')
+      .replace('  cross: white', '\tcross: white')
+      .replace('family: top-away', 'family: topaway')
+      .replace("setup: R U R' L' U L\n", "setup: 'R U R' L' U L'\n")
+      .replace("- turns: L U L' R U R'", "- turns: L U L' R3 U R'")
+      .replace('watch: A wall', 'watch: *A wall');
+    expect(problemsOf(text).map((p) => [p.line, p.code])).toEqual([
+      [1, 'yaml-syntax'],
+      [3, 'yaml-tab'],
+      [5, 'value-unknown'],
+      [11, 'yaml-quote'],
+      [16, 'turns-unreadable'],
+      [18, 'yaml-alias'],
+    ]);
+  });
+
   it('keeps its place on lines that end as on other systems, and after a byte-order mark', () => {
     const text = withLine(11, "    setup: R U R3 L' U L").replaceAll('\n', '\r\n');
     expect(problemsOf(`\ufeff${text}`)[0]).toMatchObject({ code: 'turns-unreadable', line: 11, column: 17 });

@@ -1,0 +1,136 @@
+/** What YAML itself finds wrong, in the words of a coach. */
+import { type Document, isAlias, isNode, visit, type YAMLError } from 'yaml';
+import type { Problem, ProblemCode, Span } from './problem.ts';
+
+type Told = Pick<Problem, 'code' | 'message' | 'hint'>;
+
+const INDENT: Told = {
+  code: 'yaml-indent',
+  message: 'this line does not line up with the lines around it',
+  hint: 'give keys of one table the same number of spaces',
+};
+
+const TOLD: Partial<Record<YAMLError['code'], Told>> = {
+  TAB_AS_INDENT: { code: 'yaml-tab', message: 'a tab at the start of the line', hint: 'indent with spaces' },
+  BAD_INDENT: INDENT,
+  DUPLICATE_KEY: { code: 'yaml-duplicate-key', message: 'this key stands twice', hint: 'keep one of the two' },
+  MULTILINE_IMPLICIT_KEY: {
+    code: 'yaml-syntax',
+    message: 'a key without ":" and a value',
+    hint: 'write "key: value"; a text of several lines begins with "|" after the key',
+  },
+  BAD_SCALAR_START: {
+    code: 'yaml-syntax',
+    message: 'a text cannot begin with this sign',
+    hint: 'put the text in double quotes, or begin it on the next line after "|"',
+  },
+  MULTIPLE_DOCS: {
+    code: 'yaml-syntax',
+    message: 'a second document begins here',
+    hint: 'one lesson a file: take the line --- out',
+  },
+};
+
+const QUOTE: Told = {
+  code: 'yaml-quote',
+  message: 'the quote that begins here does not end where the text does',
+  hint: "leave the quotes out (R U R' needs none), or put double quotes around the whole",
+};
+
+const spanAt = (start: number, size = 1): Span => ({ start, end: start + size });
+
+/** The bracket before an offset that nothing closes. */
+function openBracket(text: string, before: number): number | undefined {
+  let closed = 0;
+  for (let i = before - 1; i >= 0; i--) {
+    if (text[i] === ']' || text[i] === '}') closed++;
+    if ((text[i] === '[' || text[i] === '{') && closed-- === 0) return i;
+  }
+  return undefined;
+}
+
+/** The quote that opens a value on the line of an offset: after a key, a dash, a bracket or a comma. */
+function openQuote(text: string, offset: number): number | undefined {
+  const start = text.lastIndexOf('\n', offset - 1) + 1;
+  const line = text.slice(start).split('\n')[0]!;
+  const found = /(?:^\s*(?:- +)*|: +|- +|[[,{] *)(['"])/.exec(line);
+  return found ? start + found.index + found[0].length - 1 : undefined;
+}
+
+function problemOf(error: YAMLError, text: string): Problem {
+  const [start, end] = error.pos;
+  const message = error.message.split(/ at line \d|\n/)[0]!;
+  const span = spanAt(start, Math.max(1, end - start));
+  if (/quote/i.test(message)) return { ...QUOTE, span: spanAt(quoteOfMissing(text, start) ?? start) };
+  if (/^Flow /.test(message)) {
+    const bracket = openBracket(text, start);
+    const hint = 'close it: ] for [ and } for {';
+    return { code: 'yaml-syntax', span: spanAt(bracket ?? start), message: 'this bracket is never closed', hint };
+  }
+  if (error.code === 'BLOCK_AS_IMPLICIT_KEY') {
+    const colon = text.indexOf(': ', start);
+    const hint = 'put a text that holds ": " in double quotes';
+    const second = 'a second ":" where the value should be';
+    return { code: 'yaml-syntax', span: spanAt(colon < 0 ? start : colon), message: second, hint };
+  }
+  if (/^Sequence item without/.test(message)) return { ...INDENT, span };
+  const told = TOLD[error.code];
+  const quote = openQuote(text, start);
+  // What stands after the end of a quoted text: its quote ended too soon.
+  if (error.code === 'UNEXPECTED_TOKEN' && quote !== undefined && quote < start)
+    return { ...QUOTE, span: spanAt(quote) };
+  if (told) return { ...told, span };
+  return { code: 'yaml-syntax', span, message: lowered(message), hint: 'mend the place shown' };
+}
+
+/** A quote never closed is found at the end of the file: its start is the last value that opens one and does not close it. */
+function quoteOfMissing(text: string, at: number): number | undefined {
+  for (
+    let line = text.lastIndexOf('\n', at - 1);
+    line >= -1;
+    line = line <= 0 ? -2 : text.lastIndexOf('\n', line - 1)
+  ) {
+    const quote = openQuote(text, line + 1);
+    if (quote === undefined) continue;
+    const sign = text[quote]!;
+    const rest = text
+      .slice(quote + 1)
+      .split('\n')[0]!
+      .trimEnd();
+    const inside = sign === "'" ? rest.replaceAll("''", '') : rest.replace(/\\./g, '');
+    if (!inside.includes(sign)) return quote;
+  }
+  return undefined;
+}
+
+const lowered = (message: string): string => message.charAt(0).toLowerCase() + message.slice(1);
+
+const REFERENCE: Told = {
+  code: 'yaml-alias',
+  message: 'a word that begins with * or & is a reference in YAML, and lessons have none',
+  hint: 'put the text in double quotes',
+};
+
+/** References, which YAML allows and lessons do not. */
+function referencesIn(document: Document.Parsed, text: string): Problem[] {
+  const found: Problem[] = [];
+  visit(document, {
+    Node(_, node) {
+      if (!isNode(node) || !node.range) return;
+      if (isAlias(node)) found.push({ ...REFERENCE, span: spanAt(node.range[0], node.range[1] - node.range[0]) });
+      else if (node.anchor) found.push({ ...REFERENCE, span: spanAt(text.lastIndexOf('&', node.range[0])) });
+    },
+  });
+  return found;
+}
+
+/** In the order of the text. */
+export function yamlProblems(document: Document.Parsed, text: string): Problem[] {
+  const problems = [...referencesIn(document, text), ...document.errors.map((error) => problemOf(error, text))];
+  return problems.sort((a, b) => a.span.start - b.span.start);
+}
+
+const STRUCTURE: readonly ProblemCode[] = ['yaml-syntax', 'yaml-tab', 'yaml-indent', 'yaml-quote', 'yaml-alias'];
+
+/** Whether the tree may be another than the writer had in mind. */
+export const isStructural = (problem: Problem): boolean => STRUCTURE.includes(problem.code);

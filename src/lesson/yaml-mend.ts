@@ -1,0 +1,107 @@
+/**
+ * Reading on after YAML is broken: the line at fault is changed so that the rest can be read and the next fault found.
+ * What is then said of the changed lines, apart from the fault itself, is not told.
+ */
+import { type Document, parseDocument } from 'yaml';
+import type { Problem, Span } from './problem.ts';
+import { isStructural, yamlProblems } from './yaml-errors.ts';
+
+export interface MendedYaml {
+  readonly source: string;
+  /** The text as read in the end. Its lines are those of the source, some changed. */
+  readonly text: string;
+  readonly document: Document.Parsed;
+  /** With spans in the source. */
+  readonly problems: readonly Problem[];
+  /** Lines changed, from 0. */
+  readonly mended: ReadonlySet<number>;
+  /** From an offset in `text` to the one in the source. */
+  readonly toSource: (offset: number) => number;
+}
+
+/** More faults than one mends at a time; each costs a parse. */
+const MOST_MENDS = 30;
+
+const indentOf = (line: string): number => /^ */.exec(line)![0].length;
+
+/** Where keys of the lines before stand, that of a list's item and that of its content. */
+function indentsBefore(lines: readonly string[], at: number): number[] {
+  const found = new Set<number>();
+  for (const line of lines.slice(Math.max(0, at - 12), at)) {
+    if (line.trim() === '') continue;
+    found.add(indentOf(line));
+    found.add(/^ *(?:- +)*/.exec(line)![0].length);
+  }
+  return [...found];
+}
+
+/** Nothing that could be read as turns. */
+const filler = (text: string): string => text.replace(/\S/g, 'q');
+
+/** The line at `at` without the fault that was found at `column` of it. */
+function mendedLine(lines: readonly string[], at: number, column: number, { code, message }: Problem): string {
+  const line = lines[at]!;
+  const before = line.slice(0, column);
+  const rest = line.slice(column);
+  if (code === 'yaml-alias') return `${before}_${rest.slice(1)}`;
+  if (code === 'yaml-quote' || /bracket/.test(message)) return before + filler(rest);
+  if (code === 'yaml-indent') {
+    const own = indentOf(line);
+    const near = indentsBefore(lines, at).sort((a, b) => Math.abs(a - own) - Math.abs(b - own) || b - a)[0];
+    if (near !== undefined && near !== own && Math.abs(near - own) <= 3) return ' '.repeat(near) + line.trimStart();
+  }
+  if (/second ":"/.test(message)) return before + rest.replaceAll(': ', '; ');
+  return `#${line.slice(1)}`;
+}
+
+/** Tabs are told once: an editor that sets them sets them on every line. */
+const withoutTabs = (line: string): string => line.replace(/^[ \t]*/, (indent) => indent.replaceAll('\t', '  '));
+
+export function mendYaml(source: string): MendedYaml {
+  const lines = source.split('\n');
+  const original = [...lines];
+  const mended = new Set<number>();
+  const told: Problem[] = [];
+
+  /** Changes of indent move the rest of a line; all others keep its length. */
+  const toSource = (offset: number): number => {
+    let line = 0;
+    let start = 0;
+    let sourceStart = 0;
+    while (line < lines.length - 1 && start + lines[line]!.length < offset) {
+      start += lines[line]!.length + 1;
+      sourceStart += original[line]!.length + 1;
+      line++;
+    }
+    const shift = lines[line]!.length - original[line]!.length;
+    return sourceStart + Math.min(Math.max(offset - start - shift, 0), original[line]!.length);
+  };
+  const inSource = (problem: Problem): Problem => ({ ...problem, span: spanInSource(problem.span, toSource) });
+  const lineAt = (offset: number): number => lines.join('\n').slice(0, offset).split('\n').length - 1;
+
+  for (;;) {
+    const text = lines.join('\n');
+    const document = parseDocument(text, { prettyErrors: false, uniqueKeys: true, stringKeys: true, version: '1.2' });
+    const problems = yamlProblems(document, text);
+    const broken = problems.find((p) => isStructural(p) && !mended.has(lineAt(p.span.start)));
+    if (!broken || told.length === MOST_MENDS) {
+      const rest = problems.filter((p) => !isStructural(p)).map(inSource);
+      return { source, text, document, problems: [...told, ...rest], mended, toSource };
+    }
+    told.push(inSource(broken));
+    const at = lineAt(broken.span.start);
+    const column = broken.span.start - (text.lastIndexOf('\n', broken.span.start - 1) + 1);
+    mended.add(at);
+    if (/second document/.test(broken.message)) lines.fill('', at);
+    else if (broken.code === 'yaml-tab') {
+      lines.forEach((line, i) => {
+        lines[i] = withoutTabs(line);
+      });
+    } else lines[at] = mendedLine(lines, at, column, broken);
+  }
+}
+
+export const spanInSource = ({ start, end }: Span, toSource: (offset: number) => number): Span => {
+  const from = toSource(start);
+  return { start: from, end: Math.max(from + 1, toSource(end)) };
+};
