@@ -2,6 +2,14 @@
 /** The process: everything else gets what it needs handed in. */
 import { run } from './run.ts';
 
+// Whoever reads our output may have read enough, as `head` does.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (e: NodeJS.ErrnoException) => {
+    if (e.code !== 'EPIPE') throw e;
+    process.exit();
+  });
+}
+
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),

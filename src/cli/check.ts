@@ -1,23 +1,35 @@
 /** `turnsheet check`: what is wrong with lessons. */
+import { printHandout } from '../sheets/printed.ts';
 import type { ExitCode, Io } from './io.ts';
-import { loadFile } from './load-files.ts';
+import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
 import type { CheckOptions } from './options.ts';
-import { counted } from './report.ts';
+import { countErrors, counted, tell } from './report.ts';
+
+/** What keeps a proved lesson from being printed on the usual paper. */
+function pageProblems({ loaded }: LoadedFile): Found[] {
+  if (!loaded?.proved) return [];
+  const { problems } = printHandout(loaded.proved, { paper: 'a4', ink: 'colour' });
+  return problems.map((problem) => ({ problem, source: loaded.source }));
+}
 
 export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
-  const files = [];
-  for (const file of options.files) files.push(await loadFile(file, io));
-  const problems = files.flatMap((f) => f.problems);
-  const claims = files.flatMap((f) => f.loaded?.claims ?? []);
-  const errors = problems.filter((p) => p.severity === 'error').length;
-  for (const { file, loaded, shown } of files) {
-    for (const text of shown) io.err(`${text}\n`);
-    const proved = loaded?.proved;
+  const all: Found[] = [];
+  const claims: unknown[] = [];
+  for (const file of options.files) {
+    const one = await loadFile(file, io);
+    const found = [...one.found, ...pageProblems(one)];
+    all.push(...found);
+    claims.push(...(one.loaded?.claims ?? []));
+    tell(found, io);
+    const proved = countErrors(found) === 0 ? one.loaded?.proved : undefined;
     if (proved && !options.json) {
       io.err(`${file}: ${counted(proved.cases.length, 'case')}, ${counted(proved.claims.length, 'solution')} proved\n`);
     }
   }
+  const errors = countErrors(all);
   if (errors > 0 && !options.json) io.err(`${counted(errors, 'error')}\n`);
-  if (options.json) io.out(`${JSON.stringify({ ok: errors === 0, problems, claims }, undefined, 2)}\n`);
+  if (options.json) {
+    io.out(`${JSON.stringify({ ok: errors === 0, problems: all.map(placed), claims }, undefined, 2)}\n`);
+  }
   return errors > 0 ? 1 : 0;
 }

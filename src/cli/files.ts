@@ -1,15 +1,9 @@
 /** Reading and writing files. */
-import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { access, mkdir, open, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 
-/** The bytes, or why there are none, in words. */
-export async function readBytes(folder: string, file: string): Promise<Uint8Array | { readonly unreadable: string }> {
-  try {
-    return await readFile(resolve(folder, file));
-  } catch (e) {
-    return { unreadable: WHY[(e as NodeJS.ErrnoException).code ?? ''] ?? 'it cannot be read' };
-  }
-}
+/** Bytes; no lesson comes near it, and what is no file at all (a device, a pipe without end) is not read for ever. */
+const LARGEST = 4_000_000;
 
 const WHY: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
@@ -18,27 +12,73 @@ const WHY: Readonly<Record<string, string>> = {
   EPERM: 'it may not be read',
 };
 
+/** The bytes, at most a few more than a lesson may have, or why there are none, in words. */
+export async function readBytes(folder: string, file: string): Promise<Uint8Array | { readonly unreadable: string }> {
+  try {
+    const handle = await open(resolve(folder, file));
+    try {
+      const chunks: Uint8Array[] = [];
+      let size = 0;
+      for await (const chunk of handle.createReadStream({ autoClose: false })) {
+        chunks.push(chunk as Uint8Array);
+        size += (chunk as Uint8Array).length;
+        if (size > LARGEST) break;
+      }
+      return Buffer.concat(chunks);
+    } finally {
+      await handle.close();
+    }
+  } catch (e) {
+    return { unreadable: WHY[(e as NodeJS.ErrnoException).code ?? ''] ?? 'it cannot be read' };
+  }
+}
+
 export interface OutFile {
   readonly path: string;
   readonly bytes: Uint8Array | string;
 }
 
+const isThere = (path: string): Promise<boolean> =>
+  access(path).then(
+    () => true,
+    () => false,
+  );
+
 /**
- * Writes all files or none: each is written whole beside its place first, and only when all are there are they renamed.
- * Files that were there stay as they were until then. Undefined, or why it could not be done.
+ * Writes all files or none. Each is written whole beside its place first; then what stands there is set aside and the
+ * new one takes its name. If any step fails, all are taken back. Undefined, or why it could not be done.
  */
 export async function writeAll(folder: string, files: readonly OutFile[]): Promise<string | undefined> {
-  const steps = files.map((f) => ({ ...f, to: resolve(folder, f.path), part: `${resolve(folder, f.path)}.part` }));
+  const steps = files.map(({ path, bytes }) => {
+    const to = resolve(folder, path);
+    return { path, bytes, to, part: `${to}.part`, old: `${to}.old` };
+  });
+  const undo: (() => Promise<void>)[] = [];
+  let at = '';
   try {
-    for (const { to, part, bytes } of steps) {
+    for (const { path, to, part, bytes } of steps) {
+      at = path;
       await mkdir(dirname(to), { recursive: true });
       await writeFile(part, bytes);
     }
-    for (const { to, part } of steps) await rename(part, to);
-    return undefined;
+    for (const { path, to, part, old } of steps) {
+      at = path;
+      if (await isThere(to)) {
+        await rename(to, old);
+        undo.push(() => rename(old, to));
+      }
+      await rename(part, to);
+      undo.push(() => rm(to, { force: true }));
+    }
   } catch (e) {
-    await Promise.all(steps.map(({ part }) => rm(part, { force: true }).catch(() => undefined)));
-    const { code, path } = e as NodeJS.ErrnoException;
-    return `${path?.replace(/\.part$/, '') ?? 'the files'} cannot be written (${code ?? String(e)})`;
+    for (const step of undo.reverse()) await step().catch(() => undefined);
+    await removeAll(steps.map((s) => s.part));
+    return `${at} cannot be written (${(e as NodeJS.ErrnoException).code ?? String(e)})`;
   }
+  await removeAll(steps.map((s) => s.old));
+  return undefined;
 }
+
+const removeAll = async (paths: readonly string[]): Promise<void> => {
+  await Promise.all(paths.map((path) => rm(path, { force: true, recursive: true }).catch(() => undefined)));
+};

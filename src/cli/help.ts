@@ -11,14 +11,20 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
 
   turnsheet check lessons/edge-away.yaml
 `,
-  build: `turnsheet build LESSON… [--out DIR] [--paper a4|letter] [--ink colour|mono] [--pictures] [--json]
+  build: `turnsheet build LESSON… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono] [--pictures]
+                       [--cross COLOUR] [--front COLOUR] [--hand left] [--scheme COLOURS] [--wide r] [--json]
 
   Proves the lessons and writes, for each NAME.yaml, a handout NAME.pdf and NAME.claims.json: everything that the
   handout claims, in a form that other programs can check. If any lesson has errors, nothing is written.
 
   --out DIR       folder to write to, made if it is not there; "out" without it
-  --paper PAPER   a4 or letter; a4 without it
+  --paper PAPER   a4, letter or a5; a4 without it
   --ink INK       colour, or mono for black-and-white printers and copiers: letters on the stickers
+  --cross COLOUR  for students who hold another colour down: everything is proved again as it is printed
+  --front COLOUR  with this colour in front
+  --hand left     mirrored, for those who lead with the left hand
+  --scheme C,C,…  for cubes of other colours: six, up,front,right,down,back,left
+  --wide r        wide turns as small letters
   --pictures      also write the picture of each case as an SVG file, for slides, to NAME-pictures/
   --json          one JSON document on standard output
 

@@ -1,38 +1,33 @@
-/** Lesson files named on the command line -> loaded lessons, with every problem placed. */
+/** Lesson files named on the command line -> loaded lessons and problems with their places. */
 import { type Loaded, loadLesson } from '../lesson/load.ts';
-import type { PlacedProblem } from '../lesson/source.ts';
-import { placeProblem } from '../lesson/source.ts';
+import type { Problem } from '../lesson/problem.ts';
+import { type PlacedProblem, placeProblem, type Source, sourceOf } from '../lesson/source.ts';
+import type { Variation } from '../lesson/vary.ts';
 import { readBytes } from './files.ts';
 import type { Io } from './io.ts';
-import { problemText, problemTextIn } from './report.ts';
+
+/** A problem and the text that it is about. */
+export interface Found {
+  readonly problem: Problem;
+  readonly source: Source;
+}
+
+export const placed = ({ problem, source }: Found): PlacedProblem => placeProblem(problem, source);
 
 export interface LoadedFile {
   readonly file: string;
   readonly loaded: Loaded | undefined;
-  readonly problems: readonly PlacedProblem[];
-  /** The problems as shown to people. */
-  readonly shown: readonly string[];
+  readonly found: readonly Found[];
 }
 
-export async function loadFile(file: string, io: Io): Promise<LoadedFile> {
+export async function loadFile(file: string, io: Io, variation: Variation = {}): Promise<LoadedFile> {
   const bytes = await readBytes(io.folder, file);
   if ('unreadable' in bytes) {
-    const problem: PlacedProblem = {
-      severity: 'error',
-      code: 'file-unreadable',
-      file,
-      line: 1,
-      column: 1,
-      message: bytes.unreadable,
-      hint: 'check the name and the folder',
-    };
-    return { file, loaded: undefined, problems: [problem], shown: [problemText(problem, [], io)] };
+    const span = { start: 0, end: 0 };
+    const hint = 'check the name and the folder';
+    const problem: Problem = { code: 'file-unreadable', span, message: bytes.unreadable, hint };
+    return { file, loaded: undefined, found: [{ problem, source: sourceOf(file, '') }] };
   }
-  const loaded = loadLesson(file, bytes);
-  return {
-    file,
-    loaded,
-    problems: loaded.problems.map((p) => placeProblem(p, loaded.source)),
-    shown: loaded.problems.map((p) => problemTextIn(p, loaded.source, io)),
-  };
+  const loaded = loadLesson(file, bytes, variation);
+  return { file, loaded, found: loaded.problems.map((problem) => ({ problem, source: loaded.source })) };
 }

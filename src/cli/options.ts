@@ -1,11 +1,14 @@
 /** Arguments in: which command, with which options. */
 import { parseArgs } from 'node:util';
+import { COLOURS, type Colour, type FaceColours } from '../cube/colours.ts';
 import type { Paper } from '../layout/blocks.ts';
 import { likelyWord, listed } from '../lesson/likely.ts';
-import type { Ink } from '../svg/palette.ts';
+import type { Variation } from '../lesson/vary.ts';
+import { INKS, type Ink } from '../svg/palette.ts';
 
-const PAPERS: readonly Paper[] = ['a4', 'letter'];
-const INKS: readonly Ink[] = ['colour', 'mono'];
+const PAPERS: readonly Paper[] = ['a4', 'letter', 'a5'];
+const HANDS = ['right', 'left'] as const;
+const WIDES = ['Rw', 'r'] as const;
 
 export interface CheckOptions {
   readonly command: 'check';
@@ -22,6 +25,8 @@ export interface BuildOptions {
   readonly ink: Ink;
   /** Write each case's picture as an SVG file too. */
   readonly pictures: boolean;
+  /** For which students. */
+  readonly variation: Variation;
 }
 
 export interface HelpOptions {
@@ -43,21 +48,48 @@ export interface UsageError {
 /** Every command and the options that it takes; `json` and `help` go with all. */
 const COMMANDS = {
   check: [],
-  build: ['out', 'paper', 'ink', 'pictures'],
+  build: ['out', 'paper', 'ink', 'pictures', 'cross', 'front', 'scheme', 'hand', 'wide'],
 } as const satisfies Record<string, readonly string[]>;
 export type CommandName = keyof typeof COMMANDS;
 export const COMMAND_NAMES = Object.keys(COMMANDS) as CommandName[];
 
 const isCommand = (word: string | undefined): word is CommandName => COMMAND_NAMES.includes(word as CommandName);
 
-function oneOf<T extends string>(
-  option: string,
-  value: string | undefined,
-  known: readonly T[],
-  usual: T,
-): T | UsageError {
-  if (value === undefined) return usual;
-  return known.find((k) => k === value) ?? { usage: `--${option} is ${listed(known)}, not "${value}"` };
+/** Capitals do not matter where no two of the known words differ by them only. */
+function oneOf<T extends string>(option: string, value: string, known: readonly T[]): T | UsageError {
+  const found = known.find((k) => k === value) ?? known.find((k) => k.toLowerCase() === value.toLowerCase());
+  return found ?? { usage: `--${option} is ${listed(known)}, not "${value}"` };
+}
+
+/** Six colours, of a cube held one fixed way: up, front, right, down, back, left. */
+function schemeOf(value: string): FaceColours | UsageError {
+  const usage = `--scheme is six colours, up,front,right,down,back,left, each once: ${COLOURS.join(',')} in your order`;
+  const colours = value.split(',').map((word) => COLOURS.find((c) => c === word.trim()));
+  const [U, F, R, D, B, L] = colours;
+  if (colours.length !== 6 || new Set(colours).size !== 6 || !U || !F || !R || !D || !B || !L) return { usage };
+  return { U, F, R, D, B, L };
+}
+
+/** The options that name one of a few words; each is left out if it was not given. */
+function wordOptions(values: Parsed['values']) {
+  const known = { paper: PAPERS, ink: INKS, cross: COLOURS, front: COLOURS, hand: HANDS, wide: WIDES } as const;
+  const found: {
+    paper?: Paper;
+    ink?: Ink;
+    cross?: Colour;
+    front?: Colour;
+    hand?: 'right' | 'left';
+    wide?: 'Rw' | 'r';
+  } = {};
+  for (const option of Object.keys(known) as (keyof typeof known)[]) {
+    const value = values[option];
+    if (value === undefined) continue;
+    // The regulations' spelling and the small letter differ by more than a capital.
+    const word = oneOf<string>(option, value, known[option]);
+    if (isUsageError(word)) return word;
+    Object.assign(found, { [option]: word });
+  }
+  return found;
 }
 
 const isUsageError = (value: unknown): value is UsageError =>
@@ -76,6 +108,11 @@ function parse(args: readonly string[]) {
       paper: { type: 'string' },
       ink: { type: 'string' },
       pictures: { type: 'boolean' },
+      cross: { type: 'string' },
+      front: { type: 'string' },
+      scheme: { type: 'string' },
+      hand: { type: 'string' },
+      wide: { type: 'string' },
     },
   });
 }
@@ -100,8 +137,8 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   if (values.version) return { command: 'version' };
   if (word === 'help') {
     const about = files[0];
-    if (about !== undefined && !isCommand(about)) return unknownCommand(about);
-    return { command: 'help', about };
+    if (about === undefined || about === 'help') return { command: 'help', about: undefined };
+    return isCommand(about) ? { command: 'help', about } : unknownCommand(about);
   }
   if (values.help || word === undefined) return { command: 'help', about: isCommand(word) ? word : undefined };
   if (!isCommand(word)) return unknownCommand(word);
@@ -111,12 +148,26 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   if (files.length === 0) return { usage: `"${word}" needs the name of a lesson file` };
   const json = values.json ?? false;
   if (word === 'check') return { command: 'check', json, files };
-  const paper = oneOf('paper', values.paper, PAPERS, 'a4');
-  const ink = oneOf('ink', values.ink, INKS, 'colour');
-  if (isUsageError(paper)) return paper;
-  if (isUsageError(ink)) return ink;
-  const pictures = values.pictures ?? false;
-  return { command: 'build', json, files, out: values.out ?? 'out', paper, ink, pictures };
+  return buildOptions(values, json, files);
+}
+
+function buildOptions(values: Parsed['values'], json: boolean, files: readonly string[]): BuildOptions | UsageError {
+  const words = wordOptions(values);
+  if (isUsageError(words)) return words;
+  const scheme = values.scheme === undefined ? undefined : schemeOf(values.scheme);
+  if (isUsageError(scheme)) return scheme;
+  if (values.out === '') return { usage: '--out needs the name of a folder; "." is this one' };
+  const { paper = 'a4', ink = 'colour', ...variation } = words;
+  return {
+    command: 'build',
+    json,
+    files,
+    out: values.out ?? 'out',
+    paper,
+    ink,
+    pictures: values.pictures ?? false,
+    variation: scheme ? { ...variation, scheme } : variation,
+  };
 }
 
 function unknownCommand(word: string): UsageError {

@@ -1,23 +1,41 @@
-/** Problems as text for people. */
-
-import type { Problem } from '../lesson/problem.ts';
-import { excerpt, type PlacedProblem, placeProblem, type Source } from '../lesson/source.ts';
+/** Messages for people. */
+import { severityOf } from '../lesson/problem.ts';
+import { excerpt, placeProblem } from '../lesson/source.ts';
 import type { Io } from './io.ts';
+import type { Found } from './load-files.ts';
 
 /** https://no-color.org: any value that is not empty turns colours off. */
 const usesColour = (io: Io): boolean => io.terminal && !io.env['NO_COLOR'];
 
 const PAINT = { error: '31', warning: '33', hint: '36' } as const;
 
-/** A problem as it is shown: the place, what is wrong, the line with carets, what would be right. */
-export function problemText(problem: PlacedProblem, lines: readonly string[], io: Io): string {
-  const { severity, code, file, line, column, message, hint } = problem;
+/** More than anyone reads at once; a file that is no lesson can have ten thousands. */
+const MOST_SHOWN = 100;
+
+/** What a lesson holds must not steer the terminal. */
+const harmless = (text: string): string =>
+  text.replace(/(?!\t)\p{Cc}/gu, (c) => `\\x${c.charCodeAt(0).toString(16).padStart(2, '0')}`);
+
+/** The place, what is wrong, the line with carets, what would be right. */
+function problemText({ problem, source }: Found, io: Io): string {
+  const { severity, code, file, line, column, message, hint } = placeProblem(problem, source);
   const word = usesColour(io) ? `\u001b[${PAINT[severity]}m${severity}\u001b[0m` : severity;
-  return [`${file}:${line}:${column}: ${word}: ${message} [${code}]`, ...lines, `     = ${hint}`, ''].join('\n');
+  const lines = excerpt(problem.span, source).map(harmless);
+  return [
+    `${file}:${line}:${column}: ${word}: ${harmless(message)} [${code}]`,
+    ...lines,
+    `     = ${harmless(hint)}`,
+    '',
+  ].join('\n');
 }
 
-export const problemTextIn = (problem: Problem, source: Source, io: Io): string =>
-  problemText(placeProblem(problem, source), excerpt(problem.span, source), io);
+export function tell(found: readonly Found[], io: Io): void {
+  for (const one of found.slice(0, MOST_SHOWN)) io.err(`${problemText(one, io)}\n`);
+  if (found.length > MOST_SHOWN) io.err(`… and ${found.length - MOST_SHOWN} more\n\n`);
+}
+
+export const countErrors = (found: readonly Found[]): number =>
+  found.filter(({ problem }) => severityOf(problem) === 'error').length;
 
 export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 

@@ -29,6 +29,7 @@ export type Span =
       readonly fill: string;
       readonly letter?: string;
       readonly letterInk?: string;
+      readonly strong?: boolean;
     }
   /** Turns in the face with even widths; a line may end only between two turns. */
   | { readonly kind: 'turns'; readonly turns: readonly string[] };
@@ -44,10 +45,10 @@ interface Common {
   readonly origin?: Origin;
 }
 
-/** A place in a source file: 1-based line and column. */
+/** A stretch of a source, by offsets: of no meaning to the layout. */
 export interface Origin {
-  readonly line: number;
-  readonly column: number;
+  readonly start: number;
+  readonly end: number;
 }
 
 /** Running text. Flows over pages by lines, never leaving one line alone on either side. */
@@ -68,6 +69,8 @@ export interface TextBlock extends Common {
 /** A line of turns as the product of the page: large, even, with an optional ring at its right end. */
 export interface TurnsBlock extends Common {
   readonly kind: 'turns';
+  /** A small word above; the ring then stands at the end of its line, and the turns have the full width. */
+  readonly label?: string;
   /** The turns in order, in groups; a group with words has them under it in small type. One group without words: a plain line. */
   readonly groups: readonly { readonly turns: readonly string[]; readonly words?: string }[];
   /** Set in a ring at the right: the length. `spoken` is what a screen reader says for it. */
@@ -94,8 +97,8 @@ export interface StackBlock extends Common {
 /** Children beside each other. Never parted: what may grow without bound names a block to be set instead. */
 export interface ColumnsBlock extends Common {
   readonly kind: 'columns';
-  /** Set in place of the columns if they came out taller. */
-  readonly ifTaller?: { readonly than: Pt; readonly instead: Block };
+  /** Set in place of the columns if they came out taller, or one that shares the room came out narrower. */
+  readonly fallback?: { readonly tallerThan: Pt; readonly narrowerThan: Pt; readonly instead: Block };
   /** Widths: points, or a share of what is left after the points (`{ share: 1 }`). */
   readonly columns: readonly { readonly width: Pt | { readonly share: number }; readonly child: Block }[];
   readonly gap: Pt;
@@ -104,7 +107,9 @@ export interface ColumnsBlock extends Common {
 /** Cells in rows of equal columns; the cells of a row are given one height. Parted only between rows. */
 export interface GridBlock extends Common {
   readonly kind: 'grid';
+  /** At most so many; fewer where a cell would come out narrower than `least`. */
   readonly columns: number;
+  readonly least?: Pt;
   readonly gap: Pt;
   readonly rowGap: Pt;
   readonly cells: readonly Block[];
@@ -139,7 +144,7 @@ export type Block =
   | WriteLineBlock
   | SpaceBlock;
 
-export type Paper = 'a4' | 'letter';
+export type Paper = 'a4' | 'letter' | 'a5';
 
 /** A sheet: everything that one PDF file says. */
 export interface Sheet {

@@ -116,7 +116,9 @@ const splitWords = (spans: readonly Span[], style: TypeStyle, ink: Ink | undefin
       case 'swatch':
         putText(
           span.text,
-          { size, colour, font: style.font },
+          span.strong
+            ? { size, colour: inks[ink ?? 'black'], font: 'sans-strong' }
+            : { size, colour, font: style.font },
           {
             fill: span.fill,
             ...(span.letter !== undefined && { letter: span.letter }),

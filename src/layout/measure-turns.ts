@@ -9,6 +9,7 @@ import { baseline, belowMiddle, inks, typeScale } from './type.ts';
 const face = typeScale.turns;
 const wordsFace = typeScale.words;
 const ringFace = typeScale.ring;
+const labelFace = typeScale.label;
 
 /** From the top of a line of turns: to the line under a group, and to the words below that. */
 const underline = 14.6;
@@ -128,8 +129,7 @@ const rowHeight = (row: Row): Pt => {
   return face.leading + (row.some((cell) => cell.underlined) ? 3 : 0);
 };
 
-const placeRing = (sink: Sink, text: string, right: Pt, y: Pt, width: Pt, part: number): void => {
-  const middle = y + face.leading / 2;
+const placeRing = (sink: Sink, text: string, right: Pt, middle: Pt, width: Pt, part: number): void => {
   // The stroke lies half outside its box: set in, so that the ring ends where the lines of the page end.
   const inset = ringLine.width / 2;
   sink.items.push({
@@ -158,37 +158,57 @@ const placeRing = (sink: Sink, text: string, right: Pt, y: Pt, width: Pt, part: 
  * turns unbroken.
  */
 export const measureTurns = (block: TurnsBlock, width: Pt, report: Report): readonly Piece[] => {
-  const { ring } = block;
+  const { ring, label } = block;
   const ringWidth = ring
     ? Math.max(ringHeight + 2, widthOf(ringFace.font, ring.text, ringFace.size) + 2 * ringPadding)
     : 0;
-  const { rows, findings } = fillRows(block.groups, Math.max(width - (ring ? ringWidth + ringGap : 0), 0));
+  const { rows, findings } = fillRows(block.groups, Math.max(width - (ring && !label ? ringWidth + ringGap : 0), 0));
   report.addFaults(findings, block.origin);
   if (ring) {
     report.checkGlyphs(ringFace.font, ring.text, block.origin);
     if (ringWidth > width) report.addFaults([{ code: 'word-too-wide', what: ring.text }], block.origin);
   }
   for (const cell of rows.flat()) report.checkGlyphs(face.font, cell.text, block.origin);
-  if (rows.length === 0 && !ring) return [];
+  if (label) {
+    report.checkGlyphs(labelFace.font, label, block.origin);
+    const labelWidth = widthOf(labelFace.font, label, labelFace.size) + (ring ? ringGap + ringWidth : 0);
+    if (labelWidth > width) report.addFaults([{ code: 'word-too-wide', what: label }], block.origin);
+  }
+  if (rows.length === 0 && !ring && !label) return [];
 
+  const labelPart = label ? report.addPart({ role: 'P' }) : undefined;
   const part = report.addPart({ role: 'P' });
   const ringPart = ring ? report.addPart({ role: 'Span', alt: ring.spoken }, part) : undefined;
   const tops: Pt[] = [];
-  let height = 0;
+  const top = label ? labelFace.leading : 0;
+  let height = top;
   for (const row of rows) {
     tops.push(height);
     height += rowHeight(row);
   }
-  height = Math.max(height, face.leading);
+  height = Math.max(height, top + (rows.length > 0 || !label ? face.leading : 0));
   const inkWidth = Math.max(0, ...rows.flat().map((cell) => cell.x + Math.max(cell.width, cell.wordsWidth)));
   return [
     strip(block, height, (sink, x, y) => {
       sink.areas.push(area(x, y, ring ? Math.max(width, inkWidth) : inkWidth, height));
+      if (label && labelPart !== undefined) {
+        const { font, size, ink } = labelFace;
+        const base = round(y + baseline(labelFace));
+        sink.items.push({
+          kind: 'text',
+          x: round(x),
+          y: base,
+          text: label,
+          font,
+          size,
+          colour: inks[ink],
+          part: labelPart,
+        });
+      }
       for (const [i, row] of rows.entries()) {
-        const top = y + tops[i]!;
         for (const cell of row) {
           if (!cell.underlined || cell.width === 0) continue;
-          const lineY = round(top + underline);
+          const lineY = round(y + tops[i]! + underline);
           sink.items.push({
             kind: 'line',
             x1: round(x + cell.x + underlineInset),
@@ -222,7 +242,10 @@ export const measureTurns = (block: TurnsBlock, width: Pt, report: Report): read
           }
         }
       }
-      if (ring && ringPart !== undefined) placeRing(sink, ring.text, x + width, y, ringWidth, ringPart);
+      if (ring && ringPart !== undefined) {
+        const middle = y + (label ? labelFace : face).leading / 2;
+        placeRing(sink, ring.text, x + width, middle, ringWidth, ringPart);
+      }
     }),
   ];
 };

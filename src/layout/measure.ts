@@ -168,13 +168,23 @@ const gapWithin = (block: ColumnsBlock | GridBlock, count: number, width: Pt, re
 
 /** Measured on a report of its own: what is not set leaves no parts and no faults behind. */
 const isTallerThan = (block: ColumnsBlock, limit: Pt, width: Pt): boolean => {
-  const { ifTaller: _, ...bare } = block;
+  const { fallback: _, ...bare } = block;
   return solid(measureColumns(bare, width, startReport())).height > limit;
 };
 
+const hasNarrower = (block: ColumnsBlock, limit: Pt, width: Pt): boolean => {
+  const widths = columnWidths(block, width, length(block.gap), startReport());
+  return block.columns.some((column, i) => typeof column.width !== 'number' && widths[i]! < limit);
+};
+
 const measureColumns = (block: ColumnsBlock, width: Pt, report: Report): readonly Piece[] => {
-  const { ifTaller } = block;
-  if (ifTaller && isTallerThan(block, ifTaller.than, width)) return measure(ifTaller.instead, width, report);
+  const { fallback } = block;
+  if (
+    fallback &&
+    (hasNarrower(block, fallback.narrowerThan, width) || isTallerThan(block, fallback.tallerThan, width))
+  ) {
+    return measure(fallback.instead, width, report);
+  }
   const gap = gapWithin(block, block.columns.length, width, report);
   const widths = columnWidths(block, width, gap, report);
   let x = 0;
@@ -187,7 +197,10 @@ const measureColumns = (block: ColumnsBlock, width: Pt, report: Report): readonl
 };
 
 const measureGrid = (block: GridBlock, width: Pt, report: Report): readonly Piece[] => {
-  const count = Math.max(1, Math.floor(length(block.columns)));
+  const most = Math.max(1, Math.floor(length(block.columns)));
+  const least = length(block.least ?? 0);
+  const fitting = least > 0 ? Math.floor((width + length(block.gap)) / (least + length(block.gap))) : most;
+  const count = Math.max(1, Math.min(most, fitting));
   const gap = gapWithin(block, count, width, report);
   const cellWidth = (width - gap * (count - 1)) / count;
   const rows: (readonly Piece[])[] = [];

@@ -15,9 +15,13 @@ export interface PageShape {
 }
 
 /** ISO 216 A4 and ANSI letter. */
-const sizes: Readonly<Record<Paper, readonly [Pt, Pt]>> = { a4: [595.28, 841.89], letter: [612, 792] };
+const sizes: Readonly<Record<Paper, readonly [Pt, Pt]>> = {
+  a4: [595.28, 841.89],
+  letter: [612, 792],
+  a5: [419.53, 595.28],
+};
 
-const side = mm(16);
+const sides: Readonly<Record<Paper, Pt>> = { a4: mm(16), letter: mm(16), a5: mm(12) };
 const head = mm(15);
 /** From the paper's lower edge to the lower edge of the foot's text: outside what office printers leave white. */
 const footEdge = mm(11);
@@ -29,6 +33,7 @@ const aboveFoot = 9;
 /** The shape of a page on `paper`. */
 export const pageShape = (paper: Paper): PageShape => {
   const [width, height] = sizes[paper];
+  const side = sides[paper];
   const footTop = height - footEdge - footLeading;
   const footRule = footTop - footPadding;
   return {

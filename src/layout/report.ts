@@ -20,7 +20,7 @@ export const startReport = (): Report => {
   const faults = new Map<string, LayoutFault>();
   const addFaults: Report['addFaults'] = (findings, origin) => {
     for (const finding of findings) {
-      const key = `${finding.code} ${origin?.line}:${origin?.column} ${finding.what}`;
+      const key = `${finding.code} ${origin?.start}:${origin?.end} ${finding.what}`;
       if (!faults.has(key)) faults.set(key, { ...finding, ...(origin && { origin }) });
     }
   };

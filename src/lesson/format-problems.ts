@@ -106,6 +106,7 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
       const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
       return [{ code: 'value-unknown', span, message: `"${written}" is not known here`, hint }];
     }
+    case 'invalid_format':
     case 'too_small':
       return [
         { code: 'value-kind', span, message: `"${String(path.at(-1))}" is empty`, hint: `write ${example(path)}` },

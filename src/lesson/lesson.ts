@@ -4,11 +4,12 @@ import type { Colour, FaceColours, Hold } from '../cube/colours.ts';
 import type { Slot } from '../cube/goal.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Span } from './problem.ts';
+import type { Term } from './schema.ts';
 import type { Source } from './source.ts';
 
 export type Phrase =
   | { readonly kind: 'plain' | 'strong'; readonly text: string }
-  | { readonly kind: 'colour'; readonly colour: Colour }
+  | { readonly kind: 'colour'; readonly colour: Colour; readonly capital: boolean; readonly strong?: boolean }
   | { readonly kind: 'turns'; readonly turns: readonly Turn[] };
 
 export interface Paragraph {
@@ -18,7 +19,15 @@ export interface Paragraph {
 }
 export type Prose = readonly Paragraph[];
 
+/** One line of text: a title, a name. */
+export interface TextLine {
+  readonly phrases: readonly Phrase[];
+  readonly span: Span;
+}
+
 export interface Solution {
+  /** From 1, in the order of the file. */
+  readonly number: number;
   readonly turns: readonly Turn[];
   readonly remark: Prose;
   readonly span: Span;
@@ -27,22 +36,39 @@ export interface Solution {
 export interface Case {
   /** From 1, in the order of the file; what is printed. */
   readonly number: number;
-  readonly name: string | undefined;
+  readonly name: TextLine | undefined;
   readonly hold: Hold;
   /** The colours of the viewer's faces in that hold. */
   readonly colours: FaceColours;
   readonly slot: Slot;
   readonly open: readonly Slot[];
   readonly setup: readonly Turn[];
+  /** Made by the tool for an address, not written by the coach. */
+  readonly made: boolean;
   readonly setupSpan: Span;
+  /** None: the panel has a line to write on. */
   readonly solutions: readonly Solution[];
   readonly watch: Prose;
   readonly span: Span;
 }
 
+/** What the lesson promises as a whole, each with its place. */
+export type LessonClaim = { readonly span: Span } & (
+  | { readonly claim: 'cases'; readonly is: 'all' | 'selection' }
+  | { readonly claim: 'turns'; readonly most: number }
+  | { readonly claim: 'rotations' }
+  | { readonly claim: 'slots'; readonly slots: readonly Slot[] }
+  | { readonly claim: 'kept' }
+);
+
+/** The club's words for some of ours. */
+export type ClubWords = Readonly<Partial<Record<Term, string>>>;
+
 /** Cases under one heading; those before the first heading have none. */
 export interface Part {
-  readonly heading: string | undefined;
+  readonly heading: TextLine | undefined;
+  /** Its cases were listed before. */
+  readonly again: boolean;
   readonly text: Prose;
   readonly cases: readonly Case[];
   readonly span: Span;
@@ -50,13 +76,22 @@ export interface Part {
 
 export interface Lesson {
   readonly source: Source;
-  readonly title: string;
-  readonly club: string | undefined;
-  readonly course: string | undefined;
-  readonly audience: string | undefined;
+  /** Undefined only where a lesson without one was read with problems. */
+  readonly title: TextLine | undefined;
+  readonly club: TextLine | undefined;
+  readonly course: TextLine | undefined;
+  readonly audience: TextLine | undefined;
   readonly language: 'en';
+  /** The colours of the cubes, held one fixed way. */
+  readonly scheme: FaceColours;
   readonly hold: Hold;
   readonly colours: FaceColours;
+  /** left: to be printed mirrored. */
+  readonly hand: 'right' | 'left';
+  readonly wide: 'Rw' | 'r';
+  readonly clubWords: ClubWords;
+  readonly shows: { readonly undo: boolean };
+  readonly claims: readonly LessonClaim[];
   /** Empty where the lesson names none. */
   readonly families: readonly Family[];
   readonly text: Prose;

@@ -69,6 +69,12 @@ export const PROBLEM_KINDS = {
     cause: 'A word that begins with * or & is a reference in YAML; lessons have none.',
     remedy: 'Put the text in quotes.',
   },
+  'yaml-tag': {
+    severity: 'error',
+    cause:
+      'A word that begins with ! names a type in YAML, a line that begins with % is an order to its reader; lessons have none.',
+    remedy: 'Put the text in double quotes.',
+  },
   'key-unknown': {
     severity: 'error',
     cause: 'A lesson has no such key at this place.',
@@ -104,10 +110,60 @@ export const PROBLEM_KINDS = {
     cause: 'There are no turns where some belong.',
     remedy: 'Write at least one turn.',
   },
+  'turns-not-text': {
+    severity: 'error',
+    cause: 'Turns are written as a list or a number: YAML reads [R, U] as a list and 2 as a number.',
+    remedy: "Write them as one text: R U R'.",
+  },
+  'turns-cut-off': {
+    severity: 'error',
+    cause: 'A # after a space begins a comment in YAML, and the turns behind it are not read.',
+    remedy: 'Take the # out.',
+  },
+  'address-unreadable': {
+    severity: 'error',
+    cause: 'The text is not the address of a pair.',
+    remedy: 'Write one such as UFR:R UB:U, with the own slot seen as FR.',
+  },
+  'address-elsewhere': {
+    severity: 'error',
+    cause: 'An address listed for a family is a case of another.',
+    remedy: 'Take it out, or list it under its own family.',
+  },
+  'case-named-twice': {
+    severity: 'error',
+    cause: 'A case has a set-up and an address; one of them may be wrong.',
+    remedy: 'Keep one.',
+  },
   'hold-impossible': {
     severity: 'error',
     cause: 'The two colours of a hold are the same or opposite: no cube can be held so.',
     remedy: 'Choose a front colour that borders the cross colour.',
+  },
+  'colour-in-words': {
+    severity: 'warning',
+    cause: 'A text names a colour as a plain word, and the lesson is built for other colours.',
+    remedy: 'Write the colour in braces: {green}. It then changes with the cube.',
+  },
+  'variation-impossible': {
+    severity: 'error',
+    cause: 'The lesson is to be built for a hold that no cube can be held in.',
+    remedy: 'Choose a front colour that borders the cross colour.',
+  },
+  'part-empty': {
+    severity: 'warning',
+    cause: 'A heading has no cases below it.',
+    remedy: 'Add cases, or take the heading out.',
+  },
+  'text-cut-off': {
+    severity: 'warning',
+    cause: 'A # after a space begins a comment in YAML, and the words behind it are not printed.',
+    remedy: 'Put the text in double quotes.',
+  },
+  'scheme-impossible': {
+    severity: 'error',
+    cause: 'A colour stands at two faces of the scheme.',
+    remedy: 'Give each face a colour of its own.',
   },
   'slot-open': {
     severity: 'error',
@@ -133,6 +189,46 @@ export const PROBLEM_KINDS = {
     severity: 'error',
     cause: 'The set-up gives a case of another family than the lesson teaches.',
     remedy: 'Mend the set-up, name another slot, or name the right family.',
+  },
+  'solution-twice': {
+    severity: 'error',
+    cause: 'A case has the same solution twice.',
+    remedy: 'Take one of them out.',
+  },
+  'case-twice': {
+    severity: 'error',
+    cause: 'A case stands in the lesson twice: also if it is seen from another side or after a turn of U.',
+    remedy: 'Take one out, or put it under a part with again: true.',
+  },
+  'name-elsewhere': {
+    severity: 'error',
+    cause: 'The name of a case speaks of a slot that none of its pieces has to do with.',
+    remedy: 'Mend the name, the slot or the set-up.',
+  },
+  'claim-cases': {
+    severity: 'error',
+    cause: 'The lesson claims to have all cases of its families, and some are not there.',
+    remedy: 'Add them, or claim a selection.',
+  },
+  'claim-turns': {
+    severity: 'error',
+    cause: 'A solution has more turns than the lesson claims.',
+    remedy: 'Shorten it, or claim more.',
+  },
+  'claim-rotations': {
+    severity: 'error',
+    cause: 'The lesson claims that no solution turns the cube, and one does.',
+    remedy: 'Write it without x, y and z, or take the claim out.',
+  },
+  'claim-slots': {
+    severity: 'error',
+    cause: 'The own slots of the pairs shown are not those that the lesson claims.',
+    remedy: 'Add cases in the missing slots, or claim the slots that are there.',
+  },
+  'claim-kept': {
+    severity: 'error',
+    cause: 'The lesson claims to keep every slot it can, and a case opens one.',
+    remedy: 'Take "open" out of the case, or take the claim out.',
   },
   'solution-fails': {
     severity: 'error',

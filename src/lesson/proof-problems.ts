@@ -1,15 +1,15 @@
 /** What the prover finds wrong, in the words of a coach. */
-import { addressOf } from '../cube/address.ts';
+import { SOLVED_ADDRESS, writeAddress } from '../cube/address.ts';
 import { type Family, familyOf } from '../cube/cases.ts';
-import type { Cube } from '../cube/cube.ts';
 import { SLOTS, type Slot, slotOfPlace } from '../cube/goal.ts';
-import type { Proof } from '../cube/solves.ts';
+import { type Proof, prove } from '../cube/solves.ts';
 import type { Place } from '../cube/spots.ts';
+import { writeTurns } from '../cube/turns.ts';
 import type { Case, Solution } from './lesson.ts';
 import { joined, listed } from './likely.ts';
 import { likelySetup, likelySolution } from './likely-turns.ts';
 import type { Problem } from './problem.ts';
-import type { SetUp, SetUpFault } from './set-up.ts';
+import { doSetUp, type SetUp, type SetUpFault } from './set-up.ts';
 
 /** "the pair, slot BR and the cross at DR": what places that are not home have in common. */
 function unsolvedIn(broken: readonly Place[], own: Slot): string {
@@ -23,9 +23,21 @@ function unsolvedIn(broken: readonly Place[], own: Slot): string {
   ]);
 }
 
+/** Another slot whose pair the set-up and the solutions are about. */
+function likelySlot(c: Case, families: readonly Family[]): string | undefined {
+  const slot = SLOTS.find((other) => {
+    const setUp = other === c.slot ? undefined : doSetUp(c.setup, other, c.open);
+    if (!setUp || 'fault' in setUp || (families.length > 0 && !families.includes(familyOf(setUp.address))))
+      return false;
+    if (writeAddress(setUp.address) === writeAddress(SOLVED_ADDRESS)) return false;
+    return c.solutions.every(({ turns }) => prove(setUp.cube, turns, setUp.goal).verdict === 'solves');
+  });
+  return slot && `the set-up and the solutions are about the pair of slot ${slot}: write slot: ${slot}`;
+}
+
 export function setupProblem(c: Case, found: SetUpFault, families: readonly Family[]): Problem {
   const span = c.setupSpan;
-  const likely = likelySetup(c, families);
+  const likely = likelySlot(c, families) ?? likelySetup(c, families);
   switch (found.fault) {
     case 'rotates': {
       const message = `the set-up ends with ${c.colours[found.down]} down instead of ${c.colours.D}`;
@@ -50,17 +62,21 @@ export function setupProblem(c: Case, found: SetUpFault, families: readonly Fami
   }
 }
 
-export function otherFamily(c: Case, family: Family, wanted: readonly Family[], cube: Cube): Problem {
-  const others = SLOTS.filter((slot) => {
-    const address = slot === c.slot ? undefined : addressOf(cube, slot);
-    return address && wanted.includes(familyOf(address));
-  });
+export function otherFamily(c: Case, family: Family, wanted: readonly Family[]): Problem {
   const hint =
-    others.length > 0
-      ? `the pair of slot ${listed(others)} is ${listed(wanted)}: write slot: ${others[0]}`
-      : (likelySetup(c, wanted) ?? `mend the set-up, or write family: ${family} if all cases are`);
+    likelySlot(c, wanted) ?? likelySetup(c, wanted) ?? `mend the set-up, or write family: ${family} if all cases are`;
   const message = `the set-up gives a case of ${family}; this lesson is about ${listed(wanted)}`;
   return { code: 'setup-other-family', span: c.setupSpan, message, hint };
+}
+
+/** Solutions that all fail, and solve when done one after the other: one solution written as a list. */
+export function inPieces(c: Case, { cube, goal }: SetUp, proofs: readonly Proof[]): Problem | undefined {
+  if (proofs.length < 2 || proofs.some((p) => p.verdict === 'solves')) return undefined;
+  const whole = c.solutions.flatMap((s) => s.turns);
+  if (prove(cube, whole, goal).verdict === 'fails') return undefined;
+  const message = 'none of these solves alone, all one after the other do: they are one solution';
+  const hint = `write the turns as one text, without commas: - ${writeTurns(whole)}`;
+  return { code: 'turns-not-text', span: c.solutions[0]!.span, message, hint };
 }
 
 /** How far the turns kept whole what they should. */

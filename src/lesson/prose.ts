@@ -6,42 +6,82 @@ import { COLOURS } from '../cube/colours.ts';
 import { readTurns } from '../cube/notation.ts';
 import type { Paragraph, Phrase, Prose } from './lesson.ts';
 import { likelyWord, listed } from './likely.ts';
-import type { Problem, ProblemCode } from './problem.ts';
+import type { Problem } from './problem.ts';
 
 /** From an offset in the text to one in the source. */
 type OffsetOf = (offset: number) => number;
 
 interface ProseReader {
-  readonly offsetOf: OffsetOf;
   readonly problems: Problem[];
 }
 
-function complain(r: ProseReader, code: ProblemCode, at: number, size: number, message: string, hint: string): void {
-  const start = r.offsetOf(at);
-  r.problems.push({ code, span: { start, end: start + Math.max(1, size) }, message, hint });
+/** A text in which to look for marks, and where each of its characters stands in the source. */
+interface Stretch {
+  readonly text: string;
+  readonly offsets: readonly number[];
+}
+
+const part = ({ text, offsets }: Stretch, from: number, to: number): Stretch => ({
+  text: text.slice(from, to),
+  offsets: offsets.slice(from, to),
+});
+
+type Said = Pick<Problem, 'code' | 'message' | 'hint'>;
+
+function complain(r: ProseReader, { offsets }: Stretch, at: number, size: number, said: Said): void {
+  const start = offsets[at] ?? (offsets.at(-1) ?? -1) + 1;
+  r.problems.push({ ...said, span: { start, end: start + Math.max(1, size) } });
 }
 
 const CLOSES: Readonly<Record<string, string>> = { '*': '*', '{': '}', '`': '`' };
+const ESCAPABLE = /[*{}`\\#-]/;
 
-function readMarked(r: ProseReader, mark: string, inside: string, at: number): Phrase {
-  if (mark === '*') return { kind: 'strong', text: inside };
-  if (mark === '{') {
-    const colour = COLOURS.find((c) => c === inside.trim());
-    if (colour) return { kind: 'colour', colour };
-    const likely = likelyWord(inside, COLOURS);
-    const hint = likely ? `write {${likely}}` : `colours are ${listed(COLOURS)}`;
-    complain(r, 'text-mark', at, inside.length + 2, `{${inside}} is not a colour`, hint);
-    return { kind: 'plain', text: inside };
+/** Where a mark is closed, past signs that are meant as themselves; -1 if nowhere. */
+function closeOf(text: string, close: string, from: number): number {
+  for (let i = from; i < text.length; i++) {
+    if (text[i] === '\\' && ESCAPABLE.test(text[i + 1] ?? '')) i++;
+    else if (text[i] === close) return i;
   }
-  const reading = readTurns(inside);
-  if (reading.ok && reading.turns.length > 0) return { kind: 'turns', turns: reading.turns };
-  if (!reading.ok) complain(r, 'turns-unreadable', at + 1 + reading.at, reading.size, reading.message, reading.hint);
-  else complain(r, 'turns-missing', at, 2, 'no turns between the ` signs', "write turns between them, as in `R U R'`");
+  return -1;
+}
+
+function readColour(r: ProseReader, inside: string, whole: Stretch, at: number): Phrase {
+  const word = inside.trim();
+  const colour = COLOURS.find((c) => c === word.toLowerCase());
+  if (colour) return { kind: 'colour', colour, capital: word[0] !== colour[0] };
+  const likely = likelyWord(word, COLOURS);
+  const hint = likely ? `write {${likely}}` : `colours are ${listed(COLOURS)}`;
+  complain(r, whole, at, inside.length + 2, { code: 'text-mark', message: `{${inside}} is not a colour`, hint });
   return { kind: 'plain', text: inside };
 }
 
-/** `text` holds line ends as spaces; `from` is its offset in the whole. */
-function readPhrases(r: ProseReader, text: string, from: number): Phrase[] {
+function readInlineTurns(r: ProseReader, inside: string, whole: Stretch, at: number): Phrase {
+  const reading = readTurns(inside);
+  if (reading.ok && reading.turns.length > 0) return { kind: 'turns', turns: reading.turns };
+  if (reading.ok) {
+    const message = 'no turns between the ` signs';
+    complain(r, whole, at, 2, { code: 'turns-missing', message, hint: "write turns between them, as in `R U R'`" });
+  } else {
+    const { message, hint, size } = reading;
+    complain(r, whole, at + 1 + reading.at, size, { code: 'turns-unreadable', message, hint });
+  }
+  return { kind: 'plain', text: inside };
+}
+
+function readEmphasis(r: ProseReader, inside: Stretch, whole: Stretch, at: number): Phrase[] {
+  if (inside.text === '') {
+    const message = 'nothing between the two stars';
+    complain(r, whole, at, 2, { code: 'text-mark', message, hint: 'write *one star* on either side' });
+  }
+  return readPhrases(r, inside).map((p) => {
+    if (p.kind === 'plain') return { ...p, kind: 'strong' };
+    return p.kind === 'colour' ? { ...p, strong: true } : p;
+  });
+}
+
+/** `whole.text` holds line ends as spaces. */
+function readPhrases(r: ProseReader, whole: Stretch): Phrase[] {
+  const { text } = whole;
   const phrases: Phrase[] = [];
   let plain = '';
   const endPlain = () => {
@@ -52,19 +92,23 @@ function readPhrases(r: ProseReader, text: string, from: number): Phrase[] {
     const c = text[i]!;
     const close = CLOSES[c];
     const alone = c === '*' && /^\s?$/.test(text[i + 1] ?? '');
-    if (c === '\\' && /[*{}`\\#-]/.test(text[i + 1] ?? '')) {
+    if (c === '\\' && ESCAPABLE.test(text[i + 1] ?? '')) {
       plain += text[++i];
     } else if (close === undefined || alone) {
       plain += c;
     } else {
-      const end = text.indexOf(close, i + 1);
+      const end = closeOf(text, close, i + 1);
       if (end < 0) {
         const hint = `close it with ${close}, or write \\${c} for the plain sign`;
-        complain(r, 'text-mark', from + i, 1, `the ${c} is never closed in this paragraph`, hint);
+        const message = `the ${c} is never closed in this paragraph`;
+        complain(r, whole, i, 1, { code: 'text-mark', message, hint });
         plain += c;
       } else {
         endPlain();
-        phrases.push(readMarked(r, c, text.slice(i + 1, end), from + i));
+        const inside = part(whole, i + 1, end);
+        if (c === '*') phrases.push(...readEmphasis(r, inside, whole, i));
+        else if (c === '{') phrases.push(readColour(r, inside.text, whole, i));
+        else phrases.push(readInlineTurns(r, inside.text, whole, i));
         i = end;
       }
     }
@@ -73,15 +117,28 @@ function readPhrases(r: ProseReader, text: string, from: number): Phrase[] {
   return phrases;
 }
 
+const stretchOf = (text: string, from: number, offsetOf: OffsetOf): Stretch => ({
+  text,
+  // By UTF-16 units, as offsets count.
+  offsets: text.split('').map((_, i) => offsetOf(from + i)),
+});
+
+/** A text of one line: its line ends count as spaces, and it has no paragraphs. */
+export function readTextLine(text: string, offsetOf: OffsetOf): { phrases: Phrase[]; problems: Problem[] } {
+  const r: ProseReader = { problems: [] };
+  const line = text.trimEnd().replaceAll('\n', ' ');
+  return { phrases: readPhrases(r, stretchOf(line, 0, offsetOf)), problems: r.problems };
+}
+
 /** Paragraphs in order; whatever is wrong is told and read on past. */
 export function readProse(text: string, offsetOf: OffsetOf): { prose: Prose; problems: Problem[] } {
-  const r: ProseReader = { offsetOf, problems: [] };
+  const r: ProseReader = { problems: [] };
   const prose: Paragraph[] = [];
-  let open: { kind: Paragraph['kind']; text: string; from: number } | undefined;
+  let open: { kind: Paragraph['kind']; text: string; offsets: number[] } | undefined;
   const endParagraph = () => {
     if (!open) return;
-    const span = { start: offsetOf(open.from), end: offsetOf(open.from) + 1 };
-    prose.push({ kind: open.kind, phrases: readPhrases(r, open.text, open.from), span });
+    const start = open.offsets[0]!;
+    prose.push({ kind: open.kind, phrases: readPhrases(r, open), span: { start, end: start + 1 } });
     open = undefined;
   };
   let at = 0;
@@ -91,12 +148,13 @@ export function readProse(text: string, offsetOf: OffsetOf): { prose: Prose; pro
     const begins = mark[1] !== undefined;
     if (begins || rest === '') endParagraph();
     if (rest !== '') {
-      // Only one white space stands between the lines of a paragraph here, so offsets inside it stay true on literal
-      // blocks: the line end itself. Deeper indents of continuation lines would shift the columns told, not the lines.
-      if (open) open.text += ` ${rest}`;
-      else {
+      const { offsets } = stretchOf(rest, at + mark[0].length, offsetOf);
+      if (open) {
+        open.text += ` ${rest}`;
+        open.offsets.push(offsets[0]!, ...offsets);
+      } else {
         const kind = !begins ? 'paragraph' : mark[1]!.startsWith('#') ? 'heading' : 'item';
-        open = { kind, text: rest, from: at + mark[0].length };
+        open = { kind, text: rest, offsets: [...offsets] };
         if (kind === 'heading') endParagraph();
       }
     }

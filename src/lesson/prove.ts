@@ -2,39 +2,23 @@
 import { createHash } from 'node:crypto';
 import { type Address, writeAddress } from '../cube/address.ts';
 import { caseOf, type Family, familyOf } from '../cube/cases.ts';
-import type { Cube } from '../cube/cube.ts';
 import type { Goal } from '../cube/goal.ts';
 import { type Proof, prove } from '../cube/solves.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
 import type { SolutionClaim } from './claim.ts';
-import type { Case, Lesson, Part, Solution } from './lesson.ts';
+import type { Case, Lesson } from './lesson.ts';
+import { brokenClaims, casesTwice, emptyParts } from './lesson-claims.ts';
+import { misnamed } from './misnamed.ts';
 import { type Problem, severityOf } from './problem.ts';
-import { failing, otherFamily, setupProblem } from './proof-problems.ts';
+import { failing, inPieces, otherFamily, setupProblem } from './proof-problems.ts';
+import type { ProvedCase, ProvedPart } from './proved.ts';
 import { doSetUp } from './set-up.ts';
 import { positionAt } from './source.ts';
 
-export interface ProvedSolution {
-  readonly solution: Solution;
-  readonly claim: SolutionClaim;
-}
-
-export interface ProvedCase {
-  readonly case: Case;
-  /** The cube after the set-up. */
-  readonly cube: Cube;
-  readonly goal: Goal;
-  readonly address: Address;
-  readonly family: Family;
-  readonly solutions: readonly ProvedSolution[];
-}
-
-export interface ProvedPart {
-  readonly part: Part;
-  readonly cases: readonly ProvedCase[];
-}
-
 /** Only the prover makes one, so that nothing unproved can be handed to a sheet. */
 export class ProvedLesson {
+  /** Makes the type one of a kind: an object that merely looks like it does not pass for it. */
+  readonly #proved = true;
   readonly lesson: Lesson;
   readonly parts: readonly ProvedPart[];
   /** Names what was proved: two handouts with one edition say the same. */
@@ -46,8 +30,17 @@ export class ProvedLesson {
     this.edition = editionOf(lesson);
   }
 
+  static isProved(value: object): value is ProvedLesson {
+    return #proved in value && value.#proved;
+  }
+
   get cases(): ProvedCase[] {
     return this.parts.flatMap((p) => p.cases);
+  }
+
+  /** How many different cases are shown: one seen from four sides counts once. */
+  get differentCases(): number {
+    return new Set(this.cases.map((c) => writeAddress(caseOf(c.address)))).size;
   }
 
   get claims(): SolutionClaim[] {
@@ -55,16 +48,21 @@ export class ProvedLesson {
   }
 
   /**
-   * `proved` is there when nothing is wrong. The claims are those of all set-ups that give a case, failing ones among
-   * them. A lesson that was read with problems must not be proved as if it were whole: hand them in.
+   * `proved` is there when nothing is wrong, nor was while the lesson was read. The claims are those of all set-ups that
+   * give a case, failing ones among them.
    */
-  static prove(lesson: Lesson, whileReading: readonly Problem[]): Outcome {
+  static prove({ lesson, problems: whileReading }: { lesson: Lesson; problems: readonly Problem[] }): Outcome {
     const problems: Problem[] = [...whileReading];
     const parts = lesson.parts.map((part) => ({
       part,
       cases: part.cases.map((c) => proveCase(c, lesson, problems)).filter((c) => c !== undefined),
     }));
     const claims = claimsOf(parts);
+    const cases = parts.flatMap((p) => p.cases);
+    // A lesson that could not be read whole would seem to break promises that it keeps.
+    const isWhole = whileReading.every((p) => severityOf(p) !== 'error');
+    problems.push(...casesTwice(parts, lesson), ...misnamed(cases), ...emptyParts(lesson));
+    if (isWhole) problems.push(...brokenClaims(lesson, cases));
     if (problems.some(isError)) return { proved: undefined, claims, problems };
     return { proved: new ProvedLesson(lesson, parts), claims, problems };
   }
@@ -99,13 +97,20 @@ function proveCase(c: Case, lesson: Lesson, problems: Problem[]): ProvedCase | u
   const { cube, address, goal } = setUp;
   const family = familyOf(address);
   const strays = lesson.families.length > 0 && !lesson.families.includes(family);
-  if (strays) problems.push(otherFamily(c, family, lesson.families, cube));
-  const solutions = c.solutions.map((solution, i) => {
-    const proof = prove(cube, solution.turns, goal);
-    // With a set-up of another family the solutions cannot but fail: only the set-up is told.
-    if (proof.verdict === 'fails' && !strays) problems.push(failing(solution, proof, setUp));
-    return { solution, claim: claimOf(lesson, c, i, { address, family, goal, proof }) };
-  });
+  if (strays) problems.push(otherFamily(c, family, lesson.families));
+  const proofs = c.solutions.map((solution) => prove(cube, solution.turns, goal));
+  const pieces = inPieces(c, setUp, proofs);
+  // With a set-up of another family the solutions cannot but fail: only the set-up is told.
+  if (pieces) problems.push(pieces);
+  else if (!strays) {
+    c.solutions.forEach((solution, i) => {
+      if (proofs[i]!.verdict === 'fails') problems.push(failing(solution, proofs[i]!, setUp));
+    });
+  }
+  const solutions = c.solutions.map((solution, i) => ({
+    solution,
+    claim: claimOf(lesson, c, i, { address, family, goal, proof: proofs[i]! }),
+  }));
   return { case: c, cube, goal, address, family, solutions };
 }
 
@@ -119,10 +124,10 @@ interface Proved {
 function claimOf(lesson: Lesson, c: Case, index: number, { address, family, goal, proof }: Proved): SolutionClaim {
   const solution = c.solutions[index]!;
   return {
-    id: `${c.number}.${index + 1}`,
+    id: `${c.number}.${solution.number}`,
     kind: 'solution',
     file: lesson.source.file,
-    line: positionAt(lesson.source.text, solution.span.start).line,
+    line: positionAt(lesson.source, solution.span.start).line,
     hold: c.hold,
     setup: writeTurns(c.setup),
     solution: writeTurns(solution.turns),

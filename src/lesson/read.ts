@@ -1,156 +1,20 @@
 /** Lesson file -> Lesson. Whatever is wrong is collected; what could be understood goes on to be proved all the same. */
 import { isMap } from 'yaml';
 import { z } from 'zod';
-import {
-  type Colour,
-  coloursHeld,
-  type FaceColours,
-  type Hold,
-  oppositeColour,
-  USUAL_SCHEME,
-} from '../cube/colours.ts';
-import { readTurns } from '../cube/notation.ts';
-import type { Turn } from '../cube/turns.ts';
+import { type FaceColours, USUAL_SCHEME } from '../cube/colours.ts';
+import { SLOTS } from '../cube/goal.ts';
 import { formatProblems } from './format-problems.ts';
-import type { Case, Lesson, Part, Prose, Solution } from './lesson.ts';
-import { listed } from './likely.ts';
-import type { Problem, Span } from './problem.ts';
-import { readProse } from './prose.ts';
-import { type CaseFile, caseSchema, lessonSchema, partSchema } from './schema.ts';
+import type { ClubWords, Lesson, LessonClaim } from './lesson.ts';
+import type { Problem } from './problem.ts';
+import { partsAt } from './read-case.ts';
+import { holdAt, proseAt, type Reader, SOME_HOLD, textLineAt } from './reader.ts';
+import { lessonSchema } from './schema.ts';
 import { positionAt, type Source } from './source.ts';
 import { isStructural } from './yaml-errors.ts';
-import { dataOf, nodeAt, type Path, parseYaml, spanAt, valueOffsets, type YamlText } from './yaml-text.ts';
+import { dataOf, parseYaml, spanAt, type YamlText } from './yaml-text.ts';
 
 /** Characters; no lesson comes near it, and reading stays quick. */
 const LARGEST = 1_000_000;
-
-interface Reader {
-  readonly yaml: YamlText;
-  readonly problems: Problem[];
-}
-
-function proseAt(r: Reader, path: Path, text: string | undefined): Prose {
-  if (text === undefined) return [];
-  const { prose, problems } = readProse(text, valueOffsets(r.yaml, path));
-  r.problems.push(...problems);
-  return prose;
-}
-
-/** Undefined where they cannot be read or there are none: told. */
-function turnsAt(r: Reader, path: Path, text: string): Turn[] | undefined {
-  const reading = readTurns(text);
-  if (!reading.ok) {
-    const start = valueOffsets(r.yaml, path)(reading.at);
-    const span = { start, end: start + Math.max(1, reading.size) };
-    r.problems.push({ code: 'turns-unreadable', span, message: reading.message, hint: reading.hint });
-    return undefined;
-  }
-  if (reading.turns.length === 0) {
-    const message = 'no turns are written here';
-    r.problems.push({ code: 'turns-missing', span: spanAt(r.yaml, path), message, hint: "write them, as in R U' R'" });
-    return undefined;
-  }
-  return reading.turns;
-}
-
-/** The colours of a hold given by cross and front colour; undefined where no cube can be held so: told. */
-function holdAt(r: Reader, path: Path, cross: Colour, front: Colour): Held | undefined {
-  const hold = { up: oppositeColour(USUAL_SCHEME, cross), front };
-  const colours = coloursHeld(USUAL_SCHEME, hold);
-  if (colours) return { hold, colours };
-  const fronts = Object.values(USUAL_SCHEME).filter((c) => c !== cross && c !== hold.up);
-  const message =
-    front === cross
-      ? `${front} cannot be down and in front at once`
-      : `${front} is opposite to ${cross}: with ${cross} down it is up, not in front`;
-  const at = nodeAt(r.yaml, [...path, 'front']) ? [...path, 'front'] : path;
-  r.problems.push({ code: 'hold-impossible', span: spanAt(r.yaml, at), message, hint: `front is ${listed(fronts)}` });
-  return undefined;
-}
-
-interface Held {
-  readonly hold: Hold;
-  readonly colours: FaceColours;
-}
-
-function solutionAt(r: Reader, path: Path, written: CaseFile['solutions'][number]): Solution | undefined {
-  const isText = typeof written === 'string';
-  const turnsPath = isText ? path : [...path, 'turns'];
-  const turns = turnsAt(r, turnsPath, isText ? written : written.turns);
-  const remark = isText ? [] : proseAt(r, [...path, 'remark'], written.remark);
-  return turns && { turns, remark, span: spanAt(r.yaml, turnsPath) };
-}
-
-/** `lessonHeld` is undefined where the lesson's own hold could not be read: its cases are then read in some hold. */
-function caseAt(
-  r: Reader,
-  path: Path,
-  number: number,
-  written: CaseFile,
-  lessonHeld: Held | undefined,
-): Case | undefined {
-  const setup = turnsAt(r, [...path, 'setup'], written.setup);
-  const solutions = written.solutions.map((s, i) => solutionAt(r, [...path, 'solutions', i], s));
-  const watch = proseAt(r, [...path, 'watch'], written.watch);
-  const slot = written.slot ?? 'FR';
-  const open = written.open ?? [];
-  const ownAt = open.indexOf(slot);
-  if (ownAt >= 0) {
-    const message = `${slot} is the pair's own slot, which is always open`;
-    const span = spanAt(r.yaml, [...path, 'open', ownAt]);
-    r.problems.push({ code: 'slot-open', span, message, hint: `leave ${slot} out` });
-  }
-  const held =
-    written.hold && lessonHeld
-      ? holdAt(
-          r,
-          [...path, 'hold'],
-          written.hold.cross ?? lessonHeld.colours.D,
-          written.hold.front ?? lessonHeld.hold.front,
-        )
-      : (lessonHeld ?? SOME_HOLD);
-  if (!setup || !held) return undefined;
-  return {
-    number,
-    name: written.name,
-    ...held,
-    slot,
-    open,
-    setup,
-    setupSpan: spanAt(r.yaml, [...path, 'setup']),
-    solutions: solutions.filter((s) => s !== undefined),
-    watch,
-    span: spanAt(r.yaml, path),
-  };
-}
-
-const SOME_HOLD: Held = { hold: { up: USUAL_SCHEME.U, front: USUAL_SCHEME.F }, colours: USUAL_SCHEME };
-
-/** The list of cases and headings; an item that does not fit is told and passed over. */
-function partsAt(r: Reader, items: readonly unknown[], held: Held | undefined): Part[] {
-  const parts: { heading: string | undefined; text: Prose; cases: Case[]; span: Span }[] = [];
-  let number = 0;
-  items.forEach((item, i) => {
-    const path = ['cases', i];
-    const span = spanAt(r.yaml, path);
-    const isPart = typeof item === 'object' && item !== null && 'part' in item;
-    if (isPart) {
-      const part = partSchema.safeParse(item);
-      if (!part.success) r.problems.push(...formatProblems(r.yaml, part.error, path));
-      else {
-        parts.push({ heading: part.data.part, text: proseAt(r, [...path, 'text'], part.data.text), cases: [], span });
-      }
-      return;
-    }
-    number++;
-    if (parts.length === 0) parts.push({ heading: undefined, text: [], cases: [], span });
-    const written = caseSchema.safeParse(item);
-    if (!written.success) r.problems.push(...formatProblems(r.yaml, written.error, path));
-    const read = written.success && caseAt(r, path, number, written.data, held);
-    if (read) parts.at(-1)!.cases.push(read);
-  });
-  return parts;
-}
 
 /** A fault of the file as a whole; nothing of it can be read then. */
 function wholeFileProblem(source: Source, yaml: YamlText | undefined): Problem | undefined {
@@ -192,37 +56,87 @@ function withoutMended({ yaml, problems }: Reader): Problem[] {
   return problems.filter((p) => byYaml.includes(p) || !lines.has(positionAt(yaml.source, p.span.start).line));
 }
 
+/** The colours of the club's cubes; each of the six once. */
+function schemeAt(r: Reader, written: Head['scheme']): FaceColours {
+  if (!written) return USUAL_SCHEME;
+  const { up, front, right, down, back, left } = written;
+  const scheme = { U: up, F: front, R: right, D: down, B: back, L: left };
+  const colours = Object.values(scheme);
+  const twice = colours.find((colour, i) => colours.indexOf(colour) !== i);
+  if (twice === undefined) return scheme;
+  const message = `${twice} stands at two faces`;
+  const hint = 'give each of the six faces a colour of its own (regulations, 3a3)';
+  r.problems.push({ code: 'scheme-impossible', span: spanAt(r.yaml, ['scheme']), message, hint });
+  return USUAL_SCHEME;
+}
+
+/** What the lesson promises, each with the place where it does. */
+function claimsAt(r: Reader, { claims = {} }: Partial<Head>): LessonClaim[] {
+  const span = (key: string) => spanAt(r.yaml, ['claims', key]);
+  const found: LessonClaim[] = [];
+  if (claims.cases) found.push({ claim: 'cases', is: claims.cases, span: span('cases') });
+  if (claims.turns !== undefined) found.push({ claim: 'turns', most: claims.turns, span: span('turns') });
+  if (claims.rotations) found.push({ claim: 'rotations', span: span('rotations') });
+  if (claims.slots) {
+    const slots = claims.slots === 'all' ? SLOTS : SLOTS.filter((s) => claims.slots!.includes(s));
+    found.push({ claim: 'slots', slots, span: span('slots') });
+  }
+  if (claims.kept) found.push({ claim: 'kept', span: span('kept') });
+  return found;
+}
+
+const clubWordsOf = (words: Head['words']): ClubWords =>
+  Object.fromEntries(Object.entries(words ?? {}).filter(([, word]) => word !== undefined));
+
+/** A lesson with what was wrong while it was read: the two stay together until it is proved. */
+export interface ReadLesson {
+  readonly lesson: Lesson | undefined;
+  readonly problems: readonly Problem[];
+}
+
 /**
  * Problems of every part are found in one go. A lesson is given back even then, with what could be understood, so that
  * the rest can be proved; with problems it is not whole.
  */
-export function readLesson(source: Source): { lesson: Lesson | undefined; problems: Problem[] } {
+export function readLesson(source: Source): ReadLesson {
   const tooLarge = wholeFileProblem(source, undefined);
   if (tooLarge) return { lesson: undefined, problems: [tooLarge] };
-  const yaml = parseYaml(source.text);
+  const yaml = parseYaml(source);
   const notOne = wholeFileProblem(source, yaml);
   if (notOne) return { lesson: undefined, problems: [notOne] };
   const r: Reader = { yaml, problems: [...yaml.problems] };
   const data = dataOf(yaml);
-  if (typeof data !== 'object' || data === null || Array.isArray(data))
+  if (typeof data !== 'object' || data === null || Array.isArray(data)) {
     return { lesson: undefined, problems: r.problems };
+  }
 
   const whole = headSchema.safeParse(data);
   if (!whole.success) r.problems.push(...formatProblems(yaml, whole.error, []));
   const head: Partial<Head> = whole.success ? whole.data : usableHead(data as Record<string, unknown>);
-  const held = head.hold && holdAt(r, ['hold'], head.hold.cross, head.hold.front);
+  const scheme = schemeAt(r, head.scheme);
+  const held = head.hold && holdAt(r, ['hold'], scheme, head.hold);
   const lesson: Lesson = {
     source,
-    title: head.title ?? '',
-    club: head.club,
-    course: head.course,
-    audience: head.for,
+    title: textLineAt(r, ['title'], head.title),
+    club: textLineAt(r, ['club'], head.club),
+    course: textLineAt(r, ['course'], head.course),
+    audience: textLineAt(r, ['for'], head.for),
     language: head.language ?? 'en',
+    scheme,
     ...(held ?? SOME_HOLD),
+    hand: head.hand ?? 'right',
+    wide: head.wide ?? 'Rw',
+    clubWords: clubWordsOf(head.words),
+    shows: { undo: head.show?.includes('undo') ?? false },
+    claims: claimsAt(r, head),
     families: head.family === undefined ? [] : [head.family].flat(),
     text: proseAt(r, ['text'], head.text),
     watch: proseAt(r, ['watch'], head.watch),
-    parts: partsAt(r, head.cases ?? [], held),
+    parts: partsAt(r, head.cases ?? [], { scheme, held }),
   };
+  if (whole.success && r.problems.length === 0 && lesson.parts.every((part) => part.cases.length === 0)) {
+    const message = 'there are headings here and no cases';
+    r.problems.push({ code: 'value-kind', span: spanAt(yaml, ['cases']), message, hint: "add one: - setup: R U' R'" });
+  }
   return { lesson, problems: withoutMended(r) };
 }

@@ -7,59 +7,145 @@ import { FAMILIES } from '../cube/cases.ts';
 import { COLOURS } from '../cube/colours.ts';
 import { SLOTS } from '../cube/goal.ts';
 
-const text = () => z.string().min(1);
-const prose = (about: string) => text().meta({ description: `${about} Paragraphs are parted by an empty line.` });
-const turns = (about: string) => text().meta({ description: about, examples: ["R U' R'"] });
+const about = <T extends z.ZodType>(schema: T, description: string, ...examples: unknown[]): T =>
+  schema.meta({ description, ...(examples.length > 0 ? { examples } : {}) });
+
+/** Not blank. */
+const text = () => z.string().regex(/\S/);
 const colour = z.enum(COLOURS);
 const slot = z.enum(SLOTS);
+const turns = () => z.string().min(1);
+const address = text;
+
+const SLOT = "The pair's own slot: FR front right (without it), FL, BL, BR.";
 
 export const holdSchema = z.strictObject({
-  cross: colour.meta({ description: 'The colour of the face held down.' }),
-  front: colour.meta({ description: 'The colour of the face towards the viewer.' }),
+  cross: about(colour, 'The colour of the face held down.', 'white'),
+  front: about(colour, 'The colour of the face towards the viewer.', 'green'),
 });
 
+export const schemeSchema = z.strictObject({
+  up: about(colour, 'Held one fixed way: the colour on top.', 'white'),
+  front: about(colour, 'The colour in front.', 'green'),
+  right: about(colour, 'The colour at the right.', 'red'),
+  down: about(colour, 'The colour below.', 'yellow'),
+  back: about(colour, 'The colour at the back.', 'blue'),
+  left: about(colour, 'The colour at the left.', 'orange'),
+});
+
+const solutionTurns = () => about(turns(), 'Turns that solve the case.', "R U R'");
+
 export const solutionSchema = z.union([
-  turns('Turns that solve the case.'),
+  solutionTurns(),
   z.strictObject({
-    turns: turns('Turns that solve the case.'),
-    remark: prose('What to say about this solution.').optional(),
+    turns: solutionTurns(),
+    remark: about(text(), 'What to say about this solution.', 'One hand does it all.').optional(),
   }),
 ]);
 
 export const caseSchema = z.strictObject({
-  name: text().meta({ description: 'What the class calls this case; a line of its own.' }).optional(),
-  hold: holdSchema.partial().meta({ description: 'Where this case is held otherwise than the lesson.' }).optional(),
-  slot: slot.meta({ description: "The pair's own slot. Without it: FR, the one at the front right." }).optional(),
-  setup: turns('Turns that make the case on a solved cube.'),
-  open: z.array(slot).meta({ description: 'Further slots that need not be solved before or after.' }).optional(),
-  solutions: z.array(solutionSchema).min(1).meta({ description: 'Recommended solutions, the best first.' }),
-  watch: prose('What to watch in this case.').optional(),
+  name: about(text(), 'What the class calls this case; best on one line.', 'Back left, corner above').optional(),
+  hold: about(holdSchema.partial(), 'Where this case is held otherwise than the lesson.', { front: 'red' }).optional(),
+  slot: about(slot, SLOT, 'BL').optional(),
+  setup: about(turns(), 'Turns that make the case on a solved cube.', "R U R' L' U L").optional(),
+  address: about(
+    address(),
+    "In place of a set-up: where the pair's pieces are, its own slot seen as FR. A set-up is made for it.",
+    'UFR:R UB:U',
+  ).optional(),
+  open: about(z.array(slot), 'Further slots that need not be solved before or after.', ['BL']).optional(),
+  solutions: about(
+    z.union([solutionTurns(), z.array(solutionSchema).min(1)]),
+    'Recommended solutions, the best first. Without them the panel has a line to write on.',
+    ["L' U L R U R'"],
+  ).optional(),
+  watch: about(text(), 'What to watch in this case.', 'The edge shows you {green}.').optional(),
 });
 
 export const partSchema = z.strictObject({
-  part: text().meta({ description: 'The heading of a part of the lesson; the cases below it belong to it.' }),
-  text: prose('What to say before its cases.').optional(),
+  part: about(text(), 'A heading; the cases below it belong to it.', 'The same from every side'),
+  text: about(text(), 'What to say before its cases.').optional(),
+  again: about(
+    z.boolean(),
+    'true: its cases were listed before. Elsewhere a case listed twice is told as a slip.',
+    true,
+  ).optional(),
 });
 
+export const everySchema = z.strictObject({
+  every: about(z.enum(FAMILIES), 'A panel for every case of this family, with a set-up made for each.', 'top-away'),
+  only: about(z.array(address()).min(1), 'Only these of its cases, by address.', ['UFR:R FL:F']).optional(),
+  hold: about(holdSchema.partial(), 'Where these cases are held otherwise than the lesson.').optional(),
+  slot: about(slot, SLOT, 'BL').optional(),
+});
+
+export const claimsSchema = z.strictObject({
+  cases: about(
+    z.enum(['all', 'selection']),
+    'all: every case of the families is here. selection: some of them, and the handout says so.',
+    'all',
+  ).optional(),
+  turns: about(z.int().min(1), 'No solution has more turns than this.', 8).optional(),
+  rotations: about(z.enum(['none']), 'none: no solution turns the whole cube.', 'none').optional(),
+  slots: about(
+    z.union([z.literal('all'), z.array(slot).min(1)]),
+    'The own slots of the pairs shown: all four, or exactly those listed.',
+    'all',
+  ).optional(),
+  kept: about(z.enum(['all']), 'all: no slot is open but those that the pair and its pieces are in.', 'all').optional(),
+});
+
+/** Our words for things, which a club may call otherwise. */
+export const TERMS = ['slot', 'pair', 'corner', 'edge', 'cross', 'set up', 'solve', 'hold', 'turn'] as const;
+export type Term = (typeof TERMS)[number];
+
+export const wordsSchema = z.strictObject(
+  Object.fromEntries(
+    TERMS.map((term) => [term, about(text(), `What your club says for "${term}" in print.`).optional()]),
+  ) as Record<Term, z.ZodOptional<z.ZodString>>,
+);
+
 export const lessonSchema = z.strictObject({
-  title: text().meta({ description: 'The heading of the lesson.' }),
-  club: text().meta({ description: 'The name of the club.' }).optional(),
-  course: text().meta({ description: 'The course, and which evening of it.' }).optional(),
-  for: text().meta({ description: 'Who the lesson is for.' }).optional(),
-  language: z.enum(['en']).meta({ description: 'The language of the printed words.' }).optional(),
-  hold: holdSchema.meta({ description: 'How the solved cube is held before each set-up.' }),
-  family: z
-    .union([z.enum(FAMILIES), z.array(z.enum(FAMILIES)).min(1)])
-    .meta({ description: 'Where corner and edge are, <corner>-<edge>; one family or a list.' })
-    .optional(),
-  text: prose('The explanation that opens the handout.').optional(),
-  watch: prose('What to watch for in the whole lesson; stands beside the text.').optional(),
-  cases: z
-    .array(z.union([partSchema, caseSchema]))
-    .min(1)
-    .meta({ description: 'The cases in the order in which they are printed, and the headings between them.' }),
+  title: about(text(), 'The heading of the lesson.', 'The edge waits in a foreign slot'),
+  club: about(text(), 'The name of the club.', 'Saltmarsh Cube Club').optional(),
+  course: about(text(), 'The course, and which evening of it.', 'Autumn course · evening 2').optional(),
+  for: about(text(), 'Who the lesson is for.', 'For those who solve with a cross and pairs').optional(),
+  language: about(z.enum(['en']), 'The language of the printed words.', 'en').optional(),
+  hold: about(holdSchema, 'How the solved cube is held before each set-up.', { cross: 'white', front: 'green' }),
+  scheme: about(schemeSchema, 'The colours of your cubes, if they are not the usual ones.').optional(),
+  hand: about(
+    z.enum(['right', 'left']),
+    'left: everything is printed mirrored, turns, pictures and words, for those who lead with the left hand.',
+    'left',
+  ).optional(),
+  wide: about(z.enum(['Rw', 'r']), 'How wide turns are printed.', 'r').optional(),
+  words: about(wordsSchema, 'What your club calls things; printed in place of our words, with a list at the end.', {
+    slot: 'pocket',
+  }).optional(),
+  show: about(z.array(z.enum(['undo'])), 'What else to print. undo: the turns that take a set-up back.', [
+    'undo',
+  ]).optional(),
+  family: about(
+    z.union([z.enum(FAMILIES), z.array(z.enum(FAMILIES)).min(1)]),
+    'Where corner and edge are, <corner>-<edge>; one family or a list. Every set-up is held to it.',
+    'top-away',
+  ).optional(),
+  claims: about(claimsSchema, 'What the lesson promises; it is held to each, and they are printed.', {
+    cases: 'all',
+    turns: 8,
+  }).optional(),
+  text: about(
+    text(),
+    "The explanation that opens the handout. An empty line parts paragraphs, '# ' begins a heading, '- ' a list item.",
+  ).optional(),
+  watch: about(text(), 'What to watch for in the whole lesson; stands beside the text.').optional(),
+  cases: about(
+    z.array(z.union([partSchema, everySchema, caseSchema])).min(1),
+    'The cases in the order in which they are printed, and the headings between them.',
+  ),
 });
 
 export type LessonFile = z.infer<typeof lessonSchema>;
 export type CaseFile = z.infer<typeof caseSchema>;
 export type PartFile = z.infer<typeof partSchema>;
+export type EveryFile = z.infer<typeof everySchema>;

@@ -111,6 +111,12 @@ const REFERENCE: Told = {
   hint: 'put the text in double quotes',
 };
 
+const TAG: Told = {
+  code: 'yaml-tag',
+  message: 'a word that begins with ! names a type in YAML, and lessons have none',
+  hint: 'put the text in double quotes',
+};
+
 /** References, which YAML allows and lessons do not. */
 function referencesIn(document: Document.Parsed, text: string): Problem[] {
   const found: Problem[] = [];
@@ -124,9 +130,33 @@ function referencesIn(document: Document.Parsed, text: string): Problem[] {
   return found;
 }
 
+/** Tags of values, and orders to the reader of YAML, which stand before everything else. */
+function tagsIn(document: Document.Parsed, text: string): Problem[] {
+  const found: Problem[] = [];
+  visit(document, {
+    Node(_, node) {
+      if (!isNode(node) || !node.range || isAlias(node) || !node.tag) return;
+      const start = text.lastIndexOf('!', node.range[0]);
+      if (start >= 0) found.push({ ...TAG, span: spanAt(start, node.range[0] - start) });
+    },
+  });
+  const order = /^(?:\s*(?:#.*)?\n)*(%.*)/.exec(text)?.[1];
+  if (order)
+    found.push({
+      ...TAG,
+      message: 'a line that begins with % is an order to YAML',
+      span: spanAt(text.indexOf(order), order.length),
+    });
+  return found;
+}
+
 /** In the order of the text. */
 export function yamlProblems(document: Document.Parsed, text: string): Problem[] {
-  const problems = [...referencesIn(document, text), ...document.errors.map((error) => problemOf(error, text))];
+  const problems = [
+    ...referencesIn(document, text),
+    ...tagsIn(document, text),
+    ...document.errors.map((error) => problemOf(error, text)),
+  ];
   return problems.sort((a, b) => a.span.start - b.span.start);
 }
 

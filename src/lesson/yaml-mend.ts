@@ -4,10 +4,11 @@
  */
 import { type Document, parseDocument } from 'yaml';
 import type { Problem, Span } from './problem.ts';
+import { positionAt, type Source, sourceOf } from './source.ts';
 import { isStructural, yamlProblems } from './yaml-errors.ts';
 
 export interface MendedYaml {
-  readonly source: string;
+  readonly source: Source;
   /** The text as read in the end. Its lines are those of the source, some changed. */
   readonly text: string;
   readonly document: Document.Parsed;
@@ -15,7 +16,7 @@ export interface MendedYaml {
   readonly problems: readonly Problem[];
   /** Lines changed, from 0. */
   readonly mended: ReadonlySet<number>;
-  /** From an offset in `text` to the one in the source. */
+  /** From an offset in `text` to one in the source. */
   readonly toSource: (offset: number) => number;
 }
 
@@ -57,30 +58,34 @@ function mendedLine(lines: readonly string[], at: number, column: number, { code
 /** Tabs are told once: an editor that sets them sets them on every line. */
 const withoutTabs = (line: string): string => line.replace(/^[ \t]*/, (indent) => indent.replaceAll('\t', '  '));
 
-export function mendYaml(source: string): MendedYaml {
-  const lines = source.split('\n');
-  const original = [...lines];
-  const mended = new Set<number>();
-  const told: Problem[] = [];
-
+/** Between a text and the source, whose lines it has, some of them changed. */
+function mapping(
+  text: string,
+  source: Source,
+): { lineAt: (offset: number) => number; toSource: MendedYaml['toSource'] } {
+  const mended = sourceOf('', text);
+  const lineAt = (offset: number): number => positionAt(mended, offset).line - 1;
+  const lengthOf = ({ lineStarts, text: whole }: Source, line: number): number =>
+    (lineStarts[line + 1] ?? whole.length + 1) - 1 - lineStarts[line]!;
   /** Changes of indent move the rest of a line; all others keep its length. */
   const toSource = (offset: number): number => {
-    let line = 0;
-    let start = 0;
-    let sourceStart = 0;
-    while (line < lines.length - 1 && start + lines[line]!.length < offset) {
-      start += lines[line]!.length + 1;
-      sourceStart += original[line]!.length + 1;
-      line++;
-    }
-    const shift = lines[line]!.length - original[line]!.length;
-    return sourceStart + Math.min(Math.max(offset - start - shift, 0), original[line]!.length);
+    const line = lineAt(offset);
+    const size = lengthOf(source, line);
+    const shift = lengthOf(mended, line) - size;
+    const column = offset - mended.lineStarts[line]! - shift;
+    return source.lineStarts[line]! + Math.min(Math.max(column, 0), size);
   };
-  const inSource = (problem: Problem): Problem => ({ ...problem, span: spanInSource(problem.span, toSource) });
-  const lineAt = (offset: number): number => lines.join('\n').slice(0, offset).split('\n').length - 1;
+  return { lineAt, toSource };
+}
 
+export function mendYaml(source: Source): MendedYaml {
+  const lines = source.text.split('\n');
+  const mended = new Set<number>();
+  const told: Problem[] = [];
   for (;;) {
     const text = lines.join('\n');
+    const { lineAt, toSource } = mapping(text, source);
+    const inSource = (problem: Problem): Problem => ({ ...problem, span: spanInSource(problem.span, toSource) });
     const document = parseDocument(text, { prettyErrors: false, uniqueKeys: true, stringKeys: true, version: '1.2' });
     const problems = yamlProblems(document, text);
     const broken = problems.find((p) => isStructural(p) && !mended.has(lineAt(p.span.start)));
@@ -101,7 +106,7 @@ export function mendYaml(source: string): MendedYaml {
   }
 }
 
-export const spanInSource = ({ start, end }: Span, toSource: (offset: number) => number): Span => {
+export const spanInSource = ({ start, end }: Span, toSource: MendedYaml['toSource']): Span => {
   const from = toSource(start);
   return { start: from, end: Math.max(from + 1, toSource(end)) };
 };

@@ -1,13 +1,14 @@
 /** A lesson's text as a tree whose nodes know where they stand in the source. */
 import { isAlias, isMap, isNode, isScalar, type Node, type Pair, type Scalar } from 'yaml';
 import type { Span } from './problem.ts';
+import type { Source } from './source.ts';
 import { type MendedYaml, mendYaml, spanInSource } from './yaml-mend.ts';
 
 export type Path = readonly (string | number)[];
 
 export type YamlText = MendedYaml;
 
-export const parseYaml = (source: string): YamlText => mendYaml(source);
+export const parseYaml = (source: Source): YamlText => mendYaml(source);
 
 /** The data without positions; references become null, they have been told of. */
 export const dataOf = ({ document }: YamlText): unknown => plain(document.contents);
@@ -21,7 +22,8 @@ function plain(node: unknown): unknown {
   return (node as { items?: unknown[] }).items?.map(plain) ?? null;
 }
 
-const keyText = (pair: Pair): string => (isScalar(pair.key) ? String(pair.key.value) : String(pair.key));
+/** A key that is a table or a list, which YAML allows and has been told of, has no text. */
+const keyText = (pair: Pair): string => (isScalar(pair.key) ? String(pair.key.value) : '');
 
 export function nodeAt({ document }: YamlText, path: Path): Node | undefined {
   let node: unknown = document.contents;
@@ -45,7 +47,10 @@ export function isMended({ text, mended }: YamlText, node: Node | undefined): bo
 export function spanAt(yaml: YamlText, path: Path): Span {
   const node = nodeAt(yaml, path);
   if (node?.range && node.range[1] > node.range[0]) {
-    return spanInSource(trimmed(yaml.text, node.range[0], node.range[1]), yaml.toSource);
+    // A text in a block stands below its | or >.
+    const isBlock = isScalar(node) && (node.type === 'BLOCK_LITERAL' || node.type === 'BLOCK_FOLDED');
+    const start = (isBlock ? signOffsets(yaml.text, node)[0] : undefined) ?? node.range[0];
+    return spanInSource(trimmed(yaml.text, start, node.range[1]), yaml.toSource);
   }
   const key = keySpan(yaml, path.slice(0, -1), path.at(-1));
   if (key) return key;
@@ -70,28 +75,47 @@ function trimmed(text: string, start: number, end: number): Span {
   return { start, end: start + Math.max(1, first.length) };
 }
 
+/** The length in the source of an escape in double quotes (YAML 1.2, 5.7), by the letter after the backslash; else 2. */
+const ESCAPE_SIZE: Readonly<Record<string, number>> = { x: 4, u: 6, U: 10 };
+
 /**
- * For each character of a scalar's value, its offset in the source. The value is the source less indents, quotes and
- * folded line ends, so its characters are met in order; only escapes of double quotes are not, and then every character
- * is given the scalar's start.
+ * Offsets of the characters of a scalar that are not white space, as many as its value has. They come in the order of
+ * the source, whatever the style: white space is all that quoting, folding and indenting change, but for escapes.
  */
+function signOffsets(text: string, { type, range }: Scalar): number[] {
+  const [start, end] = range ?? [0, 0];
+  const isBlock = type === 'BLOCK_LITERAL' || type === 'BLOCK_FOLDED';
+  const isQuoted = type === 'QUOTE_SINGLE' || type === 'QUOTE_DOUBLE';
+  const offsets: number[] = [];
+  const from = isBlock ? text.indexOf('\n', start) + 1 || end : isQuoted ? start + 1 : start;
+  for (let at = from; at < end - (isQuoted ? 1 : 0); at++) {
+    if (type === 'QUOTE_DOUBLE' && text[at] === '\\') {
+      const letter = text[at + 1] ?? '';
+      const size = ESCAPE_SIZE[letter] ?? 2;
+      const isWhite = /[\stnrNLP_ ]/.test(letter) || /^[xuU]0*(?:9|a|d|20|a0)$/i.test(text.slice(at + 1, at + size));
+      if (!isWhite) offsets.push(at);
+      at += size - 1;
+    } else if (!/\s/.test(text[at]!)) {
+      offsets.push(at);
+      if (type === 'QUOTE_SINGLE' && text[at] === "'") at++;
+    }
+  }
+  return offsets;
+}
+
+/** From an offset in the value of the scalar at a path to one in the source. */
 export function valueOffsets(yaml: YamlText, path: Path): (offset: number) => number {
   const node = nodeAt(yaml, path) as Scalar | undefined;
-  const start = node?.range?.[0] ?? 0;
-  const end = node?.range?.[1] ?? start;
-  const value = String(node?.value ?? '');
-  const source = yaml.text.slice(0, end);
-  if (node?.type === 'QUOTE_DOUBLE' && source.slice(start).includes('\\')) return () => yaml.toSource(start);
-  const isBlock = node?.type === 'BLOCK_LITERAL' || node?.type === 'BLOCK_FOLDED';
-  let at = isBlock ? source.indexOf('\n', start) + 1 : start;
+  if (!node?.range) return () => 0;
+  const signs = signOffsets(yaml.text, node);
   const offsets: number[] = [];
-  for (const c of value.split('')) {
-    if (/\s/.test(c)) {
-      offsets.push(at);
-      continue;
-    }
-    while (at < end && source[at] !== c) at++;
-    offsets.push(at++);
+  let next = 0;
+  let before = signs[0] ?? node.range[0];
+  for (const c of String(node.value ?? '').split('')) {
+    if (!/\s/.test(c)) before = signs[next++] ?? before;
+    else if (next > 0) before++;
+    offsets.push(before);
   }
-  return (offset) => yaml.toSource(offsets[offset] ?? (offsets.length > 0 ? offsets.at(-1)! + 1 : start));
+  const past = offsets.length > 0 ? offsets.at(-1)! + 1 : node.range[0];
+  return (offset) => yaml.toSource(offsets[offset] ?? past);
 }

@@ -13,14 +13,22 @@ export interface ClaimsFile {
   readonly claims: readonly PrintedClaim[];
 }
 
-/** Every claim of the lesson that the pages bear, in the order of the lesson. `sheet` is the name of the PDF file. */
-export function printedClaims(proved: ProvedLesson, pages: Pages, sheet: string): PrintedClaim[] {
+/** Every claim of the lesson that the pages bear, in the order of the lesson. */
+function printedClaims(proved: ProvedLesson, pages: Pages, sheet: string, file: string): PrintedClaim[] {
   const pageOf = new Map<string, number>();
   pages.frames.forEach((frame, i) => {
     for (const id of frame.claims) if (!pageOf.has(id)) pageOf.set(id, i + 1);
   });
   return proved.claims.flatMap((claim) => {
     const page = pageOf.get(claim.id);
-    return page === undefined ? [] : [{ ...claim, sheet, page }];
+    return page === undefined ? [] : [{ ...claim, file, sheet, page }];
   });
 }
+
+/** `sheet` is the name of the PDF file, `file` the lesson's without its folder: the same lesson gives the same bytes. */
+export const claimsFile = (proved: ProvedLesson, pages: Pages, sheet: string, file: string): ClaimsFile => ({
+  lesson: pages.title,
+  file,
+  sheets: [sheet],
+  claims: printedClaims(proved, pages, sheet, file),
+});

@@ -1,35 +1,57 @@
 /** ProvedLesson -> the handout: head, explanation, a panel for each case. */
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
-import type { Lesson } from '../lesson/lesson.ts';
-import type { ProvedLesson, ProvedPart } from '../lesson/prove.ts';
+import type { Lesson, TextLine } from '../lesson/lesson.ts';
+import type { ProvedLesson } from '../lesson/prove.ts';
+import type { ProvedPart } from '../lesson/proved.ts';
 import { drawHold } from '../svg/draw-hold.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
-import type { Ink } from '../svg/palette.ts';
-import { LANGUAGES } from '../words/languages.ts';
 import { casePanel } from './panel.ts';
-import { type Making, noteBlocks, originOf, textBlocks } from './phrases.ts';
+import { lineSpans, type Making, noteBlocks, plainText, textBlocks } from './phrases.ts';
+import { promisesOf } from './promises.ts';
 
 const PICTURE = mm(26);
+const ASIDE = mm(54);
 const COLUMN_GAP = mm(7);
 const ROW_GAP = mm(3);
 /** Leaves room for a row of panels below it on the first page, on either paper. */
 const TALLEST_OPENING = mm(150);
+const NARROWEST_TEXT = mm(55);
+const NARROWEST_PANEL = mm(78);
 
 const plain = (text: string): Span[] => [{ kind: 'plain', text }];
+const small = (spans: readonly Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
 
-/** Club and course above the title, lines for name and date beside them. */
-function head(lesson: Lesson, { words }: Making): Block[] {
-  const above = [lesson.club, lesson.course].filter((t) => t !== undefined).join(' · ');
+/** Several lines as one, a dot between. */
+const dotted = (lines: readonly (TextLine | undefined)[], making: Making): Span[] =>
+  lines
+    .filter((line) => line !== undefined)
+    .flatMap((line, i) => [...(i > 0 ? plain(' · ') : []), ...lineSpans(line, making)]);
+
+/** Club and course above the title, what is promised below it, lines for name and date beside them. */
+function head(proved: ProvedLesson, making: Making): Block[] {
+  const { lesson } = proved;
+  const { handout } = making.words;
+  const above = dotted([lesson.club, lesson.course], making);
+  const promises = promisesOf(proved, making.words);
+  const below = [
+    ...dotted([lesson.audience], making),
+    ...(promises ? plain(`${lesson.audience ? ' · ' : ''}${promises}`) : []),
+  ];
   const titles: Block[] = [
-    ...(above === '' ? [] : [{ kind: 'text', role: 'P', style: 'label', spans: plain(above) } as const]),
-    { kind: 'text', role: 'H1', style: 'title', spans: plain(lesson.title), bookmark: lesson.title },
-    ...(lesson.audience
-      ? [{ kind: 'text', role: 'P', style: 'note', ink: 'grey', spans: plain(lesson.audience) } as const]
-      : []),
+    ...(above.length > 0 ? [{ kind: 'text', role: 'P', style: 'label', spans: above } as const] : []),
+    {
+      kind: 'text',
+      role: 'H1',
+      style: 'title',
+      spans: lesson.title ? lineSpans(lesson.title, making) : [],
+      bookmark: plainText(lesson.title, making),
+      ...(lesson.title && { origin: lesson.title.span }),
+    },
+    ...(below.length > 0 ? [{ kind: 'text', role: 'P', style: 'note', ink: 'grey', spans: below } as const] : []),
   ];
   const lines: Block[] = [
-    { kind: 'write-line', label: words.handout.name },
-    { kind: 'write-line', label: words.handout.date },
+    { kind: 'write-line', label: handout.name },
+    { kind: 'write-line', label: handout.date },
   ];
   return [
     {
@@ -46,91 +68,111 @@ function head(lesson: Lesson, { words }: Making): Block[] {
   ];
 }
 
-/** How to hold the cube, and how to read the pictures. */
+/** How to hold the cube. */
 function orientation(lesson: Lesson, making: Making): Block {
   const { words, ink } = making;
-  const look = { colours: lesson.colours, ink, words };
+  const { hold, holdWords } = words.handout;
   return {
     kind: 'stack',
     gap: mm(1),
     children: [
-      { kind: 'figure', scene: drawHold(look), width: PICTURE },
-      { kind: 'text', role: 'P', style: 'note', spans: [{ kind: 'strong', text: words.handout.hold }] },
-      {
-        kind: 'text',
-        role: 'P',
-        style: 'note',
-        spans: plain(words.handout.holdWords(lesson.colours.D, lesson.hold.front)),
-      },
+      { kind: 'figure', scene: drawHold({ colours: lesson.colours, ink, words }), width: PICTURE },
+      small([{ kind: 'strong', text: `${hold}: ` }, ...plain(holdWords(lesson.colours.D, lesson.hold.front))]),
     ],
   };
 }
 
-function legend(making: Making): Block {
-  const { words, ink } = making;
+/** The sides of the open view. */
+function legend({ words, ink }: Making): Block {
   return {
     kind: 'stack',
     gap: mm(1),
     children: [
       { kind: 'figure', scene: openViewLegend(words, ink), width: PICTURE },
-      { kind: 'text', role: 'P', style: 'note', spans: plain(words.handout.reading) },
+      small([{ kind: 'strong', text: words.handout.reading }]),
     ],
   };
 }
 
-/** The pictures, the explanation, what to watch for: beside each other, or below each other if the text is long. */
-function opening(lesson: Lesson, making: Making): Block[] {
+/** What the lines and shades of the pictures mean. */
+function signs(proved: ProvedLesson, { words }: Making): Block {
+  const { signs: all, stuckStaysOpen } = words.handout;
+  const someStuck = proved.cases.some(({ goal, case: c }) => goal.kept.length < 3 - c.open.length);
+  return small(plain([...all, ...(someStuck ? [stuckStaysOpen] : [])].join(' ')));
+}
+
+/** The hold, the explanation, what to watch for: beside each other, or below each other if the text is long. */
+function opening(proved: ProvedLesson, making: Making): Block[] {
+  const { lesson } = proved;
   const pictures = [orientation(lesson, making), legend(making)];
   const text: Block = { kind: 'stack', gap: mm(2), children: textBlocks(lesson.text, making) };
-  const watch = noteBlocks(lesson.watch, making);
-  const below: Block = {
-    kind: 'stack',
-    gap: mm(4),
-    children: [
-      { kind: 'columns', gap: COLUMN_GAP, columns: pictures.map((child) => ({ width: PICTURE, child })) },
-      text,
-      { kind: 'stack', gap: mm(2), children: watch },
-    ],
+  const watch: Block = { kind: 'stack', gap: mm(2), children: noteBlocks(lesson.watch, making) };
+  const aside: Block[] = lesson.watch.length > 0 ? [watch] : [];
+  const side: Block = {
+    kind: 'columns',
+    gap: COLUMN_GAP,
+    columns: pictures.map((child) => ({ width: PICTURE, child })),
   };
+  const below: Block = { kind: 'stack', gap: mm(4), children: [side, text, ...aside] };
   return [
     {
       kind: 'columns',
       gap: COLUMN_GAP,
-      ifTaller: { than: TALLEST_OPENING, instead: below },
+      fallback: { tallerThan: TALLEST_OPENING, narrowerThan: NARROWEST_TEXT, instead: below },
       columns: [
         { width: PICTURE, child: { kind: 'stack', gap: mm(4), children: pictures } },
         { width: { share: 1 }, child: text },
-        ...(watch.length > 0
-          ? [{ width: mm(54), child: { kind: 'stack', gap: mm(2), line: 'left', children: watch } as const }]
-          : []),
+        ...aside.map((child) => ({ width: ASIDE, child: { ...child, line: 'left' } as Block })),
       ],
     },
-    { kind: 'space', height: mm(5) },
+    { kind: 'space', height: mm(2) },
+    signs(proved, making),
+    { kind: 'space', height: mm(4) },
   ];
 }
 
-function part({ part: { heading, text, span }, cases }: ProvedPart, lesson: Lesson, making: Making): Block[] {
+function part({ part: { heading, text }, cases }: ProvedPart, lesson: Lesson, making: Making): Block[] {
   const blocks: Block[] = [];
-  if (heading !== undefined) {
-    const origin = originOf(span.start, making);
-    const spans = plain(heading);
-    blocks.push({ kind: 'text', role: 'H2', style: 'heading', spans, bookmark: heading, keepWithNext: true, origin });
+  if (heading) {
+    const origin = heading.span;
+    const spans = lineSpans(heading, making);
+    const bookmark = plainText(heading, making);
+    blocks.push({ kind: 'text', role: 'H2', style: 'heading', spans, bookmark, keepWithNext: true, origin });
   }
   blocks.push(...textBlocks(text, making).map((block) => ({ ...block, keepWithNext: true })));
   blocks.push({ kind: 'space', height: mm(2) });
   const cells = cases.map((c) => casePanel(c, lesson, making));
-  blocks.push({ kind: 'grid', columns: 2, gap: COLUMN_GAP, rowGap: ROW_GAP, cells }, { kind: 'space', height: mm(4) });
+  blocks.push(
+    { kind: 'grid', columns: 2, least: NARROWEST_PANEL, gap: COLUMN_GAP, rowGap: ROW_GAP, cells },
+    { kind: 'space', height: mm(4) },
+  );
   return blocks;
 }
 
-export function handout(proved: ProvedLesson, ink: Ink): Sheet {
+/** What the club calls things. */
+function glossary({ clubWords }: Lesson, { words }: Making): Block[] {
+  const entries = Object.entries(clubWords);
+  if (entries.length === 0) return [];
+  const { clubWords: heading, clubWord } = words.handout;
+  return [
+    { kind: 'text', role: 'H2', style: 'heading', spans: plain(heading), keepWithNext: true },
+    ...entries.map(([ours, theirs]) => small(plain(clubWord(ours, theirs)))),
+  ];
+}
+
+export function handout(proved: ProvedLesson, making: Making): Sheet {
   const { lesson, parts, edition } = proved;
-  const words = LANGUAGES[lesson.language];
-  const making: Making = { source: lesson.source, words, ink };
+  const { handout: words, language } = making.words;
+  const title = plainText(lesson.title, making);
   return {
-    title: lesson.title,
-    language: words.language,
-    body: [...head(lesson, making), ...opening(lesson, making), ...parts.flatMap((p) => part(p, lesson, making))],
-    foot: { left: words.handout.proved(edition), right: words.handout.page },
+    title,
+    language,
+    body: [
+      ...head(proved, making),
+      ...opening(proved, making),
+      ...parts.flatMap((p) => part(p, lesson, making)),
+      ...glossary(lesson, making),
+    ],
+    foot: { left: words.foot(title, edition), right: words.page },
   };
 }

@@ -3,27 +3,20 @@ import { cornerWhereabouts, edgeWhereabouts } from '../cube/address.ts';
 import { pieceOf } from '../cube/cube.ts';
 import { cornerOfSlot, edgeOfSlot, slotOfPlace } from '../cube/goal.ts';
 import { placeSeen } from '../cube/stickers.ts';
-import { type Block, mm, type StackBlock, type TurnsBlock } from '../layout/blocks.ts';
+import { inverse, lengthOf, type Turn } from '../cube/turns.ts';
+import { type Block, mm, type Span, type StackBlock, type TurnsBlock } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
-import type { ProvedCase, ProvedSolution } from '../lesson/prove.ts';
+import type { ProvedCase, ProvedSolution } from '../lesson/proved.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Scene } from '../svg/scene.ts';
-import type { CaseWhere, Words } from '../words/words.ts';
-import { type Making, noteBlocks, originOf } from './phrases.ts';
+import type { CaseWhere } from '../words/words.ts';
+import { lineSpans, type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
 
 const PICTURE = mm(35);
 const GUTTER = mm(4);
 
-const label = (text: string): Block => ({
-  kind: 'text',
-  role: 'P',
-  style: 'label',
-  spans: [{ kind: 'plain', text }],
-});
-
-/** What the coach calls the case, or where its pieces are, in words. */
-export function caseName({ case: c, cube, address }: ProvedCase, words: Words): string {
-  if (c.name !== undefined) return c.name;
+/** Where the pieces are, in words, for a case without a name. */
+function describedName({ case: c, cube, address }: ProvedCase, { words }: Making): string {
   const where = (whereabouts: 'home' | 'top' | 'away', place: string): CaseWhere =>
     whereabouts === 'away' ? { slot: slotOfPlace(place as 'FR') ?? place } : whereabouts;
   const corner = where(cornerWhereabouts(address), placeSeen(cube, pieceOf(cornerOfSlot(c.slot))));
@@ -31,71 +24,88 @@ export function caseName({ case: c, cube, address }: ProvedCase, words: Words): 
   return words.handout.caseName(corner, edge);
 }
 
+/** What the coach calls the case, or where its pieces are. */
+export const caseName = (proved: ProvedCase, making: Making): string =>
+  proved.case.name ? plainText(proved.case.name, making) : describedName(proved, making);
+
 function title(proved: ProvedCase, making: Making): Block {
-  const { number, span } = proved.case;
+  const { number, name, span } = proved.case;
+  const strong: Span[] = name
+    ? lineSpans(name, making, 'strong')
+    : [{ kind: 'strong', text: describedName(proved, making) }];
   return {
     kind: 'text',
     role: 'H3',
     style: 'panel',
-    spans: [
-      { kind: 'plain', text: `${number}\u00a0\u00a0`, ink: 'grey' },
-      { kind: 'strong', text: caseName(proved, making.words) },
-    ],
-    origin: originOf(span.start, making),
+    spans: [{ kind: 'plain', text: `${number}\u00a0\u00a0`, ink: 'grey' }, ...strong],
+    origin: name?.span ?? span,
   };
 }
 
-const line = (turns: readonly { text: string }[], rest: Partial<TurnsBlock>): TurnsBlock => ({
+const turnsLine = (label: string, turns: readonly Turn[], making: Making, rest: Partial<TurnsBlock>): TurnsBlock => ({
   kind: 'turns',
-  groups: [{ turns: turns.map((t) => t.text) }],
+  label,
+  groups: [{ turns: printedTurns(turns, making) }],
   ...rest,
 });
 
 function solutionBlocks({ solution, claim }: ProvedSolution, index: number, making: Making): Block[] {
   const { words } = making;
+  const label = index === 0 ? words.handout.solve : words.handout.or;
   const ring = { text: String(claim.length), spoken: words.handout.turns(claim.length) };
-  const origin = originOf(solution.span.start, making);
+  const origin = solution.span;
   return [
-    label(index === 0 ? words.handout.solve : words.handout.or),
-    line(solution.turns, { ring, claims: [claim.id], origin }),
+    turnsLine(label, solution.turns, making, { ring, claims: [claim.id], origin }),
     ...noteBlocks(solution.remark, making),
   ];
 }
 
-/** The hold, where it is not the lesson's. */
-function holdBlocks(proved: ProvedCase, lesson: Lesson, { words }: Making): Block[] {
-  const { hold, colours } = proved.case;
-  if (hold.up === lesson.hold.up && hold.front === lesson.hold.front) return [];
-  return [label(`${words.handout.hold}: ${words.handout.holdWords(colours.D, hold.front)}`)];
+const note = (text: string, strong = false): Block => ({
+  kind: 'text',
+  role: 'P',
+  style: 'note',
+  spans: [{ kind: strong ? 'strong' : 'plain', text }],
+});
+
+/** What is otherwise than the reader has come to expect: the hold, and slots that are open. */
+function deviations({ case: c }: ProvedCase, lesson: Lesson, { words }: Making): Block[] {
+  const { handout } = words;
+  const isHeldOtherwise = c.hold.up !== lesson.hold.up || c.hold.front !== lesson.hold.front;
+  return [
+    ...(isHeldOtherwise ? [note(`${handout.hold}: ${handout.holdWords(c.colours.D, c.hold.front)}`, true)] : []),
+    ...(c.open.length > 0 ? [note(handout.open(c.open))] : []),
+  ];
 }
 
 /** The open view of a case after its set-up. */
-export const casePicture = ({ case: c, cube, goal }: ProvedCase, { ink, words }: Omit<Making, 'source'>): Scene =>
+export const casePicture = ({ case: c, cube, goal }: ProvedCase, { ink, words }: Making): Scene =>
   drawCase(cube, goal, 'open', { colours: c.colours, ink, words });
 
 export function casePanel(proved: ProvedCase, lesson: Lesson, making: Making): StackBlock {
   const { case: c, solutions } = proved;
-  const scene = casePicture(proved, making);
+  const { handout } = making.words;
+  const origin = c.setupSpan;
   const text: Block[] = [
     title(proved, making),
-    ...holdBlocks(proved, lesson, making),
+    ...deviations(proved, lesson, making),
     ...noteBlocks(c.watch, making),
-    label(making.words.handout.setUp),
-    line(c.setup, { origin: originOf(c.setupSpan.start, making) }),
+    turnsLine(handout.setUp, c.setup, making, { origin }),
     ...solutions.flatMap((s, i) => solutionBlocks(s, i, making)),
+    ...(c.solutions.length === 0 ? [{ kind: 'write-line', label: handout.yours } as const] : []),
+    ...(lesson.shows.undo && lengthOf(c.setup) > 0 ? [turnsLine(handout.undo, inverse(c.setup), making, {})] : []),
   ];
   return {
     kind: 'stack',
     keep: true,
     line: 'above',
     gap: mm(1.6),
-    origin: originOf(c.span.start, making),
+    origin: c.span,
     children: [
       {
         kind: 'columns',
         gap: GUTTER,
         columns: [
-          { width: PICTURE, child: { kind: 'figure', scene, width: PICTURE } },
+          { width: PICTURE, child: { kind: 'figure', scene: casePicture(proved, making), width: PICTURE } },
           { width: { share: 1 }, child: { kind: 'stack', children: text, gap: 0, keep: true } },
         ],
       },

@@ -1,35 +1,63 @@
 /** A lesson's texts -> blocks. */
-import type { Origin, Span, TextBlock } from '../layout/blocks.ts';
-import type { Paragraph, Phrase, Prose } from '../lesson/lesson.ts';
-import { positionAt, type Source } from '../lesson/source.ts';
+import type { Turn } from '../cube/turns.ts';
+import type { Span, TextBlock } from '../layout/blocks.ts';
+import type { Paragraph, Phrase, Prose, TextLine } from '../lesson/lesson.ts';
 import { type Ink, letterInk, PALETTES } from '../svg/palette.ts';
 import type { Words } from '../words/words.ts';
+import { typographic } from './typographic.ts';
 
 /** How the parts of a sheet are made: the same for all of one sheet. */
 export interface Making {
-  readonly source: Source;
   readonly words: Words;
   readonly ink: Ink;
+  /** How the club writes wide turns. */
+  readonly wide: 'Rw' | 'r';
 }
 
-export function spanOfPhrase(phrase: Phrase, { ink, words }: Making): Span {
+/** Turns as they are printed; the page itself sets the primes. */
+export const printedTurns = (turns: readonly Turn[], { wide }: Pick<Making, 'wide'>): string[] =>
+  turns.map(({ kind, text, letter }) =>
+    kind === 'wide' && wide === 'r' ? text.replace(`${letter}w`, letter.toLowerCase()) : text,
+  );
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const colourName = ({ colour, capital: isCapital }: Phrase & { kind: 'colour' }, { words }: Making): string =>
+  isCapital ? capital(words.colours[colour].name) : words.colours[colour].name;
+
+function spanOfPhrase(phrase: Phrase, making: Making): Span {
   switch (phrase.kind) {
     case 'plain':
     case 'strong':
-      return { kind: phrase.kind, text: phrase.text };
+      return { kind: phrase.kind, text: typographic(phrase.text) };
     case 'turns':
-      return { kind: 'turns', turns: phrase.turns.map((t) => t.text) };
+      return { kind: 'turns', turns: printedTurns(phrase.turns, making) };
     case 'colour': {
-      const { name, letter } = words.colours[phrase.colour];
-      const palette = PALETTES[ink];
+      const palette = PALETTES[making.ink];
       const fill = palette.full[phrase.colour];
+      const { letter } = making.words.colours[phrase.colour];
       const lettered = palette.letters ? { letter, letterInk: letterInk(fill) } : {};
-      return { kind: 'swatch', text: name, fill, ...lettered };
+      return { kind: 'swatch', text: colourName(phrase, making), fill, strong: phrase.strong ?? false, ...lettered };
     }
   }
 }
 
-export const originOf = (offset: number, { source }: Making): Origin => positionAt(source.text, offset);
+/** Without marks: for outlines, titles of files and names of pictures. */
+export const plainText = (line: TextLine | undefined, making: Making): string =>
+  (line?.phrases ?? [])
+    .map((phrase) => {
+      if (phrase.kind === 'turns') return printedTurns(phrase.turns, making).join(' ');
+      return phrase.kind === 'colour' ? colourName(phrase, making) : typographic(phrase.text);
+    })
+    .join('');
+
+/** The line of a heading: its colours are words there, without squares. */
+export const lineSpans = (line: TextLine, making: Making, kind: 'plain' | 'strong' = 'plain'): Span[] =>
+  line.phrases.map((phrase) =>
+    phrase.kind === 'turns'
+      ? spanOfPhrase(phrase, making)
+      : { kind, text: plainText({ phrases: [phrase], span: line.span }, making) },
+  );
 
 const spansOf = (paragraph: Paragraph, making: Making): Span[] =>
   paragraph.phrases.map((phrase) => spanOfPhrase(phrase, making));
@@ -38,19 +66,18 @@ const spansOf = (paragraph: Paragraph, making: Making): Span[] =>
 export const textBlocks = (prose: Prose, making: Making): TextBlock[] =>
   prose.map((paragraph): TextBlock => {
     const spans = spansOf(paragraph, making);
-    const origin = originOf(paragraph.span.start, making);
+    const origin = paragraph.span;
     if (paragraph.kind === 'heading') {
       return { kind: 'text', role: 'H2', style: 'heading', spans, origin, keepWithNext: true };
     }
     return { kind: 'text', role: 'P', style: 'body', spans, origin, bullet: paragraph.kind === 'item' };
   });
 
-/** The same in the small type of panels and side columns; a heading there is no part of the outline. */
-export function noteBlocks(prose: Prose, making: Making): TextBlock[] {
-  return prose.map((paragraph) => {
+/** The same in the small type of panels and side columns. */
+export const noteBlocks = (prose: Prose, making: Making): TextBlock[] =>
+  prose.map((paragraph): TextBlock => {
     const spans = spansOf(paragraph, making);
-    const origin = originOf(paragraph.span.start, making);
+    const origin = paragraph.span;
     if (paragraph.kind === 'heading') return { kind: 'text', role: 'H2', style: 'heading', spans, origin };
     return { kind: 'text', role: 'P', style: 'note', spans, origin, bullet: paragraph.kind === 'item' };
   });
-}

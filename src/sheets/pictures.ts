@@ -1,9 +1,8 @@
 /** ProvedLesson -> the pictures of its cases, each alone. */
 import type { ProvedLesson } from '../lesson/prove.ts';
-import type { Ink } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
-import { LANGUAGES } from '../words/languages.ts';
 import { caseName, casePicture } from './panel.ts';
+import type { Making } from './phrases.ts';
 
 export interface CasePicture {
   readonly number: number;
@@ -11,11 +10,9 @@ export interface CasePicture {
   readonly scene: Scene;
 }
 
-export function casePictures(proved: ProvedLesson, ink: Ink): CasePicture[] {
-  const words = LANGUAGES[proved.lesson.language];
-  return proved.cases.map((one) => ({
+export const casePictures = (proved: ProvedLesson, making: Making): CasePicture[] =>
+  proved.cases.map((one) => ({
     number: one.case.number,
-    title: caseName(one, words),
-    scene: casePicture(one, { ink, words }),
+    title: caseName(one, making),
+    scene: casePicture(one, making),
   }));
-}

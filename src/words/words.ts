@@ -53,7 +53,29 @@ export interface HandoutWords {
   /** A case that the coach gave no name. */
   readonly caseName: (corner: CaseWhere, edge: CaseWhere) => string;
   readonly turns: (count: number) => string;
-  readonly proved: (edition: string) => string;
+  /** A line to write a solution on. */
+  readonly yours: string;
+  /** Over the turns that take a set-up back. */
+  readonly undo: string;
+  /** What the lines and shades of the pictures mean, one a line. */
+  readonly signs: readonly string[];
+  /** Of the slot that a stuck piece came from. */
+  readonly stuckStaysOpen: string;
+  /** Further slots that need not be solved. */
+  readonly open: (slots: readonly PlaceName[]) => string;
+  readonly promises: {
+    readonly all: (cases: number) => string;
+    readonly selection: (cases: number, of: number) => string;
+    readonly most: (turns: number) => string;
+    readonly noRotation: string;
+    readonly everySlot: string;
+    readonly slots: (slots: readonly PlaceName[]) => string;
+    readonly kept: string;
+  };
+  /** The heading over the club's words, and a line of it. */
+  readonly clubWords: string;
+  readonly clubWord: (ours: string, theirs: string) => string;
+  readonly foot: (title: string, edition: string) => string;
   readonly page: (page: number, pages: number) => string;
 }
 

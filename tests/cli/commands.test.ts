@@ -13,7 +13,7 @@ describe('usage', () => {
     [['a.yaml'], /turnsheet build a\.yaml/],
     [['check'], /needs the name of a lesson file/],
     [['check', 'a.yaml', '--paper', 'a4'], /"check" takes no option --paper/],
-    [['build', 'a.yaml', '--paper', 'a3'], /--paper is a4 or letter, not "a3"/],
+    [['build', 'a.yaml', '--paper', 'a3'], /--paper is a4, letter or a5, not "a3"/],
     [['build', 'a.yaml', '--ink', 'sepia'], /--ink is colour or mono, not "sepia"/],
     [['build', 'a.yaml', '--inks', 'mono'], /no option --inks; --ink was likely meant/],
     [['build', 'a.yaml', '--out'], /--out/],
@@ -148,7 +148,7 @@ describe('build', () => {
 
   it.each([
     ['an error in the lesson', FAULTY, /solution-fails/],
-    ['a word too wide', SMALL_LESSON.replace('The first', 'wide'.repeat(30)), /a\.yaml:10:5: .*print-word-too-wide/],
+    ['a word too wide', SMALL_LESSON.replace('The first', 'wide'.repeat(30)), /a\.yaml:10:11: .*print-word-too-wide/],
     ['a character without a glyph', SMALL_LESSON.replace('A wall', 'A 壁'), /a\.yaml:18:\d+: .*print-glyph-missing/],
   ])('with %s leaves all files as they were, of the other lessons too', async (_, text, says) => {
     const folder = newFolder();

@@ -108,6 +108,7 @@ const sorted = (text: string): readonly string[] => text.split(/\s+/).filter(Boo
 test.each<readonly [Paper, number]>([
   ['a4', 2024],
   ['letter', 2025],
+  ['a5', 2026],
 ])('random sheets on %s (seed %i)', (paper, seed) => {
   let whole = 0;
   let paged = 0;

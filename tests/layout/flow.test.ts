@@ -246,7 +246,7 @@ describe('the foot', () => {
 });
 
 describe('faults', () => {
-  const origin = { line: 12, column: 3 };
+  const origin = { start: 12, end: 3 };
   const tall = { kind: 'figure', scene: { ...scene('A tower of blocks'), height: 900 }, width: 100, origin } as const;
 
   test('a block taller than a page is named once and what follows is placed', () => {
@@ -307,8 +307,8 @@ describe('faults', () => {
   });
 
   test('the same fault of one origin is told once, of two origins twice', () => {
-    const odd = (line: number): Block => text('↻ ↻ a↻', { origin: { line, column: 1 } });
-    expect(lay([odd(1), odd(2)]).faults.map((fault) => fault.origin?.line)).toEqual([1, 2]);
+    const odd = (start: number): Block => text('↻ ↻ a↻', { origin: { start, end: start + 1 } });
+    expect(lay([odd(1), odd(2)]).faults.map((fault) => fault.origin?.start)).toEqual([1, 2]);
   });
 });
 

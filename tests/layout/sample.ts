@@ -1,5 +1,5 @@
 /** Blocks for the tests, and readings of finished frames. */
-import type { Block, Sheet, Span, TextBlock, TurnsBlock } from '../../src/layout/blocks.ts';
+import type { Block, Paper, Sheet, Span, TextBlock, TurnsBlock } from '../../src/layout/blocks.ts';
 import { widthOf } from '../../src/layout/fonts.ts';
 import type { Area, Frame, Item, Pages, PlacedText } from '../../src/layout/frames.ts';
 import { pageShape } from '../../src/layout/paper.ts';
@@ -161,7 +161,7 @@ const extentOf = (item: Item): Area => {
 };
 
 /** Areas and drawn items that reach over the edges blocks must stay within; texts may reach up by their size. */
-export const strays = (frame: Frame, paper: 'a4' | 'letter'): readonly Area[] => {
+export const strays = (frame: Frame, paper: Paper): readonly Area[] => {
   const shape = pageShape(paper);
   const isStray = ({ x, y, width, height }: Area, top: number, bottom: number): boolean =>
     x < shape.left - rounding ||

@@ -17,6 +17,26 @@ const TOLD_ELSEWHERE = [
   'print-glyph-missing',
   'print-too-wide',
   'print-too-tall',
+  'variation-impossible',
+  'colour-in-words',
+];
+
+/** Told, and no reason not to print. */
+const WARNINGS: readonly { name: string; code: string; text: string; line: number; column: number }[] = [
+  {
+    name: 'words behind a comment sign',
+    code: 'text-cut-off',
+    text: withLine(18, '    watch: Case #1 and #2'),
+    line: 18,
+    column: 17,
+  },
+  {
+    name: 'a heading without cases',
+    code: 'part-empty',
+    text: `${SMALL_LESSON}  - part: And then\n`,
+    line: 19,
+    column: 11,
+  },
 ];
 
 describe('problems of a lesson', () => {
@@ -31,6 +51,11 @@ describe('problems of a lesson', () => {
     expect(found).toHaveLength(1);
   });
 
+  it.each(WARNINGS)('$code: $name', ({ text, code, line, column }) => {
+    expect(problemsOf(text)).toMatchObject([{ severity: 'warning', code, line, column }]);
+    expect(loadLesson('a.yaml', bytesOf(text)).proved).toBeDefined();
+  });
+
   it('tells of bytes that are no text', () => {
     const { problems, proved } = loadLesson('a.yaml', Uint8Array.of(0x74, 0xe9, 0x74));
     expect(problems.map((p) => p.code)).toEqual(['file-not-utf8']);
@@ -38,7 +63,11 @@ describe('problems of a lesson', () => {
   });
 
   it('has a test for every code', () => {
-    const tested = new Set<string>([...FAULTS.map((f) => f.code), ...TOLD_ELSEWHERE, 'file-not-utf8']);
+    const tested = new Set<string>([
+      ...[...FAULTS, ...WARNINGS].map((f) => f.code),
+      ...TOLD_ELSEWHERE,
+      'file-not-utf8',
+    ]);
     expect(Object.keys(PROBLEM_KINDS).filter((code) => !tested.has(code))).toEqual([]);
   });
 

@@ -5,12 +5,11 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { readPdf } from '../../src/audit/pdf-text.ts';
-import { layOut } from '../../src/layout/layout.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import type { ProvedLesson } from '../../src/lesson/prove.ts';
-import { printedClaims } from '../../src/sheets/claims.ts';
-import { handout } from '../../src/sheets/handout.ts';
+import { claimsFile } from '../../src/sheets/claims.ts';
+import { printHandout } from '../../src/sheets/printed.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 
 const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
@@ -21,6 +20,7 @@ const proved = (name: string, bytes: Uint8Array): ProvedLesson => {
   expect(problems).toEqual([]);
   return lesson!;
 };
+const COLOUR_A4 = { paper: 'a4', ink: 'colour' } as const;
 const sample = (name: string): ProvedLesson => proved(name, readFileSync(join(LESSONS, name)));
 
 describe.each(samples)('the handout of %s', (name) => {
@@ -29,30 +29,30 @@ describe.each(samples)('the handout of %s', (name) => {
   it.each([
     ['a4', 'colour'],
     ['letter', 'mono'],
+    ['a5', 'colour'],
   ] as const)('on %s in %s: every claim proved again, and found on its page', async (paper, ink) => {
-    const { pages, faults } = layOut(handout(lesson, ink), { paper });
-    expect(faults).toEqual([]);
-    const claims = printedClaims(lesson, pages, 'a.pdf');
-    expect(claims.map((c) => c.id)).toEqual(lesson.claims.map((c) => c.id));
-    const pdf = await writePdf(pages);
-    const file = JSON.parse(JSON.stringify({ lesson: lesson.lesson.title, file: name, sheets: ['a.pdf'], claims }));
-    const audit = await auditBuild(file, new Map([['a.pdf', pdf]]));
+    const { pages, problems } = printHandout(lesson, { paper, ink });
+    expect(problems).toEqual([]);
+    const file = claimsFile(lesson, pages, 'a.pdf', name);
+    expect(file.claims.map((c) => c.id)).toEqual(lesson.claims.map((c) => c.id));
+    const audit = await auditBuild(JSON.parse(JSON.stringify(file)), new Map([['a.pdf', await writePdf(pages)]]));
     expect(audit).toEqual({ claims: lesson.claims.length, faults: [] });
   });
 
   it('describes every picture, the hold and the legend too', async () => {
-    const { pages } = layOut(handout(lesson, 'colour'), { paper: 'a4' });
+    const { pages } = printHandout(lesson, COLOUR_A4);
     const { figures, title, language } = await readPdf(await writePdf(pages));
     expect(figures).toHaveLength(lesson.cases.length + 2);
     expect(figures.every(({ alt }) => alt.length > 20)).toBe(true);
-    expect([title, language]).toEqual([lesson.lesson.title, 'en']);
+    expect([title, language]).toEqual([pages.title, 'en']);
+    expect(title?.length).toBeGreaterThan(5);
   });
 });
 
 describe('a handout', () => {
   const text = async (source: string): Promise<string> => {
-    const { pages, faults } = layOut(handout(proved('a.yaml', bytesOf(source)), 'colour'), { paper: 'a4' });
-    expect(faults).toEqual([]);
+    const { pages, problems } = printHandout(proved('a.yaml', bytesOf(source)), COLOUR_A4);
+    expect(problems).toEqual([]);
     const read = await readPdf(await writePdf(pages));
     return read.pages.map((p) => p.text).join('\n');
   };
@@ -79,7 +79,7 @@ describe('a handout', () => {
   });
 
   it('tells the hold of a case only where it is another', async () => {
-    expect(await text(SMALL_LESSON)).not.toContain('Hold:');
+    expect(await text(SMALL_LESSON)).not.toContain('red in front');
     const turned = SMALL_LESSON.replace('- name: The first', '- hold: { front: red }');
     expect(await text(turned)).toContain('Hold: white down, red in front');
   });
@@ -96,13 +96,14 @@ describe('a handout', () => {
 
   it('tells of a word that is too wide, with the line it stands in', () => {
     const wide = SMALL_LESSON.replace('- name: The first', `- name: ${'wide'.repeat(30)}`);
-    const { faults } = layOut(handout(proved('a.yaml', bytesOf(wide)), 'colour'), { paper: 'a4' });
-    expect(faults).toMatchObject([{ code: 'word-too-wide', origin: { line: 10, column: 5 } }]);
+    const { problems } = printHandout(proved('a.yaml', bytesOf(wide)), COLOUR_A4);
+    expect(problems).toMatchObject([{ code: 'print-word-too-wide', span: { start: wide.indexOf('wide') } }]);
   });
 
   it('tells of a character that the fonts do not have', () => {
     const odd = SMALL_LESSON.replace('A wall behind.', 'A 壁 behind.');
-    const { faults } = layOut(handout(proved('a.yaml', bytesOf(odd)), 'colour'), { paper: 'a4' });
-    expect(faults).toMatchObject([{ code: 'missing-glyph', what: '壁', origin: { line: 18 } }]);
+    const { problems } = printHandout(proved('a.yaml', bytesOf(odd)), COLOUR_A4);
+    const message = 'the fonts of the page have no "壁"';
+    expect(problems).toMatchObject([{ code: 'print-glyph-missing', message, span: { start: odd.indexOf('A 壁') } }]);
   });
 });

@@ -1,0 +1,196 @@
+/**
+ * Exact search: every shortest solution, and the next longer ones. Lengths are searched one after the other, each in
+ * full before the next, so that the first length with a solution is proved to be the shortest.
+ */
+import { CORNER_PIECES, type Cube, copyOf, homeSpot, type Piece, turnFace } from '../cube.ts';
+import { FACES, type Face } from '../faces.ts';
+import { areHome, type Goal } from '../goal.ts';
+import { CORNER_AFTER, EDGE_AFTER, type FaceTurn } from '../spots.ts';
+import { TURNS, type Turn } from '../turns.ts';
+import { centreAt, seenAt } from '../view.ts';
+import { frameOf, keyIn, maskIn } from './frame.ts';
+import { halfWordIndex } from './half-word-index.ts';
+import { faceTurnsIn, type Limits, MOST_TURNS_NEEDED, type StopConditions } from './limits.ts';
+import { followersAmong, isNormal, MAY_FOLLOW } from './normal-form.ts';
+import { type Budget, eachWord } from './words.ts';
+
+export interface FindOptions extends Limits, StopConditions {
+  /** Solutions up to so many turns longer than the shortest are found too; none if left out. */
+  readonly longer?: number;
+}
+
+/** A solution as face turns, as the viewer of the cube turns them. */
+export interface Solution {
+  readonly turns: readonly Turn[];
+  readonly length: number;
+}
+
+export interface Answer {
+  /**
+   * Length of the shortest solution among those that obey the limits; undefined if none was found. Once there is one it
+   * is exact, stopped or not: all shorter lengths had been searched in full.
+   */
+  readonly shortest: number | undefined;
+  /** By length, then by turn in the order U U2 U' D D2 D' R … B'. */
+  readonly solutions: readonly Solution[];
+  /** Every length up to this one was searched in full, under the limits; -1 if none was. */
+  readonly searched: number;
+  /**
+   * Whether `shortest` is the shortest and `solutions` are all there are up to `longer` more, under the limits. Never
+   * true if none was found: then there is none of up to `searched` turns, and nothing is known beyond.
+   */
+  readonly proved: boolean;
+}
+
+const afterTable = (piece: Piece): Uint8Array => (piece < CORNER_PIECES ? CORNER_AFTER : EDGE_AFTER);
+
+/** Whether these turns bring all pieces home, and not before the last of them. */
+function reachesFirst(spots: Uint8Array, turns: Uint8Array, pieces: readonly Piece[]): boolean {
+  for (const piece of pieces) {
+    const after = afterTable(piece);
+    let spot = spots[piece]!;
+    for (const t of turns) spot = after[24 * t + spot]!;
+    if (spot !== homeSpot(piece)) return false;
+  }
+  const now = pieces.map((piece) => spots[piece]!);
+  for (const t of turns) {
+    if (pieces.every((piece, i) => now[i] === homeSpot(piece))) return false;
+    pieces.forEach((piece, i) => {
+      now[i] = afterTable(piece)[24 * t + now[i]!]!;
+    });
+  }
+  return true;
+}
+
+/** Puts opposite faces that the frame turned into the wrong order right; a word of the walk has at most two in a row. */
+function putInOrder(word: Uint8Array, from: number): void {
+  for (let i = from + 1; i < word.length; i++) {
+    const [one, two] = [word[i - 1]!, word[i]!];
+    if (MAY_FOLLOW[18 * one + two] === 0) word.set([two, one], i - 1);
+  }
+}
+
+/** All that stays the same from length to length. Written turns are the viewer's; the walk's are those of the frame. */
+interface Search {
+  /** Lengths below this one hold no solution, because of the limits. */
+  readonly least: number;
+  /** Lengths above this one hold none. */
+  readonly greatest: number;
+  /** Visits each solution of a length, in written turns, until a visit returns true; whether it has seen all. */
+  eachSolution(length: number, budget: Budget, visit: (word: Uint8Array) => boolean): boolean;
+}
+
+function searchFor(cube: Cube, goal: Pick<Goal, 'slot' | 'pieces'>, limits: Limits): Search {
+  const { slot, pieces } = goal;
+  const { faces = FACES } = limits;
+  const begins = faceTurnsIn(limits.begins ?? []);
+  const ends = faceTurnsIn(limits.ends ?? []);
+  const isAllowed = Array.from({ length: 18 }, (_, t) => faces.includes(FACES[Math.floor(t / 3)]!));
+  const least = Math.max(begins.length, ends.length);
+
+  const centreOf = Uint8Array.from(isAllowed, (_, t) => turnOfCentre(t, (face) => centreAt(cube.view, face)));
+  const states = [copyOf(cube)];
+  for (const t of begins) {
+    const next = copyOf(states.at(-1)!);
+    turnFace(next, centreOf[t]!);
+    states.push(next);
+  }
+  const start = states.pop()!;
+  const isPastGoal = states.some((state) => areHome(state, pieces));
+  const canBe = isNormal(begins) && isNormal(ends) && [...begins, ...ends].every((t) => isAllowed[t]) && !isPastGoal;
+  // Whatever follows a goal that is reached would have passed through it.
+  const greatest = !canBe ? -1 : areHome(start, pieces) ? begins.length : Number.POSITIVE_INFINITY;
+
+  const frame = frameOf(slot);
+  const index = halfWordIndex(maskIn(frame, pieces));
+  const key = keyIn(frame, start);
+  const writtenOf = frame.turnsBack.map((t) => turnOfCentre(t, (centre) => seenAt(cube.view, centre)));
+  const followers = followersAmong(writtenOf.flatMap((written, t) => (isAllowed[written] ? [t] : [])));
+
+  return {
+    least,
+    greatest,
+    eachSolution(length, budget, visit) {
+      const written = Uint8Array.from({ length }, (_, i) => begins[i] ?? 0);
+      const byCentre = new Uint8Array(length);
+      return eachWord(index, key, length - begins.length, followers, budget, (word) => {
+        for (let i = 0; i < word.length; i++) written[begins.length + i] = writtenOf[word[i]!]!;
+        putInOrder(written, begins.length);
+        if (!written.every((t) => isAllowed[t]) || !isNormal(written)) return false;
+        if (!ends.every((t, i) => written[length - ends.length + i] === t)) return false;
+        for (let i = 0; i < length; i++) byCentre[i] = centreOf[written[i]!]!;
+        return reachesFirst(cube.spots, byCentre, pieces) && visit(written);
+      });
+    },
+  };
+}
+
+/** A turn of a face, renamed as its face is. */
+const turnOfCentre = (turn: FaceTurn, rename: (face: Face) => Face): FaceTurn =>
+  3 * FACES.indexOf(rename(FACES[Math.floor(turn / 3)]!)) + (turn % 3);
+
+function budgetOf({ nodes = Number.POSITIVE_INFINITY, stop = () => false }: StopConditions): Budget {
+  return { nodes, stop };
+}
+
+const byLengthThenTurn = (a: Uint8Array, b: Uint8Array): number => {
+  let i = 0;
+  while (i < a.length && a[i] === b[i]) i++;
+  return a.length - b.length || (a[i] ?? 0) - (b[i] ?? 0);
+};
+
+/**
+ * All shortest solutions of a state, and those of up to `longer` turns more: in normal form, each once, none that has
+ * reached the goal before its end. The state may be any: neither the base nor anything else need be whole. A cube
+ * solved already has one solution, the empty one, and none longer.
+ *
+ * A solution of n turns is met in the middle: its first n - 5 turns are walked, the last five looked up.
+ */
+export function findSolutions(cube: Cube, goal: Pick<Goal, 'slot' | 'pieces'>, options: FindOptions = {}): Answer {
+  const { longer = 0, most = MOST_TURNS_NEEDED } = options;
+  const search = searchFor(cube, goal, options);
+  const budget = budgetOf(options);
+  const words: Uint8Array[] = [];
+  let shortest: number | undefined;
+  let searched = -1;
+  for (let length = 0; length <= Math.min(most, (shortest ?? most) + longer); length++) {
+    const isEmpty = length < search.least || length > search.greatest;
+    const whole =
+      isEmpty ||
+      search.eachSolution(length, budget, (word) => {
+        words.push(word.slice());
+        shortest ??= length;
+        return false;
+      });
+    if (!whole) break;
+    searched = length;
+  }
+  return {
+    shortest,
+    solutions: words.sort(byLengthThenTurn).map((word) => ({
+      turns: Array.from(word, (t) => TURNS[t]!),
+      length: word.length,
+    })),
+    searched,
+    proved: shortest !== undefined && searched >= shortest + longer,
+  };
+}
+
+/** The length of a shortest solution and nothing else: ends with the first solution that it meets. */
+export function shortestLength(
+  cube: Cube,
+  goal: Pick<Goal, 'slot' | 'pieces'>,
+  options: StopConditions = {},
+): { shortest: number | undefined; proved: boolean } {
+  const search = searchFor(cube, goal, {});
+  const budget = budgetOf(options);
+  let shortest: number | undefined;
+  for (let length = 0; length <= (options.most ?? MOST_TURNS_NEEDED) && shortest === undefined; length++) {
+    const whole = search.eachSolution(length, budget, () => {
+      shortest = length;
+      return true;
+    });
+    if (!whole) break;
+  }
+  return { shortest, proved: shortest !== undefined };
+}

@@ -1,0 +1,33 @@
+/** Names of cases that speak of a slot: is it one that the pair has to do with? */
+import { stuckSlots } from '../cube/address.ts';
+import type { Slot } from '../cube/goal.ts';
+import { listed } from './likely.ts';
+import type { Problem } from './problem.ts';
+import type { ProvedCase } from './proved.ts';
+
+const SLOT_WORDS: Readonly<Record<string, Slot>> = {
+  'front right': 'FR',
+  'front left': 'FL',
+  'back left': 'BL',
+  'back right': 'BR',
+};
+const WORDS_OF = Object.fromEntries(Object.entries(SLOT_WORDS).map(([words, slot]) => [slot, words]));
+
+/**
+ * A name such as "Front left, corner above" must name the pair's own slot or one that a piece of it is stuck in, as the
+ * cube is held before a solution. Pieces on top are in no slot, so a case with both there is not judged.
+ */
+export function misnamed(cases: readonly ProvedCase[]): Problem[] {
+  return cases.flatMap(({ case: c, address }) => {
+    const stuck = stuckSlots(address, c.slot);
+    const said = c.name?.phrases.map((p) => ('text' in p ? p.text : '')).join(' ') ?? '';
+    const named = [...said.matchAll(/\b(front|back)[ -](left|right)\b/gi)].map(
+      ([, depth, side]) => SLOT_WORDS[`${depth} ${side}`.toLowerCase()]!,
+    );
+    const stray = named.find((slot) => slot !== c.slot && !stuck.includes(slot));
+    if (!stray || stuck.length === 0) return [];
+    const right = [...stuck, c.slot].map((slot) => WORDS_OF[slot]!);
+    const message = `the name speaks of the ${WORDS_OF[stray]} slot, where no piece of this pair is or belongs`;
+    return [{ code: 'name-elsewhere', span: c.name!.span, message, hint: `it is about ${listed(right)}` }];
+  });
+}

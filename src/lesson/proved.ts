@@ -1,0 +1,27 @@
+/** What a ProvedLesson (prove.ts) is made of. */
+import type { Address } from '../cube/address.ts';
+import type { Family } from '../cube/cases.ts';
+import type { Cube } from '../cube/cube.ts';
+import type { Goal } from '../cube/goal.ts';
+import type { SolutionClaim } from './claim.ts';
+import type { Case, Part, Solution } from './lesson.ts';
+
+export interface ProvedSolution {
+  readonly solution: Solution;
+  readonly claim: SolutionClaim;
+}
+
+export interface ProvedCase {
+  readonly case: Case;
+  /** The cube after the set-up. */
+  readonly cube: Cube;
+  readonly goal: Goal;
+  readonly address: Address;
+  readonly family: Family;
+  readonly solutions: readonly ProvedSolution[];
+}
+
+export interface ProvedPart {
+  readonly part: Part;
+  readonly cases: readonly ProvedCase[];
+}

@@ -1,0 +1,190 @@
+/** Reading the list of cases and the headings between them. */
+import { writeAddress } from '../cube/address.ts';
+import { casesOf, familyOf } from '../cube/cases.ts';
+import type { FaceColours } from '../cube/colours.ts';
+import { setUpFor } from '../cube/search/set-up-for.ts';
+import { type Turn, writeTurns } from '../cube/turns.ts';
+import { formatProblems } from './format-problems.ts';
+import type { Case, Part, Solution } from './lesson.ts';
+import { likelyWord } from './likely.ts';
+import type { Problem } from './problem.ts';
+import { addressAt, type Held, holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
+import { type CaseFile, caseSchema, type EveryFile, everySchema, partSchema } from './schema.ts';
+import { type Path, spanAt } from './yaml-text.ts';
+
+/** What the cases of a lesson have from it. */
+interface Frame {
+  readonly scheme: FaceColours;
+  /** Undefined where the lesson's own hold could not be read: its cases are then read in some hold. */
+  readonly held: Held | undefined;
+}
+
+type SolutionFile = Exclude<NonNullable<CaseFile['solutions']>, string>[number];
+
+function solutionAt(r: Reader, path: Path, number: number, written: SolutionFile): Solution | undefined {
+  const isText = typeof written === 'string';
+  const turnsPath = isText ? path : [...path, 'turns'];
+  const turns = turnsAt(r, turnsPath, isText ? written : written.turns);
+  const remark = isText ? [] : proseAt(r, [...path, 'remark'], written.remark);
+  return turns && { number, turns, remark, span: spanAt(r.yaml, turnsPath) };
+}
+
+/** A list in which each item is one turn is one solution in pieces. */
+function isPieces(written: readonly SolutionFile[]): boolean {
+  return (
+    written.length >= 3 &&
+    written.every((s) => typeof s === 'string' && /^\s*[UDRLFBMESxyzrludfb]w?[2'’′]*\s*$/.test(s))
+  );
+}
+
+function solutionsAt(r: Reader, path: Path, written: CaseFile['solutions']): (Solution | undefined)[] {
+  if (written === undefined) return [];
+  if (typeof written === 'string') return [solutionAt(r, path, 1, written)];
+  if (isPieces(written)) {
+    const message = 'this is a list of single turns, each of which would be a solution';
+    const hint = `write them as one text: - ${written.join(' ')}`;
+    r.problems.push({ code: 'turns-not-text', span: spanAt(r.yaml, path), message, hint });
+    return [undefined];
+  }
+  return written.map((s, i) => solutionAt(r, [...path, i], i + 1, s));
+}
+
+function heldAt(r: Reader, path: Path, written: CaseFile['hold'], { scheme, held }: Frame): Held | undefined {
+  if (!held) return SOME_HOLD;
+  if (!written) return held;
+  const cross = written.cross ?? held.colours.D;
+  return holdAt(r, [...path, 'hold'], scheme, { cross, front: written.front ?? held.hold.front });
+}
+
+function solutionsTwice(solutions: readonly Solution[]): Problem[] {
+  const texts = solutions.map((s) => writeTurns(s.turns));
+  return solutions.flatMap(({ number, span }, i) => {
+    const first = texts.indexOf(texts[i]!);
+    if (first === i) return [];
+    const message = `solution ${number} of this case is solution ${solutions[first]!.number} again`;
+    return [{ code: 'solution-twice', span, message, hint: 'take one of them out' }];
+  });
+}
+
+/** The set-up as written, or made for an address. */
+function setupAt(
+  r: Reader,
+  path: Path,
+  written: CaseFile,
+  solutions: readonly Solution[],
+): { setup: Turn[]; made: boolean } | undefined {
+  if (written.setup !== undefined && written.address !== undefined) {
+    const message = 'this case has both a set-up and an address';
+    const span = spanAt(r.yaml, [...path, 'address']);
+    r.problems.push({ code: 'case-named-twice', span, message, hint: 'keep the one you mean' });
+    return undefined;
+  }
+  if (written.setup !== undefined) {
+    const setup = turnsAt(r, [...path, 'setup'], written.setup);
+    return setup && { setup, made: false };
+  }
+  if (written.address === undefined) {
+    const message = 'a case needs the key "setup", or "address" in its place';
+    const span = spanAt(r.yaml, [...path, 'setup']);
+    r.problems.push({ code: 'key-missing', span, message, hint: "add setup: R U' R'" });
+    return undefined;
+  }
+  const address = addressAt(r, [...path, 'address'], written.address);
+  if (!address) return undefined;
+  const avoid = solutions.map((s) => s.turns);
+  return { setup: setUpFor(address, written.slot ?? 'FR', avoid), made: true };
+}
+
+function caseAt(r: Reader, path: Path, number: number, written: CaseFile, frame: Frame): Case | undefined {
+  const read = solutionsAt(r, [...path, 'solutions'], written.solutions);
+  const solutions = read.filter((s) => s !== undefined);
+  r.problems.push(...solutionsTwice(solutions));
+  const setup = setupAt(r, path, written, solutions);
+  const watch = proseAt(r, [...path, 'watch'], written.watch);
+  const name = textLineAt(r, [...path, 'name'], written.name);
+  const slot = written.slot ?? 'FR';
+  const open = written.open ?? [];
+  const ownAt = open.indexOf(slot);
+  if (ownAt >= 0) {
+    const message = `${slot} is the pair's own slot, which is always open`;
+    const span = spanAt(r.yaml, [...path, 'open', ownAt]);
+    r.problems.push({ code: 'slot-open', span, message, hint: `leave ${slot} out` });
+  }
+  const held = heldAt(r, path, written.hold, frame);
+  if (!setup || !held) return undefined;
+  const setupSpan = spanAt(r.yaml, [...path, setup.made ? 'address' : 'setup']);
+  return { number, name, ...held, slot, open, ...setup, setupSpan, solutions, watch, span: spanAt(r.yaml, path) };
+}
+
+/** A case for each of a family, or for those named; told if one is not of it. */
+function everyAt(r: Reader, path: Path, first: number, written: EveryFile, frame: Frame): Case[] {
+  const { every, only } = written;
+  const all = casesOf(every);
+  const chosen = only
+    ? only.flatMap((text, i) => {
+        const at = [...path, 'only', i];
+        const address = addressAt(r, at, text);
+        if (!address || familyOf(address) === every) return address ? [address] : [];
+        const near = likelyWord(text, all.map(writeAddress));
+        const message = `${text} is a case of ${familyOf(address)}, not of ${every}`;
+        const hint = near ? `${near} was likely meant` : `take it out, or name it under every: ${familyOf(address)}`;
+        r.problems.push({ code: 'address-elsewhere', span: spanAt(r.yaml, at), message, hint });
+        return [];
+      })
+    : all.filter((address) => writeAddress(address) !== SOLVED);
+  const held = heldAt(r, path, written.hold, frame);
+  if (!held) return [];
+  const slot = written.slot ?? 'FR';
+  const span = spanAt(r.yaml, path);
+  return chosen.map((address, i) => ({
+    number: first + i,
+    name: undefined,
+    ...held,
+    slot,
+    open: [],
+    setup: setUpFor(address, slot, []),
+    made: true,
+    setupSpan: span,
+    solutions: [],
+    watch: [],
+    span,
+  }));
+}
+
+const SOLVED = 'DFR:D FR:F';
+
+const has = (item: unknown, key: string): boolean => typeof item === 'object' && item !== null && key in item;
+
+/** The list of cases and headings; an item that does not fit is told and passed over. */
+export function partsAt(r: Reader, items: readonly unknown[], frame: Frame): Part[] {
+  const parts: (Omit<Part, 'cases'> & { cases: Case[] })[] = [];
+  let number = 0;
+  const add = (cases: readonly Case[], path: Path): void => {
+    if (parts.length === 0) {
+      parts.push({ heading: undefined, again: false, text: [], cases: [], span: spanAt(r.yaml, path) });
+    }
+    parts.at(-1)!.cases.push(...cases);
+  };
+  items.forEach((item, i) => {
+    const path = ['cases', i];
+    const schema = has(item, 'part') ? partSchema : has(item, 'every') ? everySchema : caseSchema;
+    const read = schema.safeParse(item);
+    if (!read.success) {
+      r.problems.push(...formatProblems(r.yaml, read.error, path));
+      number++;
+    } else if ('part' in read.data) {
+      const heading = textLineAt(r, [...path, 'part'], read.data.part);
+      const text = proseAt(r, [...path, 'text'], read.data.text);
+      parts.push({ heading, again: read.data.again ?? false, text, cases: [], span: spanAt(r.yaml, path) });
+    } else if ('every' in read.data) {
+      const cases = everyAt(r, path, number + 1, read.data, frame);
+      number += cases.length;
+      add(cases, path);
+    } else {
+      number++;
+      const one = caseAt(r, path, number, read.data, frame);
+      add(one ? [one] : [], path);
+    }
+  });
+  return parts;
+}

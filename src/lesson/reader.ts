@@ -1,0 +1,123 @@
+/** Reading single values of a lesson: texts, turns, addresses, holds. What is wrong is told, and nothing given back. */
+import { isScalar } from 'yaml';
+import { type Address, readAddress } from '../cube/address.ts';
+import {
+  type Colour,
+  coloursHeld,
+  type FaceColours,
+  type Hold,
+  oppositeColour,
+  USUAL_SCHEME,
+} from '../cube/colours.ts';
+import { readTurns } from '../cube/notation.ts';
+import type { Turn } from '../cube/turns.ts';
+import type { Prose, TextLine } from './lesson.ts';
+import { listed } from './likely.ts';
+import type { Problem } from './problem.ts';
+import { readProse, readTextLine } from './prose.ts';
+import { nodeAt, type Path, spanAt, valueOffsets, type YamlText } from './yaml-text.ts';
+
+export interface Reader {
+  readonly yaml: YamlText;
+  readonly problems: Problem[];
+}
+
+/** A `#` after a space begins a comment in YAML: what was meant to be printed may stand behind it. */
+function tellComment(r: Reader, path: Path): void {
+  const node = nodeAt(r.yaml, path);
+  if (!node?.comment || !isScalar(node) || node.type !== 'PLAIN' || !node.range) return;
+  const hash = r.yaml.text.indexOf('#', node.range[1]);
+  if (hash < 0 || r.yaml.text.slice(node.range[1], hash).includes('\n')) return;
+  const start = r.yaml.toSource(hash);
+  r.problems.push({
+    code: 'text-cut-off',
+    span: { start, end: start + 1 + node.comment.split('\n')[0]!.length },
+    message: 'everything from # on is a comment and is not printed',
+    hint: 'put the whole text in double quotes, if it was meant to be',
+  });
+}
+
+export function proseAt(r: Reader, path: Path, text: string | undefined): Prose {
+  if (text === undefined) return [];
+  tellComment(r, path);
+  const { prose, problems } = readProse(text, valueOffsets(r.yaml, path));
+  r.problems.push(...problems);
+  return prose;
+}
+
+export function textLineAt(r: Reader, path: Path, text: string | undefined): TextLine | undefined {
+  if (text === undefined) return undefined;
+  tellComment(r, path);
+  const { phrases, problems } = readTextLine(text, valueOffsets(r.yaml, path));
+  r.problems.push(...problems);
+  return { phrases, span: spanAt(r.yaml, path) };
+}
+
+export function turnsAt(r: Reader, path: Path, text: string): Turn[] | undefined {
+  const reading = readTurns(text);
+  if (!reading.ok) {
+    const start = valueOffsets(r.yaml, path)(reading.at);
+    const span = { start, end: start + Math.max(1, reading.size) };
+    r.problems.push({ code: 'turns-unreadable', span, message: reading.message, hint: reading.hint });
+    return undefined;
+  }
+  if (reading.turns.length === 0) {
+    const message = 'no turns are written here';
+    r.problems.push({ code: 'turns-missing', span: spanAt(r.yaml, path), message, hint: "write them, as in R U' R'" });
+    return undefined;
+  }
+  return isCutOff(r, path) ? undefined : reading.turns;
+}
+
+/** A `#` after a space begins a comment in YAML, and turns behind it are lost without a word. */
+function isCutOff(r: Reader, path: Path): boolean {
+  const comment = nodeAt(r.yaml, path)?.comment;
+  const lost = comment ? readTurns(comment) : undefined;
+  if (!comment || !lost?.ok || lost.turns.length === 0) return false;
+  const start = valueOffsets(r.yaml, path)(0);
+  const hash = r.yaml.source.text.indexOf('#', start);
+  r.problems.push({
+    code: 'turns-cut-off',
+    span: { start: hash, end: hash + 1 + comment.length },
+    message: 'everything from # on is a comment, these turns too',
+    hint: 'take the # out',
+  });
+  return true;
+}
+
+export function addressAt(r: Reader, path: Path, text: string): Address | undefined {
+  const address = readAddress(text);
+  if (address) return address;
+  const message = `"${text}" is not the address of a pair`;
+  const hint = 'write the corner, where its cross colour looks, the edge, where its front colour looks: UFR:R UB:U';
+  r.problems.push({ code: 'address-unreadable', span: spanAt(r.yaml, path), message, hint });
+  return undefined;
+}
+
+export interface Held {
+  readonly hold: Hold;
+  readonly colours: FaceColours;
+}
+
+/** Any hold at all: cases are read in it when the lesson's own cannot be. */
+export const SOME_HOLD: Held = { hold: { up: USUAL_SCHEME.U, front: USUAL_SCHEME.F }, colours: USUAL_SCHEME };
+
+/** The hold given by cross and front colour. */
+export function holdAt(
+  r: Reader,
+  path: Path,
+  scheme: FaceColours,
+  { cross, front }: { readonly cross: Colour; readonly front: Colour },
+): Held | undefined {
+  const hold = { up: oppositeColour(scheme, cross), front };
+  const colours = coloursHeld(scheme, hold);
+  if (colours) return { hold, colours };
+  const fronts = Object.values(scheme).filter((c) => c !== cross && c !== hold.up);
+  const message =
+    front === cross
+      ? `${front} cannot be down and in front at once`
+      : `${front} is opposite to ${cross}: with ${cross} down it is up, not in front`;
+  const at = nodeAt(r.yaml, [...path, 'front']) ? [...path, 'front'] : path;
+  r.problems.push({ code: 'hold-impossible', span: spanAt(r.yaml, at), message, hint: `front is ${listed(fronts)}` });
+  return undefined;
+}

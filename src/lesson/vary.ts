@@ -1,0 +1,158 @@
+/**
+ * A lesson for other students: with another cross colour or hold, on cubes of another scheme, or mirrored for those who
+ * lead with the left hand. Turns, slots, holds, colours and words change alike; the result is proved like any lesson.
+ */
+import { type Colour, coloursHeld, type FaceColours, type Hold, oppositeColour } from '../cube/colours.ts';
+import { FACES, type Face } from '../cube/faces.ts';
+import { SLOTS, type Slot } from '../cube/goal.ts';
+import { mirror } from '../cube/turns.ts';
+import type { Case, Lesson, LessonClaim, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
+import { mirroredWords } from './mirrored-words.ts';
+import type { Problem } from './problem.ts';
+
+export interface Variation {
+  readonly cross?: Colour;
+  readonly front?: Colour;
+  readonly scheme?: FaceColours;
+  readonly hand?: 'right' | 'left';
+  readonly wide?: 'Rw' | 'r';
+}
+
+const MIRRORED_FACE: Readonly<Record<Face, Face>> = { U: 'U', D: 'D', F: 'F', B: 'B', R: 'L', L: 'R' };
+const MIRRORED_SLOT: Readonly<Record<Slot, Slot>> = { FR: 'FL', FL: 'FR', BL: 'BR', BR: 'BL' };
+const SAME_FACE = Object.fromEntries(FACES.map((f) => [f, f])) as Record<Face, Face>;
+
+/** How one context (the lesson, a case with a hold of its own) changes. */
+interface Change {
+  readonly from: FaceColours;
+  readonly to: FaceColours;
+  readonly mirrored: boolean;
+}
+
+const faceOf = (colours: FaceColours, colour: Colour): Face => FACES.find((f) => colours[f] === colour)!;
+
+const changedColour = ({ from, to, mirrored }: Change, colour: Colour): Colour =>
+  to[(mirrored ? MIRRORED_FACE : SAME_FACE)[faceOf(from, colour)]];
+
+function changedPhrase(change: Change, phrase: Phrase): Phrase {
+  switch (phrase.kind) {
+    case 'colour':
+      return { ...phrase, colour: changedColour(change, phrase.colour) };
+    case 'turns':
+      return change.mirrored ? { ...phrase, turns: mirror(phrase.turns) } : phrase;
+    default:
+      return change.mirrored ? { ...phrase, text: mirroredWords(phrase.text) } : phrase;
+  }
+}
+
+const changedPhrases = <T extends { readonly phrases: readonly Phrase[] }>(change: Change, line: T): T => ({
+  ...line,
+  phrases: line.phrases.map((phrase) => changedPhrase(change, phrase)),
+});
+
+const changedLine = (change: Change, line: TextLine | undefined): TextLine | undefined =>
+  line && changedPhrases(change, line);
+
+const changedProse = (change: Change, prose: Prose): Prose => prose.map((p) => changedPhrases(change, p));
+
+const changedSlots = (change: Change, slots: readonly Slot[]): Slot[] =>
+  SLOTS.filter((s) => slots.includes(change.mirrored ? MIRRORED_SLOT[s] : s));
+
+function changedSolution(change: Change, solution: Solution): Solution {
+  const turns = change.mirrored ? mirror(solution.turns) : solution.turns;
+  return { ...solution, turns, remark: changedProse(change, solution.remark) };
+}
+
+function changedCase(lesson: Change, scheme: FaceColours, c: Case): Case {
+  const hold: Hold = { up: changedColour(lesson, c.hold.up), front: changedColour(lesson, c.hold.front) };
+  const colours = coloursHeld(scheme, hold)!;
+  const change: Change = { from: c.colours, to: colours, mirrored: lesson.mirrored };
+  return {
+    ...c,
+    hold,
+    colours,
+    name: changedLine(change, c.name),
+    slot: change.mirrored ? MIRRORED_SLOT[c.slot] : c.slot,
+    open: changedSlots(change, c.open),
+    setup: change.mirrored ? mirror(c.setup) : c.setup,
+    solutions: c.solutions.map((s) => changedSolution(change, s)),
+    watch: changedProse(change, c.watch),
+  };
+}
+
+const changedPart = (change: Change, scheme: FaceColours, part: Part): Part => ({
+  ...part,
+  heading: changedLine(change, part.heading),
+  text: changedProse(change, part.text),
+  cases: part.cases.map((c) => changedCase(change, scheme, c)),
+});
+
+const changedClaim = (change: Change, claim: LessonClaim): LessonClaim =>
+  claim.claim === 'slots' ? { ...claim, slots: changedSlots(change, claim.slots) } : claim;
+
+/** Where a text names a colour as a plain word, which stays when the colours change. */
+function colourWords(lesson: Lesson, change: Change): Problem[] {
+  if (FACES.every((f) => change.from[f] === change.to[f])) return [];
+  const names = Object.values(lesson.scheme).join('|');
+  const said = new RegExp(`\\b(?:${names})\\b`, 'i');
+  const texts: (TextLine | undefined)[] = [
+    lesson.title,
+    ...lesson.text,
+    ...lesson.watch,
+    ...lesson.parts.flatMap((part) => [
+      part.heading,
+      ...part.text,
+      ...part.cases.flatMap((c) => [c.name, ...c.watch, ...c.solutions.flatMap((s) => s.remark)]),
+    ]),
+  ];
+  return texts
+    .filter((text) => text !== undefined)
+    .flatMap(({ phrases, span }) => {
+      const words = phrases.map((p) => ('text' in p ? said.exec(p.text)?.[0] : undefined));
+      const word = words.find((w) => w !== undefined);
+      if (word === undefined) return [];
+      const message = `"${word}" is a plain word: it stays as it is when the lesson is built for other colours`;
+      return [
+        { code: 'colour-in-words' as const, span, message, hint: `write {${word}}, which changes with the cube` },
+      ];
+    });
+}
+
+/** The hold asked for is impossible: why, in words. */
+export interface ImpossibleVariation {
+  readonly impossible: string;
+}
+
+/** The lesson as it is for a variation; its own `hand` and `wide` hold unless the variation says otherwise. */
+export function vary(
+  lesson: Lesson,
+  variation: Variation,
+): { lesson: Lesson; problems: Problem[] } | ImpossibleVariation {
+  const scheme = variation.scheme ?? lesson.scheme;
+  const fixed = (colour: Colour): Colour => scheme[faceOf(lesson.scheme, colour)];
+  const cross = variation.cross ?? fixed(lesson.colours.D);
+  const fronts = FACES.map((f) => scheme[f]).filter((c) => c !== cross && c !== oppositeColour(scheme, cross));
+  const kept = fixed(lesson.hold.front);
+  // With another cross colour the front of old may be impossible: then the first that is not.
+  const front = variation.front ?? (fronts.includes(kept) ? kept : fronts[0]!);
+  const hold: Hold = { up: oppositeColour(scheme, cross), front };
+  const colours = coloursHeld(scheme, hold);
+  if (!colours) return { impossible: `with ${cross} down the front is ${fronts.join(', ')}, not ${front}` };
+  const mirrored = (variation.hand ?? lesson.hand) === 'left';
+  const change: Change = { from: lesson.colours, to: colours, mirrored };
+  const varied: Lesson = {
+    ...lesson,
+    scheme,
+    hold,
+    colours,
+    wide: variation.wide ?? lesson.wide,
+    title: changedLine(change, lesson.title),
+    course: changedLine(change, lesson.course),
+    audience: changedLine(change, lesson.audience),
+    text: changedProse(change, lesson.text),
+    watch: changedProse(change, lesson.watch),
+    claims: lesson.claims.map((claim) => changedClaim(change, claim)),
+    parts: lesson.parts.map((part) => changedPart(change, scheme, part)),
+  };
+  return { lesson: varied, problems: colourWords(lesson, change) };
+}
