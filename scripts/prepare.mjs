@@ -52,9 +52,11 @@ export function ensureBuilt() {
     encoding: 'utf8',
     shell: process.platform === 'win32',
   });
-  if (status === 0) return;
-  console.error(stdout + stderr);
-  process.exit(status ?? 1);
+  if (status !== 0) {
+    console.error(stdout + stderr);
+    process.exit(status ?? 1);
+  }
+  runPackage('tsx', ['scripts/generate.ts']);
 }
 
 export const sampleLessons = () =>

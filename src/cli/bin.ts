@@ -10,10 +10,14 @@ for (const stream of [process.stdout, process.stderr]) {
   });
 }
 
+const stop = new AbortController();
+process.once('SIGINT', () => stop.abort());
+
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   env: process.env,
   terminal: process.stderr.isTTY === true,
   folder: process.cwd(),
+  stop: stop.signal,
 });

@@ -11,6 +11,12 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
 
   turnsheet check lessons/edge-away.yaml
 `,
+  new: `turnsheet new FILE [--json]
+
+  Writes a short lesson with comments to begin with; it builds as it is. A file that is there is left alone.
+
+  turnsheet new lessons/my-lesson.yaml
+`,
   build: `turnsheet build LESSON… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono] [--pictures]
                        [--cross COLOUR] [--front COLOUR] [--hand left] [--scheme COLOURS] [--wide r] [--json]
 
@@ -25,6 +31,7 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --hand left     mirrored, for those who lead with the left hand
   --scheme C,C,…  for cubes of other colours: six, up,front,right,down,back,left
   --wide r        wide turns as small letters
+  --watch         go on, and build again whatever is saved
   --pictures      also write the picture of each case as an SVG file, for slides, to NAME-pictures/
   --json          one JSON document on standard output
 
@@ -37,6 +44,7 @@ const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints th
 
   turnsheet check LESSON…     tell what is wrong with a lesson
   turnsheet build LESSON…     write its handout as PDF
+  turnsheet new FILE          write a lesson to begin with
   turnsheet help COMMAND      more about a command, with examples
   turnsheet --version
 

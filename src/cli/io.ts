@@ -7,6 +7,8 @@ export interface Io {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Whether messages go to a terminal, where progress is shown and colours are used. */
   readonly terminal: boolean;
+  /** Aborted when the one at the terminal wants a command that waits to end. */
+  readonly stop: AbortSignal;
   /** Folder that file names are relative to. */
   readonly folder: string;
 }

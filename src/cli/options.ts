@@ -25,8 +25,16 @@ export interface BuildOptions {
   readonly ink: Ink;
   /** Write each case's picture as an SVG file too. */
   readonly pictures: boolean;
+  /** Go on, and build again what is saved. */
+  readonly watch: boolean;
   /** For which students. */
   readonly variation: Variation;
+}
+
+export interface NewOptions {
+  readonly command: 'new';
+  readonly json: boolean;
+  readonly file: string;
 }
 
 export interface HelpOptions {
@@ -38,7 +46,7 @@ export interface VersionOptions {
   readonly command: 'version';
 }
 
-export type Options = CheckOptions | BuildOptions | HelpOptions | VersionOptions;
+export type Options = CheckOptions | BuildOptions | NewOptions | HelpOptions | VersionOptions;
 
 /** What cannot be understood of the arguments, for the one who typed them. */
 export interface UsageError {
@@ -48,7 +56,8 @@ export interface UsageError {
 /** Every command and the options that it takes; `json` and `help` go with all. */
 const COMMANDS = {
   check: [],
-  build: ['out', 'paper', 'ink', 'pictures', 'cross', 'front', 'scheme', 'hand', 'wide'],
+  build: ['out', 'paper', 'ink', 'pictures', 'cross', 'front', 'scheme', 'hand', 'wide', 'watch'],
+  new: [],
 } as const satisfies Record<string, readonly string[]>;
 export type CommandName = keyof typeof COMMANDS;
 export const COMMAND_NAMES = Object.keys(COMMANDS) as CommandName[];
@@ -108,6 +117,7 @@ function parse(args: readonly string[]) {
       paper: { type: 'string' },
       ink: { type: 'string' },
       pictures: { type: 'boolean' },
+      watch: { type: 'boolean' },
       cross: { type: 'string' },
       front: { type: 'string' },
       scheme: { type: 'string' },
@@ -148,6 +158,10 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   if (files.length === 0) return { usage: `"${word}" needs the name of a lesson file` };
   const json = values.json ?? false;
   if (word === 'check') return { command: 'check', json, files };
+  if (word === 'new') {
+    if (files.length > 1) return { usage: '"new" writes one lesson: name one file' };
+    return { command: 'new', json, file: files[0]! };
+  }
   return buildOptions(values, json, files);
 }
 
@@ -166,6 +180,7 @@ function buildOptions(values: Parsed['values'], json: boolean, files: readonly s
     paper,
     ink,
     pictures: values.pictures ?? false,
+    watch: values.watch ?? false,
     variation: scheme ? { ...variation, scheme } : variation,
   };
 }

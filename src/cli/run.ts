@@ -16,7 +16,10 @@ async function dispatch(options: Options, io: Io): Promise<ExitCode> {
     case 'check':
       return (await import('./check.ts')).check(options, io);
     case 'build':
+      if (options.watch) return (await import('./watch.ts')).watch(options, io);
       return (await import('./build.ts')).build(options, io);
+    case 'new':
+      return (await import('./new.ts')).newLesson(options, io);
   }
 }
 

@@ -20,7 +20,11 @@ export function put(folder: string, name: string, text: string): string {
 export async function command(
   folder: string,
   args: readonly string[],
-  { terminal = false, env = {} }: { terminal?: boolean; env?: Record<string, string> } = {},
+  {
+    terminal = false,
+    env = {},
+    stop = new AbortController().signal,
+  }: { terminal?: boolean; env?: Record<string, string>; stop?: AbortSignal } = {},
 ): Promise<Said> {
   let out = '';
   let err = '';
@@ -34,6 +38,7 @@ export async function command(
     env,
     terminal,
     folder,
+    stop,
   });
   return { code, out, err };
 }

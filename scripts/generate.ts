@@ -1,0 +1,8 @@
+/** Writes what is made from the source and kept beside it: the schema for editors, the page of problems. */
+import { writeFileSync } from 'node:fs';
+import { jsonSchema } from '../src/lesson/json-schema.ts';
+import { problemsPage } from '../src/lesson/problems-page.ts';
+
+const root = new URL('../', import.meta.url);
+writeFileSync(new URL('lessons/lesson.schema.json', root), jsonSchema());
+writeFileSync(new URL('docs/problems.md', root), problemsPage());

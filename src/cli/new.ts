@@ -1,0 +1,40 @@
+/** `turnsheet new`: a lesson to begin with. */
+import { access, mkdir, writeFile } from 'node:fs/promises';
+import { dirname, relative, resolve, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { ExitCode, Io } from './io.ts';
+import type { NewOptions } from './options.ts';
+import { starterLesson } from './starter.ts';
+
+/** Shipped with the package; as seen from both src/cli and dist. */
+const SCHEMA_PLACES = ['../lessons/lesson.schema.json', '../../lessons/lesson.schema.json'];
+
+async function schemaFile(): Promise<string | undefined> {
+  for (const place of SCHEMA_PLACES) {
+    const path = fileURLToPath(new URL(place, import.meta.url));
+    const isThere = await access(path).then(
+      () => true,
+      () => false,
+    );
+    if (isThere) return path;
+  }
+  return undefined;
+}
+
+export async function newLesson({ file, json }: NewOptions, io: Io): Promise<ExitCode> {
+  const path = resolve(io.folder, file);
+  const schema = await schemaFile();
+  const named = schema ? relative(dirname(path), schema).split(sep).join('/') : 'lesson.schema.json';
+  let failure: string | undefined;
+  try {
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, starterLesson(named), { flag: 'wx' });
+  } catch (e) {
+    const { code } = e as NodeJS.ErrnoException;
+    failure = code === 'EEXIST' ? 'it is there already; choose another name' : `it cannot be written (${code})`;
+  }
+  if (json) io.out(`${JSON.stringify({ ok: !failure, file, ...(failure && { failure }) }, undefined, 2)}\n`);
+  if (failure) io.err(`turnsheet: ${file}: ${failure}\n`);
+  else if (!json) io.err(`${file} is written. To print it: turnsheet build ${file}\n`);
+  return failure ? 1 : 0;
+}
