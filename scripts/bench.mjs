@@ -3,6 +3,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { benchWatch } from './bench-watch.mjs';
 import { ensureBuilt, ensureInstalled, root, runPackage } from './prepare.mjs';
 
 ensureInstalled();
@@ -32,3 +33,4 @@ console.log(
   `cold build of lessons/edge-away.yaml, ${RUNS} processes: median ${ms(walls[RUNS >> 1])}, ` +
     `fastest ${ms(walls[0])}, slowest ${ms(walls.at(-1))}; peak memory ${memory.toFixed(0)} MB`,
 );
+await benchWatch();

@@ -1,10 +1,10 @@
 /** What does not fit the lesson format (schema.ts), told with places and what would be right. */
-import { isAlias, isMap, isScalar, isSeq } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq, type Scalar } from 'yaml';
 import type { z } from 'zod';
 import { likelyWord, listed } from './likely.ts';
 import type { Problem } from './problem.ts';
 import { caseSchema, holdSchema, lessonSchema, partSchema, solutionSchema } from './schema.ts';
-import { isMended, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
+import { isOnMendedLine, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -73,9 +73,14 @@ function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[]): Probl
   });
 }
 
-/** None where a line of the table was changed in order to be read: the key may have stood there. */
+/** None where it stands on a line that YAML could not read, nor where it was misspelt: both have been told. */
 function missingKey(yaml: YamlText, path: Path): Problem[] {
-  if (isMended(yaml, nodeAt(yaml, path.slice(0, -1)))) return [];
+  const key = String(path.at(-1));
+  const node = nodeAt(yaml, path.slice(0, -1));
+  const { keys } = tableAt(yaml, path.slice(0, -1));
+  const written = isMap(node) ? node.items.map((pair) => String((pair.key as Scalar | null)?.value ?? '')) : [];
+  const foreign = written.filter((word) => !keys.includes(word));
+  if (isOnMendedLine(yaml, key) || foreign.some((word) => likelyWord(word, [key]) === key)) return [];
   const table = tableAt(yaml, path.slice(0, -1));
   const message = `${table.name} needs the key "${String(path.at(-1))}"`;
   return [{ code: 'key-missing', span: spanAt(yaml, path), message, hint: `add ${example(path)}` }];

@@ -36,11 +36,14 @@ function complain(r: ProseReader, { offsets }: Stretch, at: number, size: number
 const CLOSES: Readonly<Record<string, string>> = { '*': '*', '{': '}', '`': '`' };
 const ESCAPABLE = /[*{}`\\#-]/;
 
-/** Where a mark is closed, past signs that are meant as themselves; -1 if nowhere. */
+/**
+ * Where a mark is closed, past signs that are meant as themselves; -1 if nowhere. A star after a space opens another
+ * emphasis: the one before it was never closed.
+ */
 function closeOf(text: string, close: string, from: number): number {
   for (let i = from; i < text.length; i++) {
     if (text[i] === '\\' && ESCAPABLE.test(text[i + 1] ?? '')) i++;
-    else if (text[i] === close) return i;
+    else if (text[i] === close) return close === '*' && i > from && /\s/.test(text[i - 1]!) ? -1 : i;
   }
   return -1;
 }

@@ -74,6 +74,8 @@ function problemOf(error: YAMLError, text: string): Problem {
     return { code: 'yaml-syntax', span: spanAt(colon < 0 ? start : colon), message: second, hint };
   }
   if (/^Sequence item without/.test(message)) return { ...INDENT, span };
+  const strayed = error.code === 'MULTILINE_IMPLICIT_KEY' ? strayedKey(text, start) : undefined;
+  if (strayed !== undefined) return { ...INDENT, span: spanAt(strayed) };
   const told = TOLD[error.code];
   const quote = openQuote(text, start);
   // What stands after the end of a quoted text: its quote ended too soon.
@@ -81,6 +83,14 @@ function problemOf(error: YAMLError, text: string): Problem {
     return { ...QUOTE, span: spanAt(quote) };
   if (told) return { ...told, span };
   return { code: 'yaml-syntax', span, message: lowered(message), hint: 'mend the place shown' };
+}
+
+/** After a line with a key and a value, a key that stands too far to the right is taken for more of the value. */
+function strayedKey(text: string, valueStart: number): number | undefined {
+  const line = text.slice(text.lastIndexOf('\n', valueStart - 1) + 1, valueStart);
+  if (!/^\s*(?:- +)*[\w-]+: +$/.test(line)) return undefined;
+  const next = /\n( +)[\w-]+:(?: |\n)/.exec(text.slice(valueStart));
+  return next ? valueStart + next.index + 1 + next[1]!.length : undefined;
 }
 
 /** A quote never closed is found at the end of the file: its start is the last value that opens one and does not close it. */

@@ -35,13 +35,11 @@ export function nodeAt({ document }: YamlText, path: Path): Node | undefined {
   return isNode(node) ? node : undefined;
 }
 
-/** Whether a node holds a line that was changed so that it could be read: what seems to be missing may have been there. */
-export function isMended({ text, mended }: YamlText, node: Node | undefined): boolean {
-  if (!node?.range || mended.size === 0) return mended.size > 0;
-  const lineAt = (offset: number): number => text.slice(0, offset).split('\n').length - 1;
-  const [first, last] = [lineAt(node.range[0]), lineAt(node.range[2])];
-  return [...mended].some((line) => line >= first && line <= last);
-}
+/** Whether a key that seems to be missing stands on a line that had to be changed in order to be read. */
+export const isOnMendedLine = ({ source, mended }: YamlText, key: string): boolean => {
+  const lines = source.text.split('\n');
+  return [...mended].some((at) => new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(lines[at] ?? ''));
+};
 
 /** Where the value at a path stands; of a value that is missing, the key that should have it, or the table it belongs in. */
 export function spanAt(yaml: YamlText, path: Path): Span {
