@@ -154,5 +154,9 @@ export interface Sheet {
   readonly language: string;
   readonly body: readonly Block[];
   /** The line at the foot of each page. */
-  readonly foot: { readonly left: string; readonly right: (page: number, pages: number) => string };
+  readonly foot: {
+    /** From the longest to the shortest: the first that fits is set. */
+    readonly left: readonly string[];
+    readonly right: (page: number, pages: number) => string;
+  };
 }

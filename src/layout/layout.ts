@@ -18,8 +18,10 @@ export interface LaidOut {
 const footGap = 12;
 
 /** The rule over the foot and its two texts: decoration, which a screen reader would else repeat on every page. */
-const placeFoot = (left: string, right: string, shape: PageShape, report: Report): readonly Item[] => {
+const placeFoot = (lefts: readonly string[], right: string, shape: PageShape, report: Report): readonly Item[] => {
   const style = typeScale.foot;
+  const room = shape.right - shape.left - footGap - widthOf(style.font, right, style.size);
+  const left = lefts.find((text) => widthOf(style.font, text, style.size) <= room) ?? lefts.at(-1) ?? '';
   const base = round(shape.footTop + baseline(style));
   const leftWidth = widthOf(style.font, left, style.size);
   const rightWidth = widthOf(style.font, right, style.size);

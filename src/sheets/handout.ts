@@ -173,6 +173,6 @@ export function handout(proved: ProvedLesson, making: Making): Sheet {
       ...parts.flatMap((p) => part(p, lesson, making)),
       ...glossary(lesson, making),
     ],
-    foot: { left: words.foot(title, edition), right: words.page },
+    foot: { left: [words.foot(title, edition), words.proved(edition)], right: words.page },
   };
 }

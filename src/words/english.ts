@@ -112,6 +112,7 @@ const handout: HandoutWords = {
   },
   clubWords: 'Words of our club',
   clubWord: (ours, theirs) => `${theirs}: what others call ${ours}`,
+  proved: (edition) => `every solution proved · edition ${edition}`,
   foot: (title, edition) => `${title} · every solution proved · edition ${edition}`,
   page: (page, pages) => `page ${page} of ${pages}`,
 };

@@ -76,6 +76,8 @@ export interface HandoutWords {
   readonly clubWords: string;
   readonly clubWord: (ours: string, theirs: string) => string;
   readonly foot: (title: string, edition: string) => string;
+  /** The same without the title, where there is no room for it. */
+  readonly proved: (edition: string) => string;
   readonly page: (page: number, pages: number) => string;
 }
 

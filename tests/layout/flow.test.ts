@@ -240,7 +240,9 @@ describe('the foot', () => {
   });
 
   test('two texts that meet are a fault', () => {
-    const { faults } = layOut(sheet([], { foot: { left: 'long '.repeat(60), right: () => 'right' } }), { paper: 'a4' });
+    const { faults } = layOut(sheet([], { foot: { left: ['long '.repeat(60)], right: () => 'right' } }), {
+      paper: 'a4',
+    });
     expect(faults.map((fault) => fault.code)).toEqual(['word-too-wide']);
   });
 });

@@ -51,7 +51,7 @@ export const sheet = (body: readonly Block[], more: Partial<Sheet> = {}): Sheet 
   title: 'A sheet',
   language: 'en',
   body,
-  foot: { left: 'left foot', right: (page, pages) => `page ${page} of ${pages}` },
+  foot: { left: ['left foot'], right: (page, pages) => `page ${page} of ${pages}` },
   ...more,
 });
 
