@@ -1,5 +1,5 @@
 /** ProvedLesson -> the handout: head, explanation, a panel for each case. */
-import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
+import { type Block, type ColumnsBlock, mm, type Sheet, type Span } from '../layout/blocks.ts';
 import type { Lesson, TextLine } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedPart } from '../lesson/proved.ts';
@@ -13,6 +13,8 @@ const PICTURE = mm(26);
 const ASIDE = mm(54);
 const COLUMN_GAP = mm(7);
 const ROW_GAP = mm(3);
+/** As tall as a picture with its words. */
+const SHORT_OPENING = mm(44);
 /** Leaves room for a row of panels below it on the first page, on either paper. */
 const TALLEST_OPENING = mm(150);
 const NARROWEST_TEXT = mm(55);
@@ -101,30 +103,37 @@ function signs(proved: ProvedLesson, { words }: Making): Block {
   return small(plain([...all, ...(someStuck ? [stuckStaysOpen] : [])].join(' ')));
 }
 
-/** The hold, the explanation, what to watch for: beside each other, or below each other if the text is long. */
+/**
+ * The hold, the explanation, what to watch for, beside each other: the pictures side by side where the text is short,
+ * below each other where it is as tall as both; all below each other where it is long, so that it can flow.
+ */
 function opening(proved: ProvedLesson, making: Making): Block[] {
   const { lesson } = proved;
   const pictures = [orientation(lesson, making), legend(making)];
   const text: Block = { kind: 'stack', gap: mm(2), children: textBlocks(lesson.text, making) };
   const watch: Block = { kind: 'stack', gap: mm(2), children: noteBlocks(lesson.watch, making) };
-  const aside: Block[] = lesson.watch.length > 0 ? [watch] : [];
-  const side: Block = {
+  const hasWatch = lesson.watch.length > 0;
+  const columns = (left: readonly ColumnsBlock['columns'][number][]): ColumnsBlock => ({
     kind: 'columns',
     gap: COLUMN_GAP,
-    columns: pictures.map((child) => ({ width: PICTURE, child })),
+    columns: [
+      ...left,
+      { width: { share: 1 }, child: text },
+      ...(hasWatch ? [{ width: ASIDE, child: { ...watch, line: 'left' } as const }] : []),
+    ],
+  });
+  const sideBySide = pictures.map((child) => ({ width: PICTURE, child }));
+  const flowing: Block = {
+    kind: 'stack',
+    gap: mm(4),
+    children: [{ kind: 'columns', gap: COLUMN_GAP, columns: sideBySide }, text, ...(hasWatch ? [watch] : [])],
   };
-  const below: Block = { kind: 'stack', gap: mm(4), children: [side, text, ...aside] };
+  const tall: Block = {
+    ...columns([{ width: PICTURE, child: { kind: 'stack', gap: mm(4), children: pictures } }]),
+    fallback: { tallerThan: TALLEST_OPENING, narrowerThan: NARROWEST_TEXT, instead: flowing },
+  };
   return [
-    {
-      kind: 'columns',
-      gap: COLUMN_GAP,
-      fallback: { tallerThan: TALLEST_OPENING, narrowerThan: NARROWEST_TEXT, instead: below },
-      columns: [
-        { width: PICTURE, child: { kind: 'stack', gap: mm(4), children: pictures } },
-        { width: { share: 1 }, child: text },
-        ...aside.map((child) => ({ width: ASIDE, child: { ...child, line: 'left' } as Block })),
-      ],
-    },
+    { ...columns(sideBySide), fallback: { tallerThan: SHORT_OPENING, narrowerThan: NARROWEST_TEXT, instead: tall } },
     { kind: 'space', height: mm(2) },
     signs(proved, making),
     { kind: 'space', height: mm(4) },

@@ -98,7 +98,7 @@ export function randomLesson(r: Random): string {
     ...(r.chance(0.3) && { claims: { turns: 60 } }),
     ...(r.chance(0.8) && { text: prose(r) }),
     ...(r.chance(0.5) && { watch: prose(r) }),
-    cases: [{ part: 'All', again: true }, ...(held.length > 0 ? held : [{ setup: "R U R'" }])],
+    cases: [{ part: 'All', again: true }, ...held, { setup: "R U R'" }],
   };
   return stringify(lesson, { lineWidth: 0 });
 }
