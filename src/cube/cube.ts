@@ -3,7 +3,7 @@
  * the centres, and the view of the one who holds it. A turn is one look-up a piece; a search keeps only the pieces of
  * its goal.
  */
-import { CORNER_AFTER, CORNERS, EDGE_AFTER, EDGES, type FaceTurn, type Place } from './spots.ts';
+import { CORNER_AFTER, CORNERS, cornerOf, EDGE_AFTER, EDGES, edgeOf, type FaceTurn, type Place } from './spots.ts';
 import type { Turn } from './turns.ts';
 import { effect, STRAIGHT, type View } from './view.ts';
 
@@ -55,6 +55,12 @@ export function afterTurns(cube: Cube, turns: readonly Turn[]): Cube {
   const next = copyOf(cube);
   for (const turn of turns) doTurn(next, turn);
   return next;
+}
+
+/** The place, named by the centres, in which a piece sits. */
+export function placeOf(cube: Cube, piece: Piece): Place {
+  const spot = cube.spots[piece]!;
+  return piece < CORNER_PIECES ? cornerOf(spot) : edgeOf(spot);
 }
 
 export const isHome = (cube: Cube, piece: Piece): boolean => cube.spots[piece] === homeSpot(piece);

@@ -7,7 +7,7 @@
  *
  * The sticker that speaks for a piece is the one whose home spot has k = 0.
  */
-import { cross, dot, FACES, type Face, faceTowards, NORMAL, rotated, sum, type Vector } from './faces.ts';
+import { cross, dot, FACES, type Face, faceTowards, NORMAL, rotated } from './faces.ts';
 
 export const CORNERS = ['UFR', 'UFL', 'UBL', 'UBR', 'DFR', 'DFL', 'DBL', 'DBR'] as const;
 export const EDGES = ['UF', 'UL', 'UB', 'UR', 'FR', 'FL', 'BL', 'BR', 'DF', 'DL', 'DB', 'DR'] as const;
@@ -21,8 +21,6 @@ export type CornerSpot = number;
 export type EdgeSpot = number;
 
 const facesOf = (place: Place): Face[] => [...place] as Face[];
-
-const positionOf = (faces: readonly Face[]): Vector => sum(...faces.map((f) => NORMAL[f]));
 
 /** Clockwise as seen from outside, from the U or D face on. */
 function clockwise([a, b, c]: readonly Face[]): Face[] {
@@ -97,6 +95,3 @@ function tableOfTurns(
 
 export const CORNER_AFTER: Uint8Array = tableOfTurns((s, face) => cornerOf(s).includes(face), cornerSpotTurned);
 export const EDGE_AFTER: Uint8Array = tableOfTurns((s, face) => edgeOf(s).includes(face), edgeSpotTurned);
-
-/** Position of a place, for drawings and descriptions: the sum of the directions of its faces. */
-export const placePosition = (place: Place): Vector => positionOf(facesOf(place));

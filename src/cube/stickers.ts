@@ -1,16 +1,7 @@
 /** What can be seen of a cube: which sticker is where. */
-import { CORNER_PIECES, type Cube, homeOf, homeSpot, PIECES, type Piece } from './cube.ts';
+import { CORNER_PIECES, type Cube, homeSpot, PIECES, type Piece } from './cube.ts';
 import { cross, FACES, type Face, NORMAL, scaled, sum, type Vector } from './faces.ts';
-import {
-  type Corner,
-  cornerAt,
-  cornerSpot,
-  type Edge,
-  edgeAt,
-  edgeSpot,
-  faceOfCornerSpot,
-  faceOfEdgeSpot,
-} from './spots.ts';
+import { cornerAt, cornerSpot, edgeAt, edgeSpot, faceOfCornerSpot, faceOfEdgeSpot } from './spots.ts';
 import { centreAt } from './view.ts';
 
 /** One of the 54 stickers as the viewer sees it. */
@@ -80,12 +71,4 @@ export function stickersOf(cube: Cube): Sticker[] {
     }
   }
   return out;
-}
-
-/** The place, as the viewer sees the cube, in which a piece sits. */
-export function placeSeen(cube: Cube, piece: Piece): Corner | Edge {
-  const bearers = stickersOf(cube).filter((s) => s.piece === piece);
-  if (bearers.length === 0) throw new RangeError(`no piece ${piece} (${homeOf(piece)})`);
-  const faces = bearers.map((s) => s.face);
-  return faces.length === 3 ? cornerAt(faces) : edgeAt(faces);
 }

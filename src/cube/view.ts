@@ -4,7 +4,7 @@
  * faces and a rotation (M = R L' x').
  */
 import { FACES, type Face, faceTowards, NORMAL, OPPOSITE, rotated } from './faces.ts';
-import { type FaceTurn, faceTurn } from './spots.ts';
+import { cornerAt, edgeAt, type FaceTurn, faceTurn, type Place } from './spots.ts';
 import { type Axis, type Quarters, type Slice, TURNS, type Turn } from './turns.ts';
 
 /** 0..23; 0 is the hold before the first turn. */
@@ -97,14 +97,8 @@ const EFFECTS: readonly Effect[] = TURNS.flatMap((turn) => SEEN.map((_, view) =>
 
 export const effect = (turn: Turn, view: View): Effect => EFFECTS[24 * turn.index + view]!;
 
-/** The same turns as turns of faces named by their centres, and the view after them. */
-export function faceTurnsOf(turns: readonly Turn[], from: View = STRAIGHT): { faceTurns: FaceTurn[]; view: View } {
-  const faceTurns: FaceTurn[] = [];
-  let view = from;
-  for (const turn of turns) {
-    const e = effect(turn, view);
-    faceTurns.push(...e.faceTurns);
-    view = e.view;
-  }
-  return { faceTurns, view };
+/** The place as the viewer names it, of a place named by the centres. */
+export function seenPlace(view: View, place: Place): Place {
+  const faces = ([...place] as Face[]).map((face) => seenAt(view, face));
+  return faces.length === 3 ? cornerAt(faces) : edgeAt(faces);
 }

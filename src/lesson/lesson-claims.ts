@@ -1,6 +1,6 @@
 /** What a lesson promises as a whole, held against its cases: nothing is listed twice, nothing promised is missing. */
 import { writeAddress } from '../cube/address.ts';
-import { caseOf, casesOf, type Family } from '../cube/cases.ts';
+import { CASES, caseOf, casesOf, type Family } from '../cube/cases.ts';
 import { SLOTS } from '../cube/goal.ts';
 import { setUpFor } from '../cube/search/set-up-for.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
@@ -119,27 +119,9 @@ function broken(claim: LessonClaim, lesson: Lesson, cases: readonly ProvedCase[]
 }
 
 function setUpOf(caseAddress: string): string {
-  const address = casesByText.get(caseAddress)!;
+  const address = CASES.find((a) => writeAddress(a) === caseAddress)!;
   return writeTurns(setUpFor(address, 'FR', []));
 }
-
-const casesByText = new Map(
-  (
-    [
-      'top-top',
-      'home-top',
-      'top-home',
-      'home-home',
-      'top-away',
-      'away-top',
-      'home-away',
-      'away-home',
-      'away-away',
-    ] as const
-  )
-    .flatMap((family) => casesOf(family))
-    .map((address) => [writeAddress(address), address]),
-);
 
 export function brokenClaims(lesson: Lesson, cases: readonly ProvedCase[]): Problem[] {
   return lesson.claims.flatMap((claim) => {

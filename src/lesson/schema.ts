@@ -145,7 +145,5 @@ export const lessonSchema = z.strictObject({
   ),
 });
 
-export type LessonFile = z.infer<typeof lessonSchema>;
 export type CaseFile = z.infer<typeof caseSchema>;
-export type PartFile = z.infer<typeof partSchema>;
 export type EveryFile = z.infer<typeof everySchema>;

@@ -1,9 +1,10 @@
 /** The panel of one case: picture, set-up, solutions with their lengths, what to watch. */
 import { cornerWhereabouts, edgeWhereabouts } from '../cube/address.ts';
-import { pieceOf } from '../cube/cube.ts';
+import { type Piece, pieceOf, placeOf } from '../cube/cube.ts';
 import { cornerOfSlot, edgeOfSlot, slotOfPlace } from '../cube/goal.ts';
-import { placeSeen } from '../cube/stickers.ts';
+import type { Place } from '../cube/spots.ts';
 import { inverse, lengthOf, type Turn } from '../cube/turns.ts';
+import { seenPlace } from '../cube/view.ts';
 import { type Block, mm, type Span, type StackBlock, type TurnsBlock } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedCase, ProvedSolution } from '../lesson/proved.ts';
@@ -17,10 +18,11 @@ const GUTTER = mm(4);
 
 /** Where the pieces are, in words, for a case without a name. */
 function describedName({ case: c, cube, address }: ProvedCase, { words }: Making): string {
-  const where = (whereabouts: 'home' | 'top' | 'away', place: string): CaseWhere =>
-    whereabouts === 'away' ? { slot: slotOfPlace(place as 'FR') ?? place } : whereabouts;
-  const corner = where(cornerWhereabouts(address), placeSeen(cube, pieceOf(cornerOfSlot(c.slot))));
-  const edge = where(edgeWhereabouts(address), placeSeen(cube, pieceOf(edgeOfSlot(c.slot))));
+  const where = (whereabouts: 'home' | 'top' | 'away', place: Place): CaseWhere =>
+    whereabouts === 'away' ? { slot: slotOfPlace(place) ?? place } : whereabouts;
+  const placeSeen = (piece: Piece): Place => seenPlace(cube.view, placeOf(cube, piece));
+  const corner = where(cornerWhereabouts(address), placeSeen(pieceOf(cornerOfSlot(c.slot))));
+  const edge = where(edgeWhereabouts(address), placeSeen(pieceOf(edgeOfSlot(c.slot))));
   return words.handout.caseName(corner, edge);
 }
 

@@ -3,14 +3,13 @@
  * tests read the address back from them.
  */
 import type { FaceColours } from '../cube/colours.ts';
-import { type Cube, isHome, type Piece } from '../cube/cube.ts';
+import { type Cube, isHome, type Piece, placeOf } from '../cube/cube.ts';
 import type { Face } from '../cube/faces.ts';
 import { edgeOfSlot, type Goal, type Slot, slotOfPlace } from '../cube/goal.ts';
 import { faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
-import { centreAt, seenAt } from '../cube/view.ts';
+import { centreAt, seenAt, seenPlace } from '../cube/view.ts';
 import type { PieceWhere, Words } from '../words/words.ts';
-import { pairPieces, placeOf } from './emphasis.ts';
-import { seenPlace } from './place-tiles.ts';
+import { pairPieces } from './emphasis.ts';
 
 /** How the cube is held now: which centres the viewer sees below and in front. */
 export const describeHold = (cube: Cube, colours: FaceColours, words: Words): string =>

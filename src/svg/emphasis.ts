@@ -1,7 +1,7 @@
 /** What the eye should be led to: which stickers matter for solving one pair, and which slots to mark. */
-import { CORNER_PIECES, type Cube, type Piece, pieceOf } from '../cube/cube.ts';
+import { type Cube, type Piece, pieceOf, placeOf } from '../cube/cube.ts';
 import { cornerOfSlot, edgeOfSlot, type Goal, type Slot, slotOfPlace } from '../cube/goal.ts';
-import { cornerOf, edgeOf, type Place } from '../cube/spots.ts';
+import type { Place } from '../cube/spots.ts';
 import type { Sticker } from '../cube/stickers.ts';
 
 /**
@@ -23,12 +23,6 @@ export function rolesFor(goal: Goal): (sticker: Sticker) => Role {
     if (piece === corner || piece === edge) return 'pair';
     return goal.base.includes(piece) ? 'kept' : 'other';
   };
-}
-
-/** The place, named by the centres, in which a piece sits. */
-export function placeOf(cube: Cube, piece: Piece): Place {
-  const spot = cube.spots[piece]!;
-  return piece < CORNER_PIECES ? cornerOf(spot) : edgeOf(spot);
 }
 
 export interface MarkedSlots {

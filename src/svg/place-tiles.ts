@@ -1,9 +1,8 @@
 /** Which tiles of a drawing a place of the cube covers. */
 import { homeOf, solvedCube } from '../cube/cube.ts';
-import type { Face } from '../cube/faces.ts';
-import { cornerAt, edgeAt, type Place } from '../cube/spots.ts';
+import type { Place } from '../cube/spots.ts';
 import { type Sticker, stickersOf } from '../cube/stickers.ts';
-import { seenAt, type View } from '../cube/view.ts';
+import { seenPlace, type View } from '../cube/view.ts';
 import type { Projection, Tile } from './projection.ts';
 
 /** On a solved cube each piece is in its home place, so its stickers show where that place's faces are. */
@@ -12,12 +11,6 @@ for (const sticker of stickersOf(solvedCube())) {
   if (sticker.piece === undefined) continue;
   const place = homeOf(sticker.piece);
   STICKERS_OF_PLACE.set(place, [...(STICKERS_OF_PLACE.get(place) ?? []), sticker]);
-}
-
-/** The place as the viewer names it, of a place named by the centres. */
-export function seenPlace(view: View, place: Place): Place {
-  const faces = ([...place] as Face[]).map((face) => seenAt(view, face));
-  return faces.length === 3 ? cornerAt(faces) : edgeAt(faces);
 }
 
 export const tileOfSticker = (projection: Projection, { face, row, column }: Sticker): Tile | undefined =>
