@@ -1,0 +1,238 @@
+/**
+ * How easily hands do a solution. The same face turns can be executed in many ways: turn the whole cube first, a wide turn
+ * in place of the opposite face, a slice for two opposite faces. `easiest` finds the cheapest way, an exact minimum over
+ * all holds of the cube and grips of the hands.
+ *
+ * No published measure of the cost of a turn is known; the figures of HANDS are the project's own, from what coaches
+ * say is easy (common practice, no source), and a club can change them. They are in units of one turn of U.
+ */
+import type { Face } from '../faces.ts';
+import { type FaceTurn, faceTurn } from '../spots.ts';
+import { mirror, type Quarters, TURNS, type Turn } from '../turns.ts';
+import { effect, STRAIGHT, type View } from '../view.ts';
+
+export interface HandModel {
+  /** One quarter turn of each face, slice or axis of the cube, as the viewer names it. */
+  readonly quarter: Readonly<Record<Turn['letter'], number>>;
+  /** More for a half turn than for a quarter. */
+  readonly half: number;
+  /** More for a wide turn than for its face. */
+  readonly wide: number;
+  /** Letting go and taking hold anew, when a wrist can turn no further. */
+  readonly regrip: number;
+  /** Less for a turn that the same hand goes on with: a trigger flows. */
+  readonly flow: number;
+}
+
+/** For those who lead with the right hand. */
+export const HANDS: HandModel = {
+  quarter: { U: 1, R: 1, L: 1.3, F: 1.6, D: 1.9, B: 2.9, M: 1.9, E: 3, S: 3, x: 1.8, y: 2, z: 2.6 },
+  half: 0.4,
+  wide: 0.3,
+  regrip: 1.2,
+  flow: 0.15,
+};
+
+/** A wrist turns one quarter either way from where it is at ease; R and L turn it, all else is done by fingers. */
+type Wrist = -1 | 0 | 1;
+
+/** How the cube is held, how far each wrist has turned, and which hand turned last. */
+interface Grip {
+  readonly view: View;
+  readonly right: Wrist;
+  readonly left: Wrist;
+  readonly last: 'right' | 'left' | 'none';
+}
+
+const keyOf = ({ view, right, left, last }: Grip): number =>
+  ((view * 3 + right + 1) * 3 + left + 1) * 3 + (last === 'none' ? 0 : last === 'right' ? 1 : 2);
+
+/** Which hand a turn is of: fingers of U and D are the right hand's, and flow with it. */
+const HAND_OF: Readonly<Partial<Record<Turn['letter'], 'right' | 'left'>>> = { R: 'right', L: 'left', M: 'right' };
+
+const signed = (quarters: Quarters): number => (quarters === 3 ? -1 : quarters);
+
+/** What a wrist has to do for a turn of its face: where it ends, and whether it must take hold anew. */
+function wristAfter(wrist: Wrist, by: number): { wrist: Wrist; regrips: number } {
+  // A half turn may go either way round.
+  const ends = (Math.abs(by) === 2 ? [wrist + 2, wrist - 2] : [wrist + by]).filter((w) => w >= -1 && w <= 1);
+  const end = ends.sort((a, b) => Math.abs(a) - Math.abs(b))[0];
+  if (end !== undefined) return { wrist: end as Wrist, regrips: 0 };
+  // From the other end of its reach: one quarter of a half turn is done by the other hand's fingers.
+  return { wrist: Math.sign(by) as Wrist, regrips: 1 };
+}
+
+function costOf(turn: Turn, grip: Grip, model: HandModel): { cost: number; grip: Grip } {
+  const { letter, kind, quarters } = turn;
+  const { view } = effect(turn, grip.view);
+  let cost = model.quarter[letter] + (quarters === 2 ? model.half : 0) + (kind === 'wide' ? model.wide : 0);
+  if (kind === 'rotation') {
+    return { cost, grip: { view, right: 0, left: 0, last: 'none' } };
+  }
+  let { right, left } = grip;
+  const hand = HAND_OF[letter];
+  if (letter === 'R') {
+    const after = wristAfter(right, signed(quarters));
+    right = after.wrist;
+    cost += after.regrips * model.regrip;
+  } else if (letter === 'L') {
+    // Seen from the left a turn of L goes the other way for the wrist.
+    const after = wristAfter(left, -signed(quarters));
+    left = after.wrist;
+    cost += after.regrips * model.regrip;
+  }
+  const flows = hand === undefined || grip.last === 'none' || grip.last === hand;
+  if (flows && grip.last !== 'none') cost -= model.flow;
+  return { cost, grip: { view, right, left, last: hand ?? grip.last } };
+}
+
+/** Written turns by the face turns that they do, seen from each view. */
+const WAYS = TURNS.filter((turn) => turn.kind !== 'rotation');
+const ROTATIONS = TURNS.filter((turn) => turn.kind === 'rotation');
+
+/** One or two face turns that one written turn does, if it does just the next ones. */
+function fits(turn: Turn, view: View, faceTurns: readonly FaceTurn[], at: number): number {
+  const done = effect(turn, view).faceTurns;
+  if (done.length === 1) return done[0] === faceTurns[at] ? 1 : 0;
+  const [a, b] = [faceTurns[at], faceTurns[at + 1]];
+  const same = (done[0] === a && done[1] === b) || (done[0] === b && done[1] === a);
+  return same ? 2 : 0;
+}
+
+export interface Execution {
+  /** As the hands do it: with rotations, wide turns and slices where they make it easier. */
+  readonly turns: readonly Turn[];
+  readonly cost: number;
+}
+
+export interface HandLimits {
+  /** No rotation of the whole cube; wide turns and slices, which turn it too, are then left out as well. */
+  readonly withoutTurningTheCube?: boolean;
+}
+
+interface Reached {
+  readonly cost: number;
+  readonly grip: Grip;
+  readonly turns: readonly Turn[];
+}
+
+/** Keeps the cheapest way to each grip; among equals the one found first, so that the answer stays the same. */
+function keep(reached: Map<number, Reached>, one: Reached): boolean {
+  const key = keyOf(one.grip);
+  const known = reached.get(key);
+  if (known && known.cost <= one.cost + 1e-9) return false;
+  reached.set(key, one);
+  return true;
+}
+
+const WRISTS: readonly Wrist[] = [0, 1, -1];
+
+/** Whoever takes hold of a cube does so with the wrists turned as the next turns want them. */
+const ANEW: readonly (readonly Grip[])[] = Array.from({ length: 24 }, (_, view) =>
+  WRISTS.flatMap((right) => WRISTS.map((left): Grip => ({ view, right, left, last: 'none' }))),
+);
+const anew = (view: View): readonly Grip[] => ANEW[view]!;
+
+const VIEWS: readonly View[] = Array.from({ length: 24 }, (_, view) => view);
+
+interface Rotation {
+  readonly to: View;
+  readonly cost: number;
+  readonly turns: readonly Turn[];
+}
+
+const rotationCost = ({ letter, quarters }: Turn, model: HandModel): number =>
+  model.quarter[letter] + (quarters === 2 ? model.half : 0);
+
+/** From each view the cheapest way to every other: any is reached by two rotations at most. */
+function rotationsOf(model: HandModel): readonly (readonly Rotation[])[] {
+  return VIEWS.map((from) => {
+    const best = new Map<View, Rotation>();
+    const offer = (to: View, turns: readonly Turn[]): void => {
+      const cost = turns.reduce((sum, turn) => sum + rotationCost(turn, model), 0);
+      if (to !== from && cost < (best.get(to)?.cost ?? Number.POSITIVE_INFINITY)) best.set(to, { to, cost, turns });
+    };
+    for (const first of ROTATIONS) {
+      const middle = effect(first, from).view;
+      offer(middle, [first]);
+      for (const second of ROTATIONS) offer(effect(second, middle).view, [first, second]);
+    }
+    return [...best.values()];
+  });
+}
+
+/** Models are few and used for thousands of solutions. */
+const knownRotations = new WeakMap<HandModel, ReturnType<typeof rotationsOf>>();
+
+function rotationsFor(model: HandModel): ReturnType<typeof rotationsOf> {
+  const known = knownRotations.get(model) ?? rotationsOf(model);
+  knownRotations.set(model, known);
+  return known;
+}
+
+/** From each grip also those that rotations of the cube lead to: only the cheapest grip of a view is worth turning from. */
+function withRotations(reached: Map<number, Reached>, model: HandModel): void {
+  const cheapest: (Reached | undefined)[] = VIEWS.map(() => undefined);
+  for (const one of reached.values()) {
+    if (one.cost < (cheapest[one.grip.view]?.cost ?? Number.POSITIVE_INFINITY)) cheapest[one.grip.view] = one;
+  }
+  const rotations = rotationsFor(model);
+  for (const one of cheapest) {
+    if (!one) continue;
+    for (const { to, cost, turns } of rotations[one.grip.view]!) {
+      const turned: Reached = { cost: one.cost + cost, grip: one.grip, turns: [...one.turns, ...turns] };
+      for (const grip of anew(to)) keep(reached, { ...turned, grip });
+    }
+  }
+}
+
+/** The cheapest way to execute face turns that are named as the viewer sees the cube now. */
+export function easiest(
+  turns: readonly Turn[],
+  model: HandModel = HANDS,
+  { withoutTurningTheCube = false }: HandLimits = {},
+): Execution {
+  const faceTurns = turns.map((t) => faceTurn(t.letter as Face, t.quarters));
+  const steps: Map<number, Reached>[] = [...faceTurns, 0].map(() => new Map<number, Reached>());
+  for (const grip of anew(STRAIGHT)) keep(steps[0]!, { cost: 0, grip, turns: [] });
+  const ways = withoutTurningTheCube ? WAYS.filter((t) => t.kind === 'face') : WAYS;
+  for (let at = 0; at < faceTurns.length; at++) {
+    const reached = steps[at]!;
+    if (!withoutTurningTheCube) withRotations(reached, model);
+    for (const one of reached.values()) {
+      for (const turn of ways) {
+        const count = fits(turn, one.grip.view, faceTurns, at);
+        if (count === 0) continue;
+        const { cost, grip } = costOf(turn, one.grip, model);
+        keep(steps[at + count]!, { cost: one.cost + cost, grip, turns: [...one.turns, turn] });
+      }
+    }
+  }
+  const ends = [...steps.at(-1)!.values()].sort((a, b) => a.cost - b.cost);
+  return { turns: ends[0]!.turns, cost: rounded(ends[0]!.cost) };
+}
+
+const rounded = (cost: number): number => Math.round(cost * 100) / 100;
+
+/** The same for those who lead with the left hand: done in a mirror. */
+export function easiestLeft(turns: readonly Turn[], model: HandModel = HANDS, limits: HandLimits = {}): Execution {
+  const { turns: mirrored, cost } = easiest(mirror(turns), model, limits);
+  return { turns: mirror(mirrored), cost };
+}
+
+/** What a solution costs as it is written, with all its rotations, from the best grips for it. */
+export function costAsWritten(turns: readonly Turn[], model: HandModel = HANDS): number {
+  let reached = new Map<number, Reached>();
+  for (const grip of anew(STRAIGHT)) keep(reached, { cost: 0, grip, turns: [] });
+  for (const turn of turns) {
+    const next = new Map<number, Reached>();
+    for (const one of reached.values()) {
+      const { cost, grip } = costOf(turn, one.grip, model);
+      for (const held of turn.kind === 'rotation' ? anew(grip.view) : [grip]) {
+        keep(next, { cost: one.cost + cost, grip: held, turns: [] });
+      }
+    }
+    reached = next;
+  }
+  return rounded(Math.min(...[...reached.values()].map((one) => one.cost)));
+}

@@ -1,0 +1,98 @@
+/** The cheapest way for hands, held against trying every way of a few turns. */
+import { describe, expect, it } from 'vitest';
+import { afterTurns, solvedCube } from '../../../src/cube/cube.ts';
+import { costAsWritten, easiest, easiestLeft, HANDS } from '../../../src/cube/search/hands.ts';
+import { mirror, TURNS, type Turn, writeTurns } from '../../../src/cube/turns.ts';
+import { randomFrom } from '../../random.ts';
+import { turnsIn } from '../read.ts';
+
+const FACE_TURNS = TURNS.filter((t) => t.kind === 'face');
+const ROTATIONS = TURNS.filter((t) => t.kind === 'rotation');
+const SEED = 99;
+
+const stateAfter = (turns: readonly Turn[]): string => afterTurns(solvedCube(), turns).spots.join();
+
+/** Every way to write some face turns with at most so many written turns, by trying all. */
+function cheapestByTrying(wanted: readonly Turn[], most: number): number {
+  const target = stateAfter(wanted);
+  let best = Number.POSITIVE_INFINITY;
+  const walk = (turns: readonly Turn[], done: number): void => {
+    if (stateAfter(turns) === target) best = Math.min(best, costAsWritten(turns));
+    if (turns.length === most) return;
+    for (const turn of TURNS) {
+      const isRotation = turn.kind === 'rotation';
+      if (!isRotation && done === wanted.length) continue;
+      const next = [...turns, turn];
+      // Only what does the wanted face turns one after the other.
+      const count = isRotation ? 0 : turn.kind === 'slice' ? 2 : 1;
+      if (!isRotation && stateAfter(next) !== stateAfter(wanted.slice(0, done + count))) continue;
+      walk(next, done + count);
+    }
+  };
+  walk([], 0);
+  return best;
+}
+
+describe('easiest', () => {
+  const random = randomFrom(SEED);
+  const words = Array.from({ length: 200 }, () =>
+    Array.from({ length: 1 + random.below(8) }, () => random.pick(FACE_TURNS)),
+  );
+
+  it(`does the same to the cube as the turns given (seed ${SEED})`, () => {
+    for (const word of words) {
+      for (const way of [easiest(word), easiestLeft(word), easiest(word, HANDS, { withoutTurningTheCube: true })]) {
+        expect(stateAfter(way.turns), writeTurns(word)).toBe(stateAfter(word));
+      }
+    }
+  });
+
+  it('costs what its turns cost as written, and never more than the turns given', () => {
+    for (const word of words) {
+      const { turns, cost } = easiest(word);
+      expect(costAsWritten(turns), writeTurns(word)).toBeCloseTo(cost, 6);
+      expect(cost).toBeLessThanOrEqual(costAsWritten(word) + 1e-6);
+      const still = easiest(word, HANDS, { withoutTurningTheCube: true });
+      expect(still.turns.every((t) => t.kind === 'face')).toBe(true);
+      expect(still.cost).toBeGreaterThanOrEqual(cost);
+    }
+  });
+
+  it('is the cheapest of all ways to do one or two turns', () => {
+    for (const text of ['B', "D'", 'L2', "R L'", 'B U', "F' D", 'D D2', "B F'", "U D'"]) {
+      const word = turnsIn(text);
+      expect(easiest(word).cost, text).toBeCloseTo(cheapestByTrying(word, word.length + 1), 6);
+    }
+  });
+
+  it('is the same in a mirror for the other hand', () => {
+    for (const word of words) {
+      const left = easiestLeft(mirror(word));
+      const right = easiest(word);
+      expect(left).toEqual({ turns: mirror(right.turns), cost: right.cost });
+    }
+  });
+
+  it('finds what a coach would do (common practice, no source)', () => {
+    const done = (text: string): string => writeTurns(easiest(turnsIn(text)).turns);
+    // A righty trigger is left alone; turns of B are not done blindly; the floor is not turned twice.
+    expect(done("R U R' U'")).toBe("R U R' U'");
+    expect(done("B U B' F' U F")).not.toMatch(/B(?!w)/);
+    expect(done("F2 D' L2 D F2")).not.toMatch(/D/);
+    expect(done("R L'")).toContain('M');
+  });
+
+  it('knows triggers of either hand and what a regrip costs', () => {
+    const cost = (text: string): number => costAsWritten(turnsIn(text));
+    expect(cost("R U R'")).toBeLessThan(cost("L' U' L"));
+    expect(cost("R U R' U' R U R'")).toBeLessThan(cost('R U R U R U R'));
+    expect(easiestLeft(turnsIn("L' U' L")).cost).toBe(easiest(turnsIn("R U R'")).cost);
+    expect(cost("R U R'")).toBeLessThan(cost("B U B'"));
+  });
+
+  it('follows a club that likes other things', () => {
+    const loved = { ...HANDS, quarter: { ...HANDS.quarter, B: 0.2 } };
+    expect(writeTurns(easiest(turnsIn("B U B'"), loved).turns)).toBe("B U B'");
+    expect(ROTATIONS.length).toBe(9);
+  });
+});
