@@ -67,5 +67,13 @@ export function mirror(turns: readonly Turn[]): Turn[] {
 /** Outer block turns: see Turn.length. */
 export const lengthOf = (turns: readonly Turn[]): number => turns.reduce((n, t) => n + t.length, 0);
 
+/** How wide turns are spelt: by the regulations, or with the small letter that the trade uses. */
+export type WideSpelling = 'Rw' | 'r';
+
+/** A turn in ASCII, its wide turns as asked. */
+export const spelt = ({ kind, text, letter }: Turn, wide: WideSpelling): string =>
+  kind === 'wide' && wide === 'r' ? text.replace(`${letter}w`, letter.toLowerCase()) : text;
+
 /** Normal form: ASCII, single spaces, groups written out. Only spelling changes: nothing is merged or reordered. */
-export const writeTurns = (turns: readonly Turn[]): string => turns.map((t) => t.text).join(' ');
+export const writeTurns = (turns: readonly Turn[], wide: WideSpelling = 'Rw'): string =>
+  turns.map((t) => spelt(t, wide)).join(' ');

@@ -16,7 +16,7 @@ export interface SolutionClaim {
   /** Line of the solution in the lesson file, from 1. */
   readonly line: number;
   readonly hold: Hold;
-  /** Turns in normal form, as `solution`. */
+  /** Turns in normal form as printed, wide ones spelt as the club does; as `solution`. */
   readonly setup: string;
   readonly solution: string;
   /** The colour of the cross. */

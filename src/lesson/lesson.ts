@@ -2,7 +2,7 @@
 import type { Family } from '../cube/cases.ts';
 import type { Colour, FaceColours, Hold } from '../cube/colours.ts';
 import type { Slot } from '../cube/goal.ts';
-import type { Turn } from '../cube/turns.ts';
+import type { Turn, WideSpelling } from '../cube/turns.ts';
 import type { Span } from './problem.ts';
 import type { Term } from './schema.ts';
 import type { Source } from './source.ts';
@@ -88,7 +88,7 @@ export interface Lesson {
   readonly colours: FaceColours;
   /** left: to be printed mirrored. */
   readonly hand: 'right' | 'left';
-  readonly wide: 'Rw' | 'r';
+  readonly wide: WideSpelling;
   readonly clubWords: ClubWords;
   readonly shows: { readonly undo: boolean };
   readonly claims: readonly LessonClaim[];

@@ -5,7 +5,7 @@
 import { type Colour, coloursHeld, type FaceColours, type Hold, oppositeColour } from '../cube/colours.ts';
 import { FACES, type Face } from '../cube/faces.ts';
 import { SLOTS, type Slot } from '../cube/goal.ts';
-import { mirror } from '../cube/turns.ts';
+import { mirror, type WideSpelling } from '../cube/turns.ts';
 import type { Case, Lesson, LessonClaim, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
 import { mirroredWords } from './mirrored-words.ts';
 import type { Problem } from './problem.ts';
@@ -15,7 +15,7 @@ export interface Variation {
   readonly front?: Colour;
   readonly scheme?: FaceColours;
   readonly hand?: 'right' | 'left';
-  readonly wide?: 'Rw' | 'r';
+  readonly wide?: WideSpelling;
 }
 
 const MIRRORED_FACE: Readonly<Record<Face, Face>> = { U: 'U', D: 'D', F: 'F', B: 'B', R: 'L', L: 'R' };

@@ -1,5 +1,5 @@
 /** A lesson's texts -> blocks. */
-import type { Turn } from '../cube/turns.ts';
+import { spelt, type Turn, type WideSpelling } from '../cube/turns.ts';
 import type { Span, TextBlock } from '../layout/blocks.ts';
 import type { Paragraph, Phrase, Prose, TextLine } from '../lesson/lesson.ts';
 import { type Ink, letterInk, PALETTES } from '../svg/palette.ts';
@@ -11,14 +11,12 @@ export interface Making {
   readonly words: Words;
   readonly ink: Ink;
   /** How the club writes wide turns. */
-  readonly wide: 'Rw' | 'r';
+  readonly wide: WideSpelling;
 }
 
 /** Turns as they are printed; the page itself sets the primes. */
 export const printedTurns = (turns: readonly Turn[], { wide }: Pick<Making, 'wide'>): string[] =>
-  turns.map(({ kind, text, letter }) =>
-    kind === 'wide' && wide === 'r' ? text.replace(`${letter}w`, letter.toLowerCase()) : text,
-  );
+  turns.map((turn) => spelt(turn, wide));
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -84,6 +84,63 @@ describe('a handout', () => {
     expect(await text(turned)).toContain('Hold: white down, red in front');
   });
 
+  it('prints what the lesson promises, as it was proved', async () => {
+    const claims = 'claims: { cases: selection, turns: 6, rotations: none, slots: [FR], kept: all }';
+    const said = await text(SMALL_LESSON.replace('family:', `${claims}\nfamily:`));
+    const promises =
+      'A selection: 2 of 18 cases, at most 6 turns, without turning the cube, pairs of the front right slot, all other slots kept';
+    expect(said.replace(/\s+/g, ' ')).toContain(promises);
+  });
+
+  it('writes wide turns as the club does, and the second checker reads them', async () => {
+    const wide = SMALL_LESSON.replace("L' U L R U R'", "L' U L Rw Rw' R U R'");
+    const small = wide.replace('family:', 'wide: r\nfamily:');
+    expect(await text(wide)).toContain("L' U L Rw Rw' R U R'");
+    expect(await text(small)).toContain("L' U L r r' R U R'");
+    const lesson = proved('a.yaml', bytesOf(small));
+    const { pages } = printHandout(lesson, COLOUR_A4);
+    const file = JSON.parse(JSON.stringify(claimsFile(lesson, pages, 'a.pdf', 'a.yaml')));
+    expect(file.claims[0].solution).toBe("L' U L r r' R U R'");
+    const audit = await auditBuild(file, new Map([['a.pdf', await writePdf(pages)]]));
+    expect(audit).toEqual({ claims: 2, faults: [] });
+  });
+
+  it("prints the club's words for ours, and a list of them", async () => {
+    const said = await text(SMALL_LESSON.replace('family:', 'words: { slot: pocket, solve: mend }\nfamily:'));
+    expect(said).toContain('edge in the back left pocket');
+    expect(said).toContain('Mend');
+    expect(said).toContain('Words of our club pocket: what others call slot mend: what others call solve');
+    expect(said).not.toContain('back left slot');
+  });
+
+  it('shows how to take a set-up back if asked', async () => {
+    expect(await text(SMALL_LESSON)).not.toContain("L' U' L R U' R'");
+    const said = await text(SMALL_LESSON.replace('family:', 'show: [undo]\nfamily:'));
+    // The set-up of the first case is R U R' L' U L.
+    expect(said).toContain("Back L' U' L R U' R'");
+  });
+
+  it('makes a panel with a line to write on for every case of a family', async () => {
+    const said = await text(
+      SMALL_LESSON.replace(/cases:(?:.|\n)*/, 'cases:\n  - every: top-away\n').replace(
+        'family:',
+        'claims: { cases: all }\nfamily:',
+      ),
+    );
+    expect(said.match(/Your turns/g)).toHaveLength(18);
+    expect(said).toContain('All 18 cases');
+  });
+
+  it('makes a set-up for an address that does not give the answer away', async () => {
+    // The address and the answer of the first case.
+    const lesson = proved('a.yaml', bytesOf(SMALL_LESSON.replace("setup: R U R' L' U L\n", 'address: UBR:B FL:F\n')));
+    const [claim] = lesson.claims;
+    expect(claim).toMatchObject({ address: 'UBR:B FL:F', solution: "L' U L R U R'", verdict: 'solves' });
+    // Its inverse would be R U' R' L' U' L.
+    expect(claim!.setup).not.toBe("R U' R' L' U' L");
+    expect(claim!.setup.split(' ').length).toBeLessThan(10);
+  });
+
   it('lets a text of any length flow over pages', async () => {
     const long = Array.from(
       { length: 120 },
