@@ -25,6 +25,14 @@ function tableAt(yaml: YamlText, path: Path): { name: string; keys: readonly str
   return { name: 'a case', keys: KEYS.case };
 }
 
+/** How slots are said. */
+const SLOT_WORDS: Readonly<Record<string, string>> = {
+  'front right': 'FR',
+  'front left': 'FL',
+  'back left': 'BL',
+  'back right': 'BR',
+};
+
 /** What belongs at a path, as one would write it. */
 function example(path: Path): string {
   const key = path.filter((step) => typeof step === 'string').at(-1);
@@ -39,7 +47,7 @@ function example(path: Path): string {
     case 'cases':
       return 'a list: a line that begins with "- " for each case';
     case 'open':
-      return 'open: [BL]';
+      return 'open: a list in brackets: [BL]';
     default:
       return `${key}: one text; in double quotes if it begins or ends with a sign`;
   }
@@ -86,6 +94,15 @@ function missingKey(yaml: YamlText, path: Path): Problem[] {
   return [{ code: 'key-missing', span: spanAt(yaml, path), message, hint: `add ${example(path)}` }];
 }
 
+/** A dash with nothing behind it. */
+function emptyItem(yaml: YamlText, path: Path): Problem[] {
+  const node = nodeAt(yaml, path);
+  const start = yaml.toSource(yaml.text.lastIndexOf('-', node?.range?.[0] ?? 0));
+  const message = 'this case is empty';
+  const hint = "write - setup: R U' R', or take the dash out";
+  return [{ code: 'value-kind', span: { start, end: start + 1 }, message, hint }];
+}
+
 /** The branch of a union that the writer was on: a text comes first in each, a table or list second. */
 function problemsOfUnion(yaml: YamlText, issue: Extract<Issue, { code: 'invalid_union' }>, path: Path): Problem[] {
   const [ofText, ofRest] = issue.errors;
@@ -107,7 +124,7 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
       const node = nodeAt(yaml, path);
       if (!node) return missingKey(yaml, path);
       const written = isScalar(node) ? String(node.value) : kindOfValue(yaml, path);
-      const likely = likelyWord(written, words);
+      const likely = (words.includes('FR') && SLOT_WORDS[written.toLowerCase()]) || likelyWord(written, words);
       const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
       return [{ code: 'value-unknown', span, message: `"${written}" is not known here`, hint }];
     }
@@ -119,6 +136,7 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
     default: {
       if (!nodeAt(yaml, path)) return missingKey(yaml, path);
       const found = kindOfValue(yaml, path);
+      if (found === 'nothing' && path[0] === 'cases' && path.length === 2) return emptyItem(yaml, path);
       const message = `${found} stands where "${String(path.filter((s) => typeof s === 'string').at(-1))}" wants something else`;
       return [{ code: 'value-kind', span, message, hint: `write ${example(path)}` }];
     }

@@ -59,6 +59,16 @@ export const PROBLEM_KINDS = {
     cause: 'A text that begins with a quote does not end with it, often because a prime ended it.',
     remedy: 'Leave the quotes out, or use double quotes.',
   },
+  'yaml-sign': {
+    severity: 'error',
+    cause: 'A text begins with a sign that has a meaning of its own in YAML, such as { | > - @ or a backtick.',
+    remedy: 'Put the whole text in double quotes.',
+  },
+  'yaml-space': {
+    severity: 'error',
+    cause: 'There is no space after the dash of a list or the colon of a key.',
+    remedy: 'Put one there.',
+  },
   'yaml-duplicate-key': {
     severity: 'error',
     cause: 'The same key stands twice in one table.',

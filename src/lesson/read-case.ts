@@ -10,7 +10,7 @@ import { likelyWord } from './likely.ts';
 import type { Problem } from './problem.ts';
 import { addressAt, type Held, holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
 import { type CaseFile, caseSchema, type EveryFile, everySchema, partSchema } from './schema.ts';
-import { type Path, spanAt } from './yaml-text.ts';
+import { isOnMendedLine, type Path, spanAt } from './yaml-text.ts';
 
 /** What the cases of a lesson have from it. */
 interface Frame {
@@ -84,6 +84,7 @@ function setupAt(
     return setup && { setup, made: false };
   }
   if (written.address === undefined) {
+    if (isOnMendedLine(r.yaml, 'setup')) return undefined;
     const message = 'a case needs the key "setup", or "address" in its place';
     const span = spanAt(r.yaml, [...path, 'setup']);
     r.problems.push({ code: 'key-missing', span, message, hint: "add setup: R U' R'" });

@@ -20,7 +20,7 @@ const TOLD: Partial<Record<YAMLError['code'], Told>> = {
     hint: 'write "key: value"; a text of several lines begins with "|" after the key',
   },
   BAD_SCALAR_START: {
-    code: 'yaml-syntax',
+    code: 'yaml-sign',
     message: 'a text cannot begin with this sign',
     hint: 'put the text in double quotes, or begin it on the next line after "|"',
   },
@@ -61,6 +61,8 @@ function problemOf(error: YAMLError, text: string): Problem {
   const [start, end] = error.pos;
   const message = error.message.split(/ at line \d|\n/)[0]!;
   const span = spanAt(start, Math.max(1, end - start));
+  const tight = tightSign(text, start);
+  if (tight) return tight;
   if (/quote/i.test(message)) return { ...QUOTE, span: spanAt(quoteOfMissing(text, start) ?? start) };
   if (/^Flow /.test(message)) {
     const bracket = openBracket(text, start);
@@ -79,11 +81,56 @@ function problemOf(error: YAMLError, text: string): Problem {
   const told = TOLD[error.code];
   const quote = openQuote(text, start);
   // What stands after the end of a quoted text: its quote ended too soon.
-  if (error.code === 'UNEXPECTED_TOKEN' && quote !== undefined && quote < start)
-    return { ...QUOTE, span: spanAt(quote) };
+  const isAfter = error.code === 'UNEXPECTED_TOKEN' || /^Missing , or :/.test(message);
+  if (isAfter && quote !== undefined && quote < start) return { ...QUOTE, span: spanAt(quote) };
+  const sign = error.code === 'UNEXPECTED_TOKEN' ? signBefore(text, start) : undefined;
+  if (sign !== undefined) return { ...signTold(text[sign]!), span: spanAt(sign) };
+  if (error.code === 'BAD_INDENT' && isInText(text, start)) {
+    return { ...INDENT, hint: 'the lines of a text stand deeper than its key: two spaces more', span };
+  }
+  if (/^Implicit map keys need/.test(message)) return { ...TOLD.MULTILINE_IMPLICIT_KEY!, span };
+  if (error.code === 'DUPLICATE_KEY' && /^ +$/.test(lineBefore(text, start))) {
+    return { ...told!, hint: 'keep one of the two; or, if a new case begins here, write "- " before it', span };
+  }
   if (told) return { ...told, span };
   return { code: 'yaml-syntax', span, message: lowered(message), hint: 'mend the place shown' };
 }
+
+const lineBefore = (text: string, offset: number): string => text.slice(text.lastIndexOf('\n', offset - 1) + 1, offset);
+
+/** The sign that begins a value on the line of an offset and that YAML takes for its own: `{`, `|`, `>`, `-` and so on. */
+function signBefore(text: string, offset: number): number | undefined {
+  const start = text.lastIndexOf('\n', offset - 1) + 1;
+  const found = /^\s*(?:- +)*[\w-]+: +(?=[{[|>@`%-])/.exec(text.slice(start).split('\n')[0]!);
+  return found ? start + found[0].length : undefined;
+}
+
+const signTold = (sign: string): Told => ({
+  code: 'yaml-sign',
+  message: `a text cannot begin with ${sign}, which has a meaning of its own in YAML`,
+  hint: 'put the whole text in double quotes',
+});
+
+/** A dash or a colon of a key with no space after it, on the line of an offset or the one before. */
+function tightSign(text: string, offset: number): Problem | undefined {
+  const start = text.lastIndexOf('\n', text.lastIndexOf('\n', offset - 1) - 1) + 1;
+  const lines = text.slice(start).split('\n').slice(0, 2).join('\n');
+  const dash = /^ *-(?=[a-z]+:(?: |$))/m.exec(lines);
+  const colon =
+    /^ *(?:- +)?(?:title|club|course|for|setup|name|slot|watch|turns|remark|part|cross|front|family):(?=[A-Za-z'"{])/m.exec(
+      lines,
+    );
+  const found = dash ?? colon;
+  if (!found) return undefined;
+  const end = start + found.index + found[0].length;
+  const sign = found[0].at(-1)!;
+  const message = `a space is missing after the "${sign}"`;
+  return { code: 'yaml-space', message, hint: `write "${sign} "`, span: spanAt(end - 1) };
+}
+
+/** Whether the line before opens a text of several lines. */
+const isInText = (text: string, offset: number): boolean =>
+  /[|>][+-]?$/.test(text.slice(0, text.lastIndexOf('\n', offset - 1) + 1).trimEnd());
 
 /** After a line with a key and a value, a key that stands too far to the right is taken for more of the value. */
 function strayedKey(text: string, valueStart: number): number | undefined {
@@ -170,7 +217,15 @@ export function yamlProblems(document: Document.Parsed, text: string): Problem[]
   return problems.sort((a, b) => a.span.start - b.span.start);
 }
 
-const STRUCTURE: readonly ProblemCode[] = ['yaml-syntax', 'yaml-tab', 'yaml-indent', 'yaml-quote', 'yaml-alias'];
+const STRUCTURE: readonly ProblemCode[] = [
+  'yaml-syntax',
+  'yaml-tab',
+  'yaml-indent',
+  'yaml-quote',
+  'yaml-alias',
+  'yaml-sign',
+  'yaml-space',
+];
 
 /** Whether the tree may be another than the writer had in mind. */
 export const isStructural = (problem: Problem): boolean => STRUCTURE.includes(problem.code);

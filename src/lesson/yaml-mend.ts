@@ -45,7 +45,10 @@ function mendedLine(lines: readonly string[], at: number, column: number, { code
   const before = line.slice(0, column);
   const rest = line.slice(column);
   if (code === 'yaml-alias') return `${before}_${rest.slice(1)}`;
-  if (code === 'yaml-quote' || /bracket/.test(message)) return before + filler(rest);
+  if (code === 'yaml-space') return `${before}${rest[0]} ${rest.slice(1)}`;
+  // The brackets of a list around a quote stay.
+  if (code === 'yaml-quote') return before + rest.replace(/[^\s\],}]/g, 'q');
+  if (code === 'yaml-sign' || /bracket/.test(message)) return before + filler(rest);
   if (code === 'yaml-indent') {
     const own = indentOf(line);
     const near = indentsBefore(lines, at).sort((a, b) => Math.abs(a - own) - Math.abs(b - own) || b - a)[0];
@@ -67,7 +70,7 @@ function mapping(
   const lineAt = (offset: number): number => positionAt(mended, offset).line - 1;
   const lengthOf = ({ lineStarts, text: whole }: Source, line: number): number =>
     (lineStarts[line + 1] ?? whole.length + 1) - 1 - lineStarts[line]!;
-  /** Changes of indent move the rest of a line; all others keep its length. */
+  /** Changes of indent and spaces put in move the rest of a line; all others keep its length. */
   const toSource = (offset: number): number => {
     const line = lineAt(offset);
     const size = lengthOf(source, line);
