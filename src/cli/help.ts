@@ -38,6 +38,38 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   turnsheet build lessons/edge-away.yaml
   turnsheet build lessons/*.yaml --paper letter --ink mono --out print
 `,
+  find: `turnsheet find --pair "CORNER EDGE" [--keep SLOTS|none] [--longer N] [--json]
+       turnsheet find --setup TURNS --slot SLOT [--keep SLOTS|none] [--longer N] [--json]
+
+  Finds every shortest solution of a case, as turns of the six faces, and proves that there is no shorter one.
+
+  --pair ADDRESS  where the pair is, its own slot at FR: the corner's place, the face that its cross-colour sticker is
+                  on, the edge's place, the face that its F-coloured sticker is on
+  --setup TURNS   the case that these turns make of a solved cube, with --slot: the pair's own slot, FR, FL, BL or BR
+  --keep SLOTS    slots that are solved and stay so, with commas; "none"; without it every slot without a stuck piece
+  --longer N      also the solutions of up to N turns more
+  --faces FACES   only turns of these, as in --faces UDRLF, without the back face
+  --begins TURNS  only solutions with these first turns
+  --ends TURNS    only solutions with these last turns
+  --json          one JSON document on standard output
+
+  turnsheet find --pair "UFR:R UB:U" --keep FL,BL,BR
+  turnsheet find --setup "L' U' L" --slot FL --longer 1
+`,
+  cases: `turnsheet cases [FAMILY] [--every-address] [--every-keep] [--longer N] [--json]
+
+  The catalogue: for each case the length of its shortest solutions, proved, and how many there are. A family is the
+  whereabouts of corner and edge: top-top, home-top, top-home, home-home, top-away, away-top, home-away, away-home,
+  away-away.
+
+  --every-address also what turns of U make of each case: 384 addresses instead of 168 cases
+  --every-keep    a row for every set of slots that can be kept, not only for the largest
+  --longer N      also count the solutions of up to N turns more, 1 or 2
+  --json          one JSON document on standard output
+
+  turnsheet cases top-away
+  turnsheet cases --every-address --every-keep --longer 1 --json
+`,
 };
 
 const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints them as class material.
@@ -45,6 +77,8 @@ const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints th
   turnsheet check LESSON…     tell what is wrong with a lesson
   turnsheet build LESSON…     write its handout as PDF
   turnsheet new FILE          write a lesson to begin with
+  turnsheet find …            every shortest solution of a case, proved
+  turnsheet cases [FAMILY]    the catalogue: shortest lengths and numbers of solutions
   turnsheet help COMMAND      more about a command, with examples
   turnsheet --version
 

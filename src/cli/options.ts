@@ -37,6 +37,26 @@ export interface NewOptions {
   readonly file: string;
 }
 
+export interface FindOptions {
+  readonly command: 'find';
+  readonly json: boolean;
+  readonly start: { readonly pair: string } | { readonly setup: string; readonly slot: string };
+  readonly keep: string | undefined;
+  readonly longer: number;
+  readonly faces: string | undefined;
+  readonly begins: string | undefined;
+  readonly ends: string | undefined;
+}
+
+export interface CasesOptions {
+  readonly command: 'cases';
+  readonly json: boolean;
+  readonly family: string | undefined;
+  readonly everyAddress: boolean;
+  readonly everyKeep: boolean;
+  readonly longer: number;
+}
+
 export interface HelpOptions {
   readonly command: 'help';
   readonly about: CommandName | undefined;
@@ -46,7 +66,14 @@ export interface VersionOptions {
   readonly command: 'version';
 }
 
-export type Options = CheckOptions | BuildOptions | NewOptions | HelpOptions | VersionOptions;
+export type Options =
+  | CheckOptions
+  | BuildOptions
+  | NewOptions
+  | FindOptions
+  | CasesOptions
+  | HelpOptions
+  | VersionOptions;
 
 /** What cannot be understood of the arguments, for the one who typed them. */
 export interface UsageError {
@@ -58,6 +85,8 @@ const COMMANDS = {
   check: [],
   build: ['out', 'paper', 'ink', 'pictures', 'cross', 'front', 'scheme', 'hand', 'wide', 'watch'],
   new: [],
+  find: ['pair', 'setup', 'slot', 'keep', 'longer', 'faces', 'begins', 'ends'],
+  cases: ['every-address', 'every-keep', 'longer'],
 } as const satisfies Record<string, readonly string[]>;
 export type CommandName = keyof typeof COMMANDS;
 export const COMMAND_NAMES = Object.keys(COMMANDS) as CommandName[];
@@ -101,7 +130,7 @@ function wordOptions(values: Parsed['values']) {
   return found;
 }
 
-const isUsageError = (value: unknown): value is UsageError =>
+export const isUsageError = (value: unknown): value is UsageError =>
   typeof value === 'object' && value !== null && 'usage' in value;
 
 /** parseArgs tells errors by throwing; its words for an unknown option are replaced by ours. */
@@ -123,6 +152,16 @@ function parse(args: readonly string[]) {
       scheme: { type: 'string' },
       hand: { type: 'string' },
       wide: { type: 'string' },
+      pair: { type: 'string' },
+      setup: { type: 'string' },
+      slot: { type: 'string' },
+      keep: { type: 'string' },
+      longer: { type: 'string' },
+      faces: { type: 'string' },
+      begins: { type: 'string' },
+      ends: { type: 'string' },
+      'every-address': { type: 'boolean' },
+      'every-keep': { type: 'boolean' },
     },
   });
 }
@@ -155,6 +194,8 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   const takes: readonly string[] = ['json', 'help', ...COMMANDS[word]];
   const foreign = Object.keys(values).find((option) => !takes.includes(option));
   if (foreign) return { usage: `"${word}" takes no option --${foreign}` };
+  if (word === 'find') return findOptions(values, files);
+  if (word === 'cases') return casesOptions(values, files);
   if (files.length === 0) return { usage: `"${word}" needs the name of a lesson file` };
   const json = values.json ?? false;
   if (word === 'check') return { command: 'check', json, files };
@@ -182,6 +223,46 @@ function buildOptions(values: Parsed['values'], json: boolean, files: readonly s
     pictures: values.pictures ?? false,
     watch: values.watch ?? false,
     variation: scheme ? { ...variation, scheme } : variation,
+  };
+}
+
+/** Ten is more than anyone wants: each turn longer gives ten times as many solutions. */
+function longerOf(value = '0'): number | UsageError {
+  const longer = /^\d+$/.test(value) ? Number(value) : Number.NaN;
+  return longer <= 10 ? longer : { usage: `--longer is a number of turns, as in --longer 1, not "${value}"` };
+}
+
+function findOptions(values: Parsed['values'], rest: readonly string[]): FindOptions | UsageError {
+  const { pair, setup, slot, keep, faces, begins, ends } = values;
+  if (rest.length > 0) return { usage: `"find" takes no "${rest[0]}": a case is named by --pair or by --setup` };
+  if ((pair === undefined) === (setup === undefined)) {
+    return { usage: '"find" needs either --pair "UFR:R UB:U" or --setup "R U\' R\'" --slot FR' };
+  }
+  if (pair !== undefined && slot !== undefined) {
+    return { usage: '--pair is written with its own slot at FR; --slot goes with --setup' };
+  }
+  if (setup !== undefined && slot === undefined) {
+    return { usage: `--setup needs --slot: the own slot of the pair that is to be solved, as in --slot FR` };
+  }
+  const longer = longerOf(values.longer);
+  if (isUsageError(longer)) return longer;
+  const start = setup === undefined ? { pair: pair! } : { setup, slot: slot! };
+  return { command: 'find', json: values.json ?? false, start, keep, longer, faces, begins, ends };
+}
+
+function casesOptions(values: Parsed['values'], rest: readonly string[]): CasesOptions | UsageError {
+  const [word, more] = rest;
+  if (more !== undefined) return { usage: `"cases" takes one family, not "${word} ${more}"` };
+  const longer = longerOf(values.longer);
+  if (isUsageError(longer)) return longer;
+  if (longer > 2) return { usage: '--longer is at most 2 for the catalogue; "find" goes further for one case' };
+  return {
+    command: 'cases',
+    json: values.json ?? false,
+    family: word,
+    everyAddress: values['every-address'] ?? false,
+    everyKeep: values['every-keep'] ?? false,
+    longer,
   };
 }
 

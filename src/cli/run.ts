@@ -20,6 +20,10 @@ async function dispatch(options: Options, io: Io): Promise<ExitCode> {
       return (await import('./build.ts')).build(options, io);
     case 'new':
       return (await import('./new.ts')).newLesson(options, io);
+    case 'find':
+      return (await import('./find.ts')).find(options, io);
+    case 'cases':
+      return (await import('./cases.ts')).cases(options, io);
   }
 }
 

@@ -23,11 +23,12 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 const colourName = ({ colour, capital: isCapital }: Phrase & { kind: 'colour' }, { words }: Making): string =>
   isCapital ? capital(words.colours[colour].name) : words.colours[colour].name;
 
-function spanOfPhrase(phrase: Phrase, making: Making): Span {
+/** `follows`: not the first phrase of its paragraph. */
+function spanOfPhrase(phrase: Phrase, making: Making, follows: boolean): Span {
   switch (phrase.kind) {
     case 'plain':
     case 'strong':
-      return { kind: phrase.kind, text: typographic(phrase.text) };
+      return { kind: phrase.kind, text: typographic(phrase.text, follows) };
     case 'turns':
       return { kind: 'turns', turns: printedTurns(phrase.turns, making) };
     case 'colour': {
@@ -43,9 +44,9 @@ function spanOfPhrase(phrase: Phrase, making: Making): Span {
 /** Without marks: for outlines, titles of files and names of pictures. */
 export const plainText = (line: TextLine | undefined, making: Making): string =>
   (line?.phrases ?? [])
-    .map((phrase) => {
+    .map((phrase, i) => {
       if (phrase.kind === 'turns') return printedTurns(phrase.turns, making).join(' ');
-      return phrase.kind === 'colour' ? colourName(phrase, making) : typographic(phrase.text);
+      return phrase.kind === 'colour' ? colourName(phrase, making) : typographic(phrase.text, i > 0);
     })
     .join('');
 
@@ -53,12 +54,12 @@ export const plainText = (line: TextLine | undefined, making: Making): string =>
 export const lineSpans = (line: TextLine, making: Making, kind: 'plain' | 'strong' = 'plain'): Span[] =>
   line.phrases.map((phrase) =>
     phrase.kind === 'turns'
-      ? spanOfPhrase(phrase, making)
+      ? spanOfPhrase(phrase, making, false)
       : { kind, text: plainText({ phrases: [phrase], span: line.span }, making) },
   );
 
 const spansOf = (paragraph: Paragraph, making: Making): Span[] =>
-  paragraph.phrases.map((phrase) => spanOfPhrase(phrase, making));
+  paragraph.phrases.map((phrase, i) => spanOfPhrase(phrase, making, i > 0));
 
 /** What stands in a column of running text. */
 export const textBlocks = (prose: Prose, making: Making): TextBlock[] =>

@@ -41,12 +41,6 @@ export const PLANTS: Readonly<Record<string, Plant>> = {
   'a family that is none': changing(/^family:/, () => 'family: top-aways', 'value-unknown'),
   'a slot that is none': changing(/^ {4}slot:/, (l) => l.replace(/: \w+/, ': RF'), 'value-unknown'),
   'a number for a title': changing(/^title:/, () => 'title: 12', 'value-kind'),
-  'an impossible hold': changing(
-    /^ {2}front:/,
-    (l) => l.replace(/: \w+/, ': yellow'),
-    'hold-impossible',
-    'setup-breaks-base',
-  ),
   'turns as a list': changing(
     SETUP,
     (l) => l.replace(/: (.*)/, (_, t: string) => `: [${t.split(' ').join(', ')}]`),
@@ -87,12 +81,29 @@ export const PLANTS: Readonly<Record<string, Plant>> = {
     'setup-breaks-base',
     'setup-hides-pair',
   ),
-  'a set-up of another family': changing(
-    /^ {4}setup: R U R' /,
-    (l) => l.replace(/: .*/, ": R U R'"),
-    'setup-other-family',
-  ),
   'a claim of fewer turns': changing(/^ {2}turns: \d/, (l) => l.replace(/\d+/, '3'), 'claim-turns'),
+  'an impossible hold': (lines) => {
+    const at = linesWith(lines, /^ {2}front:/)[0];
+    if (at === undefined) return undefined;
+    const cross = /^ {2}cross: (\w+)/.exec(lines[at - 1]!)?.[1];
+    if (!cross) return undefined;
+    const codes = ['hold-impossible', 'setup-breaks-base'] as const;
+    return { text: replaced(lines, at, `  front: ${cross}`), codes, line: at + 1 };
+  },
+  'a set-up of another family': (lines, random) => {
+    // R U R' leaves both pieces on top.
+    if (lines.some((line) => /^family:.*top-top/.test(line))) return undefined;
+    const places = linesWith(lines, /^ {4}setup: R U/).filter(
+      (at) =>
+        !lines
+          .slice(at - 3, at)
+          .join()
+          .includes('slot:'),
+    );
+    if (places.length === 0) return undefined;
+    const at = random.pick(places);
+    return { text: replaced(lines, at, "    setup: R U R'"), codes: ['setup-other-family'], line: at + 1 };
+  },
   // What is missing is told at the first key of its table.
   'no title': (lines) => {
     const at = linesWith(lines, /^title:/)[0]!;

@@ -44,20 +44,12 @@ export interface Answer {
 
 const afterTable = (piece: Piece): Uint8Array => (piece < CORNER_PIECES ? CORNER_AFTER : EDGE_AFTER);
 
-/** Whether these turns bring all pieces home, and not before the last of them. */
-function reachesFirst(spots: Uint8Array, turns: Uint8Array, pieces: readonly Piece[]): boolean {
+function areHomeAfter(spots: Uint8Array, turns: Uint8Array, length: number, pieces: readonly Piece[]): boolean {
   for (const piece of pieces) {
     const after = afterTable(piece);
     let spot = spots[piece]!;
-    for (const t of turns) spot = after[24 * t + spot]!;
+    for (let i = 0; i < length; i++) spot = after[24 * turns[i]! + spot]!;
     if (spot !== homeSpot(piece)) return false;
-  }
-  const now = pieces.map((piece) => spots[piece]!);
-  for (const t of turns) {
-    if (pieces.every((piece, i) => now[i] === homeSpot(piece))) return false;
-    pieces.forEach((piece, i) => {
-      now[i] = afterTable(piece)[24 * t + now[i]!]!;
-    });
   }
   return true;
 }
@@ -65,8 +57,11 @@ function reachesFirst(spots: Uint8Array, turns: Uint8Array, pieces: readonly Pie
 /** Puts opposite faces that the frame turned into the wrong order right; a word of the walk has at most two in a row. */
 function putInOrder(word: Uint8Array, from: number): void {
   for (let i = from + 1; i < word.length; i++) {
-    const [one, two] = [word[i - 1]!, word[i]!];
-    if (MAY_FOLLOW[18 * one + two] === 0) word.set([two, one], i - 1);
+    const one = word[i - 1]!;
+    const two = word[i]!;
+    if (MAY_FOLLOW[18 * one + two] === 1) continue;
+    word[i - 1] = two;
+    word[i] = one;
   }
 }
 
@@ -101,6 +96,11 @@ function searchFor(cube: Cube, goal: Pick<Goal, 'slot' | 'pieces'>, limits: Limi
   // Whatever follows a goal that is reached would have passed through it.
   const greatest = !canBe ? -1 : areHome(start, pieces) ? begins.length : Number.POSITIVE_INFINITY;
 
+  const obeys = (word: Uint8Array): boolean =>
+    isNormal(word) &&
+    word.every((t) => isAllowed[t]) &&
+    ends.every((t, i) => word[word.length - ends.length + i] === t);
+
   const frame = frameOf(slot);
   const index = halfWordIndex(maskIn(frame, pieces));
   const key = keyIn(frame, start);
@@ -115,11 +115,14 @@ function searchFor(cube: Cube, goal: Pick<Goal, 'slot' | 'pieces'>, limits: Limi
       const byCentre = new Uint8Array(length);
       return eachWord(index, key, length - begins.length, followers, budget, (word) => {
         for (let i = 0; i < word.length; i++) written[begins.length + i] = writtenOf[word[i]!]!;
-        putInOrder(written, begins.length);
-        if (!written.every((t) => isAllowed[t]) || !isNormal(written)) return false;
-        if (!ends.every((t, i) => written[length - ends.length + i] === t)) return false;
         for (let i = 0; i < length; i++) byCentre[i] = centreOf[written[i]!]!;
-        return reachesFirst(cube.spots, byCentre, pieces) && visit(written);
+        // Most words that are right by their key disturb kept slots; this holds in whatever order opposite faces stand.
+        if (!areHomeAfter(cube.spots, byCentre, length, pieces)) return false;
+        putInOrder(written, begins.length);
+        if (!obeys(written)) return false;
+        for (let i = 0; i < length; i++) byCentre[i] = centreOf[written[i]!]!;
+        for (let i = 0; i < length; i++) if (areHomeAfter(cube.spots, byCentre, i, pieces)) return false;
+        return visit(written);
       });
     },
   };
