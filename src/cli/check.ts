@@ -1,4 +1,5 @@
 /** `turnsheet check`: what is wrong with lessons. */
+import { betterSolutions } from '../lesson/better.ts';
 import { printHandout } from '../sheets/printed.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
@@ -12,12 +13,18 @@ function pageProblems({ loaded }: LoadedFile): Found[] {
   return problems.map((problem) => ({ problem, source: loaded.source }));
 }
 
+/** What could be better in a lesson that is right. */
+function hints({ loaded }: LoadedFile): Found[] {
+  if (!loaded?.proved) return [];
+  return betterSolutions(loaded.proved).map((problem) => ({ problem, source: loaded.source }));
+}
+
 export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
   const all: Found[] = [];
   const claims: unknown[] = [];
   for (const file of options.files) {
     const one = await loadFile(file, io);
-    const found = [...one.found, ...pageProblems(one)];
+    const found = [...one.found, ...pageProblems(one), ...hints(one)];
     all.push(...found);
     claims.push(...(one.loaded?.claims ?? []));
     tell(found, io);

@@ -32,6 +32,10 @@ export interface SolutionClaim {
   readonly broken: readonly Place[];
   /** Outer block turns. */
   readonly length: number;
+  /** The fewest face turns from the state after the set-up, rotations free. Left out where the search found none. */
+  readonly shortest?: number;
+  /** Whether an exhaustive search found it. */
+  readonly proved: boolean;
 }
 
 export type Claim = SolutionClaim;

@@ -200,6 +200,11 @@ export const PROBLEM_KINDS = {
     cause: 'The set-up gives a case of another family than the lesson teaches.',
     remedy: 'Mend the set-up, name another slot, or name the right family.',
   },
+  'solution-longer': {
+    severity: 'hint',
+    cause: 'There are solutions with fewer turns than the shortest that is listed for the case.',
+    remedy: 'Nothing, if the longer one teaches more; else list one of those named.',
+  },
   'solution-twice': {
     severity: 'error',
     cause: 'A case has the same solution twice.',

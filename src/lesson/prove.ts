@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto';
 import { type Address, writeAddress } from '../cube/address.ts';
 import { caseOf, type Family, familyOf } from '../cube/cases.ts';
 import type { Goal } from '../cube/goal.ts';
+import { shortestLength } from '../cube/search/find.ts';
 import { type Proof, prove } from '../cube/solves.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
 import type { SolutionClaim } from './claim.ts';
@@ -88,6 +89,9 @@ function editionOf(lesson: Lesson): string {
   return `${digest.slice(0, 4)}-${digest.slice(4, 8)}`;
 }
 
+/** A case whose base is whole never comes near it; a search stopped there is told as not proved. */
+const MOST_NODES = 50_000_000;
+
 function proveCase(c: Case, lesson: Lesson, problems: Problem[]): ProvedCase | undefined {
   const setUp = doSetUp(c.setup, c.slot, c.open);
   if ('fault' in setUp) {
@@ -98,6 +102,7 @@ function proveCase(c: Case, lesson: Lesson, problems: Problem[]): ProvedCase | u
   const family = familyOf(address);
   const strays = lesson.families.length > 0 && !lesson.families.includes(family);
   if (strays) problems.push(otherFamily(c, family, lesson.families));
+  const fewest = c.solutions.length > 0 ? shortestLength(cube, goal, { nodes: MOST_NODES }) : undefined;
   const proofs = c.solutions.map((solution) => prove(cube, solution.turns, goal));
   const pieces = inPieces(c, setUp, proofs);
   // With a set-up of another family the solutions cannot but fail: only the set-up is told.
@@ -109,7 +114,7 @@ function proveCase(c: Case, lesson: Lesson, problems: Problem[]): ProvedCase | u
   }
   const solutions = c.solutions.map((solution, i) => ({
     solution,
-    claim: claimOf(lesson, c, i, { address, family, goal, proof: proofs[i]! }),
+    claim: claimOf(lesson, c, i, { address, family, goal, proof: proofs[i]!, fewest: fewest! }),
   }));
   return { case: c, cube, goal, address, family, solutions };
 }
@@ -119,9 +124,15 @@ interface Proved {
   readonly family: Family;
   readonly goal: Goal;
   readonly proof: Proof;
+  readonly fewest: ReturnType<typeof shortestLength>;
 }
 
-function claimOf(lesson: Lesson, c: Case, index: number, { address, family, goal, proof }: Proved): SolutionClaim {
+function claimOf(
+  lesson: Lesson,
+  c: Case,
+  index: number,
+  { address, family, goal, proof, fewest }: Proved,
+): SolutionClaim {
   const solution = c.solutions[index]!;
   return {
     id: `${c.number}.${solution.number}`,
@@ -140,5 +151,7 @@ function claimOf(lesson: Lesson, c: Case, index: number, { address, family, goal
     verdict: proof.verdict,
     broken: proof.broken,
     length: lengthOf(solution.turns),
+    ...(fewest.shortest !== undefined && { shortest: fewest.shortest }),
+    proved: fewest.proved,
   };
 }

@@ -18,6 +18,7 @@ const TOLD_ELSEWHERE = [
   'print-too-wide',
   'print-too-tall',
   'variation-impossible',
+  'solution-longer',
   'colour-in-words',
 ];
 

@@ -36,6 +36,8 @@ describe('proving a lesson', () => {
       verdict: 'solves',
       broken: [],
       length: 6,
+      shortest: 6,
+      proved: true,
     });
   });
 
