@@ -39,6 +39,21 @@ describe.each(samples)('the handout of %s', (name) => {
     expect(audit).toEqual({ claims: lesson.claims.length, faults: [] });
   });
 
+  it.each([
+    ['another cross colour', { cross: 'green' }, 'letter', 'colour'],
+    ['a third cross colour, small letters', { cross: 'orange', wide: 'r' }, 'a4', 'mono'],
+    ['the left hand', { hand: 'left' }, 'a4', 'colour'],
+    ['the left hand and another cross', { hand: 'left', cross: 'yellow', front: 'red' }, 'letter', 'mono'],
+  ] as const)('for %s: every claim proved again, and found on its page', async (_, variation, paper, ink) => {
+    const { proved: varied, problems } = loadLesson(name, readFileSync(join(LESSONS, name)), variation);
+    expect(problems).toEqual([]);
+    const { pages, problems: faults } = printHandout(varied!, { paper, ink });
+    expect(faults).toEqual([]);
+    const file = JSON.parse(JSON.stringify(claimsFile(varied!, pages, 'a.pdf', name)));
+    const audit = await auditBuild(file, new Map([['a.pdf', await writePdf(pages)]]));
+    expect(audit).toEqual({ claims: lesson.claims.length, faults: [] });
+  });
+
   it('describes every picture, the hold and the legend too', async () => {
     const { pages } = printHandout(lesson, COLOUR_A4);
     const { figures, title, language } = await readPdf(await writePdf(pages));
