@@ -31,6 +31,9 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
     const proved = countErrors(found) === 0 ? one.loaded?.proved : undefined;
     if (proved && !options.json) {
       io.err(`${file}: ${counted(proved.cases.length, 'case')}, ${counted(proved.claims.length, 'solution')} proved\n`);
+      for (const { claim, solution } of proved.cases.flatMap((c) => c.solutions)) {
+        if (solution.chosen) io.err(`  ${claim.id} chosen: ${claim.solution}\n`);
+      }
     }
   }
   const errors = countErrors(all);

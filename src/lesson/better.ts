@@ -1,6 +1,6 @@
 /** Solutions that beat those listed: for the coach, who may have reasons for the longer ones. */
 import { findSolutions } from '../cube/search/find.ts';
-import { costAsWritten, easiest } from '../cube/search/hands.ts';
+import { costAsWritten, easiest, type HandModel } from '../cube/search/hands.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedLesson } from './prove.ts';
@@ -10,16 +10,16 @@ import type { ProvedCase } from './proved.ts';
 const MOST = 3;
 
 /** The shortest solutions of a case as hands do them, the easiest first. */
-function bestOf({ cube, goal }: ProvedCase): string[] {
+function bestOf({ cube, goal }: ProvedCase, model: HandModel): string[] {
   const { solutions } = findSolutions(cube, goal);
   return solutions
-    .map(({ turns }) => ({ turns, cost: costAsWritten(turns) }))
+    .map(({ turns }) => ({ turns, cost: costAsWritten(turns, model) }))
     .sort((a, b) => a.cost - b.cost)
     .slice(0, MOST)
     .map(({ turns }) => {
-      const done = easiest(turns);
+      const done = easiest(turns, model);
       const plain = writeTurns(turns);
-      return done.cost < costAsWritten(turns) ? `${plain} (for hands: ${writeTurns(done.turns)})` : plain;
+      return done.cost < costAsWritten(turns, model) ? `${plain} (for hands: ${writeTurns(done.turns)})` : plain;
     });
 }
 
@@ -29,9 +29,10 @@ export function betterSolutions(proved: ProvedLesson): Problem[] {
     const lengths = one.solutions.map((s) => lengthOf(s.solution.turns));
     const listed = Math.min(...lengths);
     const shortest = one.solutions[0]?.claim.shortest;
-    if (shortest === undefined || listed <= shortest) return [];
+    // What the engine chose it chose for the hands.
+    if (shortest === undefined || listed <= shortest || one.solutions[0]!.solution.chosen) return [];
     const { span } = one.solutions[lengths.indexOf(listed)]!.solution;
     const message = `${listed} turns are listed, ${shortest} would do`;
-    return [{ code: 'solution-longer', span, message, hint: bestOf(one).join('; or ') }];
+    return [{ code: 'solution-longer', span, message, hint: bestOf(one, proved.lesson.hands).join('; or ') }];
   });
 }

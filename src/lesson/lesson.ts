@@ -2,6 +2,7 @@
 import type { Family } from '../cube/cases.ts';
 import type { Colour, FaceColours, Hold } from '../cube/colours.ts';
 import type { Slot } from '../cube/goal.ts';
+import type { HandModel } from '../cube/search/hands.ts';
 import type { Turn, WideSpelling } from '../cube/turns.ts';
 import type { Span } from './problem.ts';
 import type { Term } from './schema.ts';
@@ -28,6 +29,8 @@ export interface TextLine {
 export interface Solution {
   /** From 1, in the order of the file. */
   readonly number: number;
+  /** By the engine, not by the coach. */
+  readonly chosen: boolean;
   readonly turns: readonly Turn[];
   readonly remark: Prose;
   readonly span: Span;
@@ -91,6 +94,7 @@ export interface Lesson {
   readonly wide: WideSpelling;
   readonly clubWords: ClubWords;
   readonly shows: { readonly undo: boolean };
+  readonly hands: HandModel;
   readonly claims: readonly LessonClaim[];
   /** Empty where the lesson names none. */
   readonly families: readonly Family[];

@@ -2,14 +2,17 @@
 import { writeAddress } from '../cube/address.ts';
 import { casesOf, familyOf } from '../cube/cases.ts';
 import type { FaceColours } from '../cube/colours.ts';
+import type { HandModel } from '../cube/search/hands.ts';
 import { setUpFor } from '../cube/search/set-up-for.ts';
-import { type Turn, writeTurns } from '../cube/turns.ts';
+import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
+import { type Choice, chosenSolution } from './choose.ts';
 import { formatProblems } from './format-problems.ts';
 import type { Case, Part, Solution } from './lesson.ts';
 import { likelyWord } from './likely.ts';
 import type { Problem } from './problem.ts';
 import { addressAt, type Held, holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
 import { type CaseFile, caseSchema, type EveryFile, everySchema, partSchema } from './schema.ts';
+import { doSetUp } from './set-up.ts';
 import { isOnMendedLine, type Path, spanAt } from './yaml-text.ts';
 
 /** What the cases of a lesson have from it. */
@@ -17,6 +20,12 @@ interface Frame {
   readonly scheme: FaceColours;
   /** Undefined where the lesson's own hold could not be read: its cases are then read in some hold. */
   readonly held: Held | undefined;
+  /** How solutions are chosen for cases that list none; not at all if left out. */
+  readonly choose: Choice | undefined;
+  /** Whether to add a shortest solution where none is listed. */
+  readonly addShortest: boolean;
+  readonly hands: HandModel;
+  readonly withoutTurningTheCube: boolean;
 }
 
 type SolutionFile = Exclude<NonNullable<CaseFile['solutions']>, string>[number];
@@ -26,7 +35,7 @@ function solutionAt(r: Reader, path: Path, number: number, written: SolutionFile
   const turnsPath = isText ? path : [...path, 'turns'];
   const turns = turnsAt(r, turnsPath, isText ? written : written.turns);
   const remark = isText ? [] : proseAt(r, [...path, 'remark'], written.remark);
-  return turns && { number, turns, remark, span: spanAt(r.yaml, turnsPath) };
+  return turns && { number, chosen: false, turns, remark, span: spanAt(r.yaml, turnsPath) };
 }
 
 /** A list in which each item is one turn is one solution in pieces. */
@@ -96,6 +105,20 @@ function setupAt(
   return { setup: setUpFor(address, written.slot ?? 'FR', avoid), made: true };
 }
 
+/** What the engine adds to the solutions that are written. */
+function added(
+  frame: Frame,
+  { slot, open, setup, setupSpan }: Pick<Case, 'slot' | 'open' | 'setup' | 'setupSpan'>,
+  written: readonly Solution[],
+): Solution[] {
+  const choice = written.length === 0 ? frame.choose : frame.addShortest ? 'shortest' : undefined;
+  const setUp = choice ? doSetUp(setup, slot, open) : undefined;
+  if (!choice || !setUp || 'fault' in setUp) return [];
+  const turns = chosenSolution(setUp, choice, frame.hands, frame.withoutTurningTheCube);
+  if (!turns || written.some((s) => lengthOf(s.turns) <= lengthOf(turns))) return [];
+  return [{ number: written.length + 1, chosen: true, turns, remark: [], span: setupSpan }];
+}
+
 function caseAt(r: Reader, path: Path, number: number, written: CaseFile, frame: Frame): Case | undefined {
   const read = solutionsAt(r, [...path, 'solutions'], written.solutions);
   const solutions = read.filter((s) => s !== undefined);
@@ -114,7 +137,11 @@ function caseAt(r: Reader, path: Path, number: number, written: CaseFile, frame:
   const held = heldAt(r, path, written.hold, frame);
   if (!setup || !held) return undefined;
   const setupSpan = spanAt(r.yaml, [...path, setup.made ? 'address' : 'setup']);
-  return { number, name, ...held, slot, open, ...setup, setupSpan, solutions, watch, span: spanAt(r.yaml, path) };
+  const all = [
+    ...solutions,
+    ...(read.includes(undefined) ? [] : added(frame, { slot, open, ...setup, setupSpan }, solutions)),
+  ];
+  return { number, name, ...held, slot, open, ...setup, setupSpan, solutions: all, watch, span: spanAt(r.yaml, path) };
 }
 
 /** A case for each of a family, or for those named; told if one is not of it. */
@@ -137,19 +164,11 @@ function everyAt(r: Reader, path: Path, first: number, written: EveryFile, frame
   if (!held) return [];
   const slot = written.slot ?? 'FR';
   const span = spanAt(r.yaml, path);
-  return chosen.map((address, i) => ({
-    number: first + i,
-    name: undefined,
-    ...held,
-    slot,
-    open: [],
-    setup: setUpFor(address, slot, []),
-    made: true,
-    setupSpan: span,
-    solutions: [],
-    watch: [],
-    span,
-  }));
+  return chosen.map((address, i) => {
+    const setUp = { slot, open: [], setup: setUpFor(address, slot, []), setupSpan: span };
+    const solutions = added(frame, setUp, []);
+    return { number: first + i, name: undefined, ...held, ...setUp, made: true, solutions, watch: [], span };
+  });
 }
 
 const SOLVED = 'DFR:D FR:F';

@@ -3,6 +3,7 @@ import { isMap } from 'yaml';
 import { z } from 'zod';
 import { type FaceColours, USUAL_SCHEME } from '../cube/colours.ts';
 import { SLOTS } from '../cube/goal.ts';
+import { HANDS, type HandModel } from '../cube/search/hands.ts';
 import { formatProblems } from './format-problems.ts';
 import type { ClubWords, Lesson, LessonClaim } from './lesson.ts';
 import type { Problem } from './problem.ts';
@@ -85,6 +86,19 @@ function claimsAt(r: Reader, { claims = {} }: Partial<Head>): LessonClaim[] {
   return found;
 }
 
+/** Our figures, with those of the club in their place. */
+function handsOf(written: Head['hands'] = {}): HandModel {
+  const { half, wide, regrip, flow, ...quarter } = written;
+  const given = Object.fromEntries(Object.entries(quarter).filter(([, cost]) => cost !== undefined));
+  return {
+    quarter: { ...HANDS.quarter, ...given },
+    half: half ?? HANDS.half,
+    wide: wide ?? HANDS.wide,
+    regrip: regrip ?? HANDS.regrip,
+    flow: flow ?? HANDS.flow,
+  };
+}
+
 const clubWordsOf = (words: Head['words']): ClubWords =>
   Object.fromEntries(Object.entries(words ?? {}).filter(([, word]) => word !== undefined));
 
@@ -115,6 +129,7 @@ export function readLesson(source: Source): ReadLesson {
   const head: Partial<Head> = whole.success ? whole.data : usableHead(data as Record<string, unknown>);
   const scheme = schemeAt(r, head.scheme);
   const held = head.hold && holdAt(r, ['hold'], scheme, head.hold);
+  const hands = handsOf(head.hands);
   const lesson: Lesson = {
     source,
     title: textLineAt(r, ['title'], head.title),
@@ -128,11 +143,19 @@ export function readLesson(source: Source): ReadLesson {
     wide: head.wide ?? 'Rw',
     clubWords: clubWordsOf(head.words),
     shows: { undo: head.show?.includes('undo') ?? false },
+    hands,
     claims: claimsAt(r, head),
     families: head.family === undefined ? [] : [head.family].flat(),
     text: proseAt(r, ['text'], head.text),
     watch: proseAt(r, ['watch'], head.watch),
-    parts: partsAt(r, head.cases ?? [], { scheme, held }),
+    parts: partsAt(r, head.cases ?? [], {
+      scheme,
+      held,
+      choose: head.choose,
+      addShortest: head.show?.includes('shortest') ?? false,
+      hands,
+      withoutTurningTheCube: head.claims?.rotations === 'none',
+    }),
   };
   if (whole.success && r.problems.length === 0 && lesson.parts.every((part) => part.cases.length === 0)) {
     const message = 'there are headings here and no cases';

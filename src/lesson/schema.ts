@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { FAMILIES } from '../cube/cases.ts';
 import { COLOURS } from '../cube/colours.ts';
 import { SLOTS } from '../cube/goal.ts';
+import type { Turn } from '../cube/turns.ts';
 
 const about = <T extends z.ZodType>(schema: T, description: string, ...examples: unknown[]): T =>
   schema.meta({ description, ...(examples.length > 0 ? { examples } : {}) });
@@ -56,7 +57,7 @@ export const caseSchema = z.strictObject({
   open: about(z.array(slot), 'Further slots that need not be solved before or after.', ['BL']).optional(),
   solutions: about(
     z.union([solutionTurns(), z.array(solutionSchema).min(1)]),
-    'Recommended solutions, the best first. Without them the panel has a line to write on.',
+    'Recommended solutions, the best first. Without them the panel has a line to write on, or see choose.',
     ["L' U L R U R'"],
   ).optional(),
   watch: about(text(), 'What to watch in this case.', 'The edge shows you {green}.').optional(),
@@ -95,6 +96,22 @@ export const claimsSchema = z.strictObject({
   kept: about(z.enum(['all']), 'all: no slot is open but those that the pair and its pieces are in.', 'all').optional(),
 });
 
+const cost = () => z.number().min(0).max(20);
+
+/** What a club finds hard, in units of one turn of U: see HANDS in src/cube/search/hands.ts. */
+export const handsSchema = z.strictObject({
+  ...(Object.fromEntries(
+    ['U', 'D', 'R', 'L', 'F', 'B', 'M', 'E', 'S', 'x', 'y', 'z'].map((letter) => [
+      letter,
+      about(cost(), `What one quarter turn of ${letter} costs.`, 1).optional(),
+    ]),
+  ) as Record<Turn['letter'], z.ZodOptional<z.ZodNumber>>),
+  half: about(cost(), 'What a half turn costs more than a quarter.', 0.4).optional(),
+  wide: about(cost(), 'What a wide turn costs more than its face.', 0.3).optional(),
+  regrip: about(cost(), 'What taking hold anew costs.', 1.2).optional(),
+  flow: about(cost(), 'What a turn costs less when the same hand goes on.', 0.15).optional(),
+});
+
 /** Our words for things, which a club may call otherwise. */
 export const TERMS = ['slot', 'pair', 'corner', 'edge', 'cross', 'set up', 'solve', 'hold', 'turn'] as const;
 export type Term = (typeof TERMS)[number];
@@ -122,9 +139,20 @@ export const lessonSchema = z.strictObject({
   words: about(wordsSchema, 'What your club calls things; printed in place of our words, with a list at the end.', {
     slot: 'pocket',
   }).optional(),
-  show: about(z.array(z.enum(['undo'])), 'What else to print. undo: the turns that take a set-up back.', [
-    'undo',
-  ]).optional(),
+  show: about(
+    z.array(z.enum(['undo', 'shortest'])),
+    'What else to print. undo: the turns that take a set-up back. shortest: a shortest solution, where none is listed.',
+    ['undo'],
+  ).optional(),
+  choose: about(
+    z.enum(['easiest', 'shortest']),
+    'Cases without solutions get one: the easiest for hands, or a shortest one. It stays the same from run to run.',
+    'easiest',
+  ).optional(),
+  hands: about(handsSchema, 'What your club finds hard; our figures are used for what is not named.', {
+    B: 2,
+    y: 3,
+  }).optional(),
   family: about(
     z.union([z.enum(FAMILIES), z.array(z.enum(FAMILIES)).min(1)]),
     'Where corner and edge are, <corner>-<edge>; one family or a list. Every set-up is held to it.',
