@@ -117,6 +117,33 @@ describe('problems of a lesson', () => {
     expect(problemsOf(`\ufeff${text}`)[0]).toMatchObject({ code: 'turns-unreadable', line: 11, column: 17 });
   });
 
+  it.each([
+    ['plain', ["    setup: R U R' L' Q"]],
+    ['single quotes', ["    setup: 'R U R'' L'' Q'"]],
+    ['a prime first in single quotes', ["    setup: '''R Q'"]],
+    ['double quotes', ['    setup: "R U R\' Q"']],
+    ['escapes in double quotes', ['    setup: "R U R\\x27 \\u0055 L\' Q"']],
+    ['an escaped line end', ['    setup: "R U \\', '      R\' Q"']],
+    ['double quotes over lines', ['    setup: "R U', '      R\' Q"']],
+    ['plain over lines', ['    setup: R U', "      R' Q"]],
+    ['a literal block', ['    setup: |', "      R U R'", '         L Q']],
+    ['a folded block', ['    setup: >', '      R U  ', '', "      R' Q"]],
+  ])('finds the sign in %s', (_, lines) => {
+    const text = withLine(11, ...lines);
+    const { problems } = loadLesson('a.yaml', bytesOf(text));
+    const wanted = text.includes("'''R") ? text.indexOf("'''R") + 1 : text.indexOf('Q');
+    expect(problems[0]).toMatchObject({ code: 'turns-unreadable' });
+    expect(problems[0]!.span.start).toBe(wanted);
+  });
+
+  it('finds a mark in a text over lines, indented and with trailing blanks', () => {
+    const text = withLine(8, '  Lift it  ', '       and {gren} so', '  on with {bleu}.');
+    expect(problemsOf(text).map((p) => [p.line, p.column])).toEqual([
+      [9, 12],
+      [10, 11],
+    ]);
+  });
+
   it('points with carets', () => {
     const text = withLine(13, "      - L' U L R U' R'");
     const { source, problems } = loadLesson('a.yaml', bytesOf(text));
