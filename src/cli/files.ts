@@ -1,5 +1,5 @@
 /** Reading and writing files. */
-import { access, mkdir, open, rename, rm, writeFile } from 'node:fs/promises';
+import { access, copyFile, link, mkdir, open, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 
 /** Bytes; no lesson comes near it, and what is no file at all (a device, a pipe without end) is not read for ever. */
@@ -45,13 +45,14 @@ const isThere = (path: string): Promise<boolean> =>
   );
 
 /**
- * Writes all files or none. Each is written whole beside its place first; then what stands there is set aside and the
- * new one takes its name. If any step fails, all are taken back. Undefined, or why it could not be done.
+ * Writes all files or none. Each is written whole beside its place first; then what stands there is kept under another
+ * name too, and the new one takes its place in one step: a reader finds the old one or the new. If any step fails, all
+ * are taken back. Undefined, or why it could not be done.
  */
 export async function writeAll(folder: string, files: readonly OutFile[]): Promise<string | undefined> {
   const steps = files.map(({ path, bytes }) => {
     const to = resolve(folder, path);
-    return { path, bytes, to, part: `${to}.part`, old: `${to}.old` };
+    return { path, bytes, to, part: `${to}.turnsheet-new`, old: `${to}.turnsheet-old` };
   });
   const undo: (() => Promise<void>)[] = [];
   let at = '';
@@ -63,21 +64,25 @@ export async function writeAll(folder: string, files: readonly OutFile[]): Promi
     }
     for (const { path, to, part, old } of steps) {
       at = path;
-      if (await isThere(to)) {
-        await rename(to, old);
-        undo.push(() => rename(old, to));
-      }
+      const wasThere = await isThere(to);
+      if (wasThere) await keepCopy(to, old);
       await rename(part, to);
-      undo.push(() => rm(to, { force: true }));
+      undo.push(() => (wasThere ? rename(old, to) : rm(to, { force: true })));
     }
   } catch (e) {
     for (const step of undo.reverse()) await step().catch(() => undefined);
-    await removeAll(steps.map((s) => s.part));
+    await removeAll(steps.flatMap((s) => [s.part, s.old]));
     return `${at} cannot be written (${(e as NodeJS.ErrnoException).code ?? String(e)})`;
   }
   await removeAll(steps.map((s) => s.old));
   return undefined;
 }
+
+/** A second name for a file; a copy where the file system has no second names. */
+const keepCopy = async (from: string, to: string): Promise<void> => {
+  await rm(to, { force: true });
+  await link(from, to).catch(() => copyFile(from, to));
+};
 
 const removeAll = async (paths: readonly string[]): Promise<void> => {
   await Promise.all(paths.map((path) => rm(path, { force: true, recursive: true }).catch(() => undefined)));

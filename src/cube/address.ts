@@ -3,7 +3,7 @@
  * that the pair's own slot is FR: the corner's spot of its cross-colour sticker, the edge's spot of its F-coloured one.
  */
 import { type Cube, pieceOf } from './cube.ts';
-import { cornerOfSlot, edgeOfSlot, SLOTS, type Slot, slotOfPlace } from './goal.ts';
+import { cornerOfSlot, edgeOfSlot, type Goal, goalOf, SLOTS, type Slot, slotOfPlace } from './goal.ts';
 import {
   CORNERS,
   type CornerSpot,
@@ -78,4 +78,16 @@ export function stuckSlots(a: Address, slot: Slot): Slot[] {
   const quarters = TO_FRONT_RIGHT[slot];
   const foreign = foreignSlots(a);
   return SLOTS.filter((s) => foreign.some((f) => (TO_FRONT_RIGHT[f] + quarters) % 4 === TO_FRONT_RIGHT[s]));
+}
+
+export const isSolvedAddress = ({ corner, edge }: Address): boolean =>
+  corner === SOLVED_ADDRESS.corner && edge === SOLVED_ADDRESS.edge;
+
+/** The goal for the pair of `slot` at an address: all slots kept but its own, those it is stuck in, and those named open. */
+export function goalAt(address: Address, slot: Slot, open: readonly Slot[] = []): Goal {
+  const stuck = stuckSlots(address, slot);
+  return goalOf(
+    slot,
+    SLOTS.filter((s) => !stuck.includes(s) && !open.includes(s)),
+  );
 }

@@ -4,6 +4,7 @@ import type { z } from 'zod';
 import { likelyWord, listed } from './likely.ts';
 import type { Problem } from './problem.ts';
 import { caseSchema, holdSchema, lessonSchema, partSchema, solutionSchema } from './schema.ts';
+import { slotSaid } from './slot-words.ts';
 import { isOnMendedLine, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -24,14 +25,6 @@ function tableAt(yaml: YamlText, path: Path): { name: string; keys: readonly str
   if (keySpan(yaml, path, 'part')) return { name: 'a heading of a part', keys: KEYS.part };
   return { name: 'a case', keys: KEYS.case };
 }
-
-/** How slots are said. */
-const SLOT_WORDS: Readonly<Record<string, string>> = {
-  'front right': 'FR',
-  'front left': 'FL',
-  'back left': 'BL',
-  'back right': 'BR',
-};
 
 /** What belongs at a path, as one would write it. */
 function example(path: Path): string {
@@ -124,7 +117,7 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
       const node = nodeAt(yaml, path);
       if (!node) return missingKey(yaml, path);
       const written = isScalar(node) ? String(node.value) : kindOfValue(yaml, path);
-      const likely = (words.includes('FR') && SLOT_WORDS[written.toLowerCase()]) || likelyWord(written, words);
+      const likely = (words.includes('FR') ? slotSaid(written) : undefined) ?? likelyWord(written, words);
       const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
       return [{ code: 'value-unknown', span, message: `"${written}" is not known here`, hint }];
     }

@@ -1,5 +1,5 @@
 /** What a lesson promises as a whole, held against its cases: nothing is listed twice, nothing promised is missing. */
-import { writeAddress } from '../cube/address.ts';
+import { isSolvedAddress, writeAddress } from '../cube/address.ts';
 import { CASES, caseOf, casesOf, type Family } from '../cube/cases.ts';
 import { SLOTS } from '../cube/goal.ts';
 import { setUpFor } from '../cube/search/set-up-for.ts';
@@ -10,15 +10,17 @@ import type { Problem } from './problem.ts';
 import type { ProvedCase, ProvedPart } from './proved.ts';
 import { positionAt } from './source.ts';
 
-const SOLVED = 'DFR:D FR:F';
-
 const caseText = ({ address }: ProvedCase): string => writeAddress(caseOf(address));
 
 /** Cases of the families that the lesson does not have; the solved pair is none that can be taught. */
 export function missingCases(families: readonly Family[], cases: readonly ProvedCase[]): string[] {
   const there = new Set(cases.map(caseText));
-  const all = families.flatMap((family) => casesOf(family).map(writeAddress));
-  return all.filter((text) => text !== SOLVED && !there.has(text));
+  const all = families.flatMap((family) =>
+    casesOf(family)
+      .filter((a) => !isSolvedAddress(a))
+      .map(writeAddress),
+  );
+  return all.filter((text) => !there.has(text));
 }
 
 /** The same case, seen from another side or after a turn of U, is the same case. */

@@ -1,17 +1,9 @@
 /** Names of cases that speak of a slot: is it one that the pair has to do with? */
 import { stuckSlots } from '../cube/address.ts';
-import type { Slot } from '../cube/goal.ts';
 import { listed } from './likely.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedCase } from './proved.ts';
-
-const SLOT_WORDS: Readonly<Record<string, Slot>> = {
-  'front right': 'FR',
-  'front left': 'FL',
-  'back left': 'BL',
-  'back right': 'BR',
-};
-const WORDS_OF = Object.fromEntries(Object.entries(SLOT_WORDS).map(([words, slot]) => [slot, words]));
+import { SLOT_WORDS, slotSaid } from './slot-words.ts';
 
 /**
  * A name such as "Front left, corner above" must name the pair's own slot or one that a piece of it is stuck in, as the
@@ -22,12 +14,12 @@ export function misnamed(cases: readonly ProvedCase[]): Problem[] {
     const stuck = stuckSlots(address, c.slot);
     const said = c.name?.phrases.map((p) => ('text' in p ? p.text : '')).join(' ') ?? '';
     const named = [...said.matchAll(/\b(front|back)[ -](left|right)\b/gi)].map(
-      ([, depth, side]) => SLOT_WORDS[`${depth} ${side}`.toLowerCase()]!,
+      ([, depth, side]) => slotSaid(`${depth} ${side}`)!,
     );
     const stray = named.find((slot) => slot !== c.slot && !stuck.includes(slot));
     if (!stray || stuck.length === 0) return [];
-    const right = [...stuck, c.slot].map((slot) => WORDS_OF[slot]!);
-    const message = `the name speaks of the ${WORDS_OF[stray]} slot, where no piece of this pair is or belongs`;
+    const right = [...stuck, c.slot].map((slot) => SLOT_WORDS[slot]);
+    const message = `the name speaks of the ${SLOT_WORDS[stray]} slot, where no piece of this pair is or belongs`;
     return [{ code: 'name-elsewhere', span: c.name!.span, message, hint: `it is about ${listed(right)}` }];
   });
 }

@@ -1,5 +1,5 @@
 /** What the prover finds wrong, in the words of a coach. */
-import { SOLVED_ADDRESS, writeAddress } from '../cube/address.ts';
+import { isSolvedAddress } from '../cube/address.ts';
 import { type Family, familyOf } from '../cube/cases.ts';
 import { SLOTS, type Slot, slotOfPlace } from '../cube/goal.ts';
 import { type Proof, prove } from '../cube/solves.ts';
@@ -29,7 +29,7 @@ function likelySlot(c: Case, families: readonly Family[]): string | undefined {
     const setUp = other === c.slot ? undefined : doSetUp(c.setup, other, c.open);
     if (!setUp || 'fault' in setUp || (families.length > 0 && !families.includes(familyOf(setUp.address))))
       return false;
-    if (writeAddress(setUp.address) === writeAddress(SOLVED_ADDRESS)) return false;
+    if (isSolvedAddress(setUp.address)) return false;
     return c.solutions.every(({ turns }) => prove(setUp.cube, turns, setUp.goal).verdict === 'solves');
   });
   return slot && `the set-up and the solutions are about the pair of slot ${slot}: write slot: ${slot}`;

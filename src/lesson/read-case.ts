@@ -1,5 +1,5 @@
 /** Reading the list of cases and the headings between them. */
-import { writeAddress } from '../cube/address.ts';
+import { isSolvedAddress, writeAddress } from '../cube/address.ts';
 import { casesOf, familyOf } from '../cube/cases.ts';
 import type { FaceColours } from '../cube/colours.ts';
 import type { HandModel } from '../cube/search/hands.ts';
@@ -159,7 +159,7 @@ function everyAt(r: Reader, path: Path, first: number, written: EveryFile, frame
         r.problems.push({ code: 'address-elsewhere', span: spanAt(r.yaml, at), message, hint });
         return [];
       })
-    : all.filter((address) => writeAddress(address) !== SOLVED);
+    : all.filter((address) => !isSolvedAddress(address));
   const held = heldAt(r, path, written.hold, frame);
   if (!held) return [];
   const slot = written.slot ?? 'FR';
@@ -170,8 +170,6 @@ function everyAt(r: Reader, path: Path, first: number, written: EveryFile, frame
     return { number: first + i, name: undefined, ...held, ...setUp, made: true, solutions, watch: [], span };
   });
 }
-
-const SOLVED = 'DFR:D FR:F';
 
 const has = (item: unknown, key: string): boolean => typeof item === 'object' && item !== null && key in item;
 

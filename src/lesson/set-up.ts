@@ -1,8 +1,8 @@
 /** Doing a set-up: the case that it gives, or why it gives none. */
-import { type Address, addressOf, stuckSlots } from '../cube/address.ts';
+import { type Address, addressOf, goalAt } from '../cube/address.ts';
 import { afterTurns, type Cube, homeOf, isHome, solvedCube } from '../cube/cube.ts';
 import type { Face } from '../cube/faces.ts';
-import { type Goal, goalOf, SLOTS, type Slot } from '../cube/goal.ts';
+import type { Goal, Slot } from '../cube/goal.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
 import { centreAt } from '../cube/view.ts';
@@ -28,9 +28,7 @@ export function doSetUp(turns: readonly Turn[], slot: Slot, open: readonly Slot[
   if (centreAt(cube.view, 'U') !== 'U') return { fault: 'rotates', down: centreAt(cube.view, 'D') };
   const address = addressOf(cube, slot);
   if (!address) return { fault: 'hides-pair' };
-  const stuck = stuckSlots(address, slot);
-  const kept = SLOTS.filter((s) => !stuck.includes(s) && !open.includes(s));
-  const goal = goalOf(slot, kept);
+  const goal = goalAt(address, slot, open);
   const broken = goal.base.filter((piece) => !isHome(cube, piece)).map(homeOf);
   return broken.length > 0 ? { fault: 'breaks-base', broken } : { cube, address, goal };
 }

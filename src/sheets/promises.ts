@@ -1,4 +1,5 @@
 /** What a lesson promises as a whole, in one line under its title. */
+import { isSolvedAddress } from '../cube/address.ts';
 import { casesOf } from '../cube/cases.ts';
 import { SLOTS } from '../cube/goal.ts';
 import type { LessonClaim } from '../lesson/lesson.ts';
@@ -9,7 +10,7 @@ function promise(claim: LessonClaim, proved: ProvedLesson, { handout: { promises
   switch (claim.claim) {
     case 'cases': {
       const shown = proved.differentCases;
-      const of = proved.lesson.families.reduce((sum, family) => sum + casesOf(family).length, 0);
+      const of = proved.lesson.families.flatMap(casesOf).filter((a) => !isSolvedAddress(a)).length;
       return claim.is === 'all' ? promises.all(shown) : promises.selection(shown, of);
     }
     case 'turns':

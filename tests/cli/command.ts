@@ -24,7 +24,8 @@ export async function command(
     terminal = false,
     env = {},
     stop = new AbortController().signal,
-  }: { terminal?: boolean; env?: Record<string, string>; stop?: AbortSignal } = {},
+    heard = () => undefined,
+  }: { terminal?: boolean; env?: Record<string, string>; stop?: AbortSignal; heard?: (text: string) => void } = {},
 ): Promise<Said> {
   let out = '';
   let err = '';
@@ -34,6 +35,7 @@ export async function command(
     },
     err: (text) => {
       err += text;
+      heard(text);
     },
     env,
     terminal,

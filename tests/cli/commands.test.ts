@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { COMMAND_NAMES } from '../../src/cli/options.ts';
@@ -170,6 +170,21 @@ describe('build', () => {
     expect(code).toBe(1);
     expect(err).toMatch(/cannot be written/);
     expect(readdirSync(folder).sort()).toEqual(['a.yaml', 'out']);
+  });
+
+  it('takes all back where one of the files cannot take its place', async () => {
+    const folder = newFolder();
+    put(folder, 'a.yaml', SMALL_LESSON);
+    await command(folder, ['build', 'a.yaml']);
+    const before = readFileSync(join(folder, 'out/a.pdf'));
+    rmSync(join(folder, 'out/a.claims.json'));
+    mkdirSync(join(folder, 'out/a.claims.json'));
+    put(folder, 'a.yaml', SMALL_LESSON.replace('A small', 'Another'));
+    const { code, err } = await command(folder, ['build', 'a.yaml']);
+    expect(code).toBe(1);
+    expect(err).toMatch(/a\.claims\.json cannot be written .*; nothing was changed/);
+    expect(readFileSync(join(folder, 'out/a.pdf')).equals(before)).toBe(true);
+    expect(readdirSync(join(folder, 'out')).sort()).toEqual(['a.claims.json', 'a.pdf']);
   });
 
   it('refuses two lessons that would overwrite each other', async () => {

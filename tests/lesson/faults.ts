@@ -265,7 +265,7 @@ export const FAULTS: readonly Fault[] = [
     text: withLine(10, '  - slot: UR'),
     line: 10,
     column: 11,
-    says: /FR, FL, BL or BR|likely meant/,
+    says: /"FR" was likely meant/,
   },
   {
     name: 'emphasis never closed',

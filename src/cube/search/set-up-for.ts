@@ -1,6 +1,6 @@
 /** Making a set-up for a case: short, easy to turn, and not the answer taken back. */
-import { type Address, stuckSlots } from '../address.ts';
-import { goalOf, SLOTS, type Slot } from '../goal.ts';
+import { type Address, goalAt } from '../address.ts';
+import type { Slot } from '../goal.ts';
 import { cubeWithPair } from '../place-pair.ts';
 import { inverse, type Turn, writeTurns } from '../turns.ts';
 import { findSolutions } from './find.ts';
@@ -27,11 +27,7 @@ function core(turns: readonly Turn[]): string {
  * inverse of any of the answers in `avoid`; where none is known, not that of a shortest one. Empty for the solved pair.
  */
 export function setUpFor(address: Address, slot: Slot, avoid: readonly (readonly Turn[])[]): Turn[] {
-  const stuck = stuckSlots(address, slot);
-  const goal = goalOf(
-    slot,
-    SLOTS.filter((s) => !stuck.includes(s)),
-  );
+  const goal = goalAt(address, slot);
   const cube = cubeWithPair(address, slot);
   const answers = new Set(avoid.map(core));
   let best: Turn[] = [];
