@@ -1,12 +1,11 @@
 /** `turnsheet build`: lessons to PDF files with their claims. */
 import { basename, extname, join } from 'node:path';
-import type { Pages } from '../layout/frames.ts';
 import { writePdf } from '../layout/pdf.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
-import { claimsFile } from '../sheets/claims.ts';
+import { claimsFile, pdfName } from '../sheets/claims.ts';
 import { makingOf } from '../sheets/making.ts';
 import { casePictures } from '../sheets/pictures.ts';
-import { printHandout } from '../sheets/printed.ts';
+import { type PrintedSheet, printLesson } from '../sheets/printed.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, loadFile, placed } from './load-files.ts';
@@ -26,15 +25,20 @@ async function picturesOf(name: string, proved: ProvedLesson, { out, ink }: Buil
   }));
 }
 
-async function filesOf(file: string, proved: ProvedLesson, pages: Pages, options: BuildOptions): Promise<OutFile[]> {
+async function filesOf(
+  file: string,
+  proved: ProvedLesson,
+  sheets: readonly PrintedSheet[],
+  options: BuildOptions,
+): Promise<OutFile[]> {
   const name = nameOf(file);
-  const sheet = `${name}.pdf`;
+  const pdfs = sheets.map(async (sheet) => ({
+    path: join(options.out, pdfName(name, sheet)),
+    bytes: await writePdf(sheet.pages),
+  }));
   return [
-    { path: join(options.out, sheet), bytes: await writePdf(pages) },
-    {
-      path: join(options.out, `${name}.claims.json`),
-      bytes: json(claimsFile(proved, pages, sheet, basename(file))),
-    },
+    ...(await Promise.all(pdfs)),
+    { path: join(options.out, `${name}.claims.json`), bytes: json(claimsFile(sheets, name, basename(file))) },
     ...(options.pictures ? await picturesOf(name, proved, options) : []),
   ];
 }
@@ -59,12 +63,12 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     step(file);
     const { loaded, found } = await loadFile(file, io, options.variation);
     const proved = loaded?.proved;
-    const printed = proved && printHandout(proved, options);
+    const printed = proved && printLesson(proved, options);
     const ofPage: Found[] = (printed?.problems ?? []).map((problem) => ({ problem, source: loaded!.source }));
     all.push(...found, ...ofPage);
     tell([...found, ...ofPage], io);
     if (!proved || !printed || countErrors(ofPage) > 0) continue;
-    files.push(...(await filesOf(file, proved, printed.pages, options)));
+    files.push(...(await filesOf(file, proved, printed.sheets, options)));
     const { cases, claims } = proved;
     built.push(`${file}: ${counted(cases.length, 'case')}, ${counted(claims.length, 'solution')} proved`);
   }

@@ -1,6 +1,6 @@
 /** `turnsheet check`: what is wrong with lessons. */
 import { betterSolutions } from '../lesson/better.ts';
-import { printHandout } from '../sheets/printed.ts';
+import { printLesson } from '../sheets/printed.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
 import type { CheckOptions } from './options.ts';
@@ -9,7 +9,7 @@ import { countErrors, counted, tell } from './report.ts';
 /** What keeps a proved lesson from being printed on the usual paper. */
 function pageProblems({ loaded }: LoadedFile): Found[] {
   if (!loaded?.proved) return [];
-  const { problems } = printHandout(loaded.proved, { paper: 'a4', ink: 'colour' });
+  const { problems } = printLesson(loaded.proved, { paper: 'a4', ink: 'colour' });
   return problems.map((problem) => ({ problem, source: loaded.source }));
 }
 

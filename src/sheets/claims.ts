@@ -1,7 +1,6 @@
-/** The claims of a sheet, with the page that each came to stand on: what goes into the claims file. */
-import type { Pages } from '../layout/frames.ts';
+/** The claims of a lesson's sheets, with the page that each came to stand on: what goes into the claims file. */
 import type { PrintedClaim } from '../lesson/claim.ts';
-import type { ProvedLesson } from '../lesson/prove.ts';
+import type { PrintedSheet } from './printed.ts';
 
 export interface ClaimsFile {
   /** The lesson's title. */
@@ -13,22 +12,27 @@ export interface ClaimsFile {
   readonly claims: readonly PrintedClaim[];
 }
 
-/** Every claim of the lesson that the pages bear, in the order of the lesson. */
-function printedClaims(proved: ProvedLesson, pages: Pages, sheet: string, file: string): PrintedClaim[] {
+/** Every claim of the sheet that its pages bear, in the order in which the sheet lists them. */
+function printedClaims({ pages, claims }: PrintedSheet, sheet: string, file: string): PrintedClaim[] {
   const pageOf = new Map<string, number>();
   pages.frames.forEach((frame, i) => {
     for (const id of frame.claims) if (!pageOf.has(id)) pageOf.set(id, i + 1);
   });
-  return proved.claims.flatMap((claim) => {
+  return claims.flatMap((claim) => {
     const page = pageOf.get(claim.id);
     return page === undefined ? [] : [{ ...claim, file, sheet, page }];
   });
 }
 
-/** `sheet` is the name of the PDF file, `file` the lesson's without its folder: the same lesson gives the same bytes. */
-export const claimsFile = (proved: ProvedLesson, pages: Pages, sheet: string, file: string): ClaimsFile => ({
-  lesson: pages.title,
+export const pdfName = (name: string, { suffix }: Pick<PrintedSheet, 'suffix'>): string => `${name}${suffix}.pdf`;
+
+/**
+ * `name` is what the PDF files are called before their suffix, `file` the lesson file's name without its folder: the
+ * same lesson gives the same bytes.
+ */
+export const claimsFile = (sheets: readonly PrintedSheet[], name: string, file: string): ClaimsFile => ({
+  lesson: sheets[0]!.pages.title,
   file,
-  sheets: [sheet],
-  claims: printedClaims(proved, pages, sheet, file),
+  sheets: sheets.map((sheet) => pdfName(name, sheet)),
+  claims: sheets.flatMap((sheet) => printedClaims(sheet, pdfName(name, sheet), file)),
 });

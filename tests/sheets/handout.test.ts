@@ -9,7 +9,7 @@ import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import type { ProvedLesson } from '../../src/lesson/prove.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
-import { printHandout } from '../../src/sheets/printed.ts';
+import { printLesson } from '../../src/sheets/printed.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 
 const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
@@ -31,9 +31,10 @@ describe.each(samples)('the handout of %s', (name) => {
     ['letter', 'mono'],
     ['a5', 'colour'],
   ] as const)('on %s in %s: every claim proved again, and found on its page', async (paper, ink) => {
-    const { pages, problems } = printHandout(lesson, { paper, ink });
+    const { sheets, problems } = printLesson(lesson, { paper, ink });
+    const { pages } = sheets[0]!;
     expect(problems).toEqual([]);
-    const file = claimsFile(lesson, pages, 'a.pdf', name);
+    const file = claimsFile(sheets, 'a', name);
     expect(file.claims.map((c) => c.id)).toEqual(lesson.claims.map((c) => c.id));
     const audit = await auditBuild(JSON.parse(JSON.stringify(file)), new Map([['a.pdf', await writePdf(pages)]]));
     expect(audit).toEqual({ claims: lesson.claims.length, faults: [] });
@@ -47,15 +48,17 @@ describe.each(samples)('the handout of %s', (name) => {
   ] as const)('for %s: every claim proved again, and found on its page', async (_, variation, paper, ink) => {
     const { proved: varied, problems } = loadLesson(name, readFileSync(join(LESSONS, name)), variation);
     expect(problems).toEqual([]);
-    const { pages, problems: faults } = printHandout(varied!, { paper, ink });
+    const { sheets, problems: faults } = printLesson(varied!, { paper, ink });
+    const { pages } = sheets[0]!;
     expect(faults).toEqual([]);
-    const file = JSON.parse(JSON.stringify(claimsFile(varied!, pages, 'a.pdf', name)));
+    const file = JSON.parse(JSON.stringify(claimsFile(sheets, 'a', name)));
     const audit = await auditBuild(file, new Map([['a.pdf', await writePdf(pages)]]));
     expect(audit).toEqual({ claims: lesson.claims.length, faults: [] });
   });
 
   it('describes every picture, the hold and the legend too', async () => {
-    const { pages } = printHandout(lesson, COLOUR_A4);
+    const { sheets } = printLesson(lesson, COLOUR_A4);
+    const { pages } = sheets[0]!;
     const { figures, title, language } = await readPdf(await writePdf(pages));
     expect(figures).toHaveLength(lesson.cases.length + 2);
     expect(figures.every(({ alt }) => alt.length > 20)).toBe(true);
@@ -66,7 +69,8 @@ describe.each(samples)('the handout of %s', (name) => {
 
 describe('a handout', () => {
   const text = async (source: string): Promise<string> => {
-    const { pages, problems } = printHandout(proved('a.yaml', bytesOf(source)), COLOUR_A4);
+    const { sheets, problems } = printLesson(proved('a.yaml', bytesOf(source)), COLOUR_A4);
+    const { pages } = sheets[0]!;
     expect(problems).toEqual([]);
     const read = await readPdf(await writePdf(pages));
     return read.pages.map((p) => p.text).join('\n');
@@ -113,8 +117,9 @@ describe('a handout', () => {
     expect(await text(wide)).toContain("L' U L Rw Rw' R U R'");
     expect(await text(small)).toContain("L' U L r r' R U R'");
     const lesson = proved('a.yaml', bytesOf(small));
-    const { pages } = printHandout(lesson, COLOUR_A4);
-    const file = JSON.parse(JSON.stringify(claimsFile(lesson, pages, 'a.pdf', 'a.yaml')));
+    const { sheets } = printLesson(lesson, COLOUR_A4);
+    const { pages } = sheets[0]!;
+    const file = JSON.parse(JSON.stringify(claimsFile(sheets, 'a', 'a.yaml')));
     expect(file.claims[0].solution).toBe("L' U L r r' R U R'");
     const audit = await auditBuild(file, new Map([['a.pdf', await writePdf(pages)]]));
     expect(audit).toEqual({ claims: 2, faults: [] });
@@ -168,13 +173,13 @@ describe('a handout', () => {
 
   it('tells of a word that is too wide, with the line it stands in', () => {
     const wide = SMALL_LESSON.replace('- name: The first', `- name: ${'wide'.repeat(30)}`);
-    const { problems } = printHandout(proved('a.yaml', bytesOf(wide)), COLOUR_A4);
+    const { problems } = printLesson(proved('a.yaml', bytesOf(wide)), COLOUR_A4);
     expect(problems).toMatchObject([{ code: 'print-word-too-wide', span: { start: wide.indexOf('wide') } }]);
   });
 
   it('tells of a character that the fonts do not have', () => {
     const odd = SMALL_LESSON.replace('A wall behind.', 'A 壁 behind.');
-    const { problems } = printHandout(proved('a.yaml', bytesOf(odd)), COLOUR_A4);
+    const { problems } = printLesson(proved('a.yaml', bytesOf(odd)), COLOUR_A4);
     const message = 'the fonts of the page have no "壁"';
     expect(problems).toMatchObject([{ code: 'print-glyph-missing', message, span: { start: odd.indexOf('A 壁') } }]);
   });

@@ -7,7 +7,7 @@ import { auditBuild } from '../../src/audit/audit-build.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
-import { printHandout } from '../../src/sheets/printed.ts';
+import { printLesson } from '../../src/sheets/printed.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf } from '../lesson/small-lesson.ts';
 import { randomFrom } from '../random.ts';
@@ -35,7 +35,8 @@ describe('lessons by chance', () => {
       if (!proved) continue;
       const paper = PAPERS[i % 3]!;
       const ink = INKS[i % 2]!;
-      const { pages, problems: faults } = printHandout(proved, { paper, ink });
+      const { sheets, problems: faults } = printLesson(proved, { paper, ink });
+      const { pages } = sheets[0]!;
       expect(faults, where).toEqual([]);
       for (const frame of pages.frames) {
         expect(overlaps(frame), where).toEqual([]);
@@ -44,7 +45,7 @@ describe('lessons by chance', () => {
       // A panel is whole on one page: each claim is printed on exactly one.
       const printed = pages.frames.flatMap((frame) => frame.claims);
       expect([...printed].sort(), where).toEqual(proved.claims.map((c) => c.id).sort());
-      const file = JSON.parse(JSON.stringify(claimsFile(proved, pages, 'a.pdf', 'a.yaml')));
+      const file = JSON.parse(JSON.stringify(claimsFile(sheets, 'a', 'a.yaml')));
       const audit = await auditBuild(file, new Map([['a.pdf', await writePdf(pages)]]));
       expect(audit, where).toEqual({ claims: proved.claims.length, faults: [] });
       cases += proved.cases.length;

@@ -1,0 +1,18 @@
+/** Which sheets a lesson is printed as. */
+import type { Sheet } from '../layout/blocks.ts';
+import type { Claim } from '../lesson/claim.ts';
+import type { ProvedLesson } from '../lesson/prove.ts';
+import { handout } from './handout.ts';
+import type { Making } from './phrases.ts';
+
+export interface LessonSheet {
+  /** What its file is called after the lesson's name: nothing for the handout, `-cards` for `NAME-cards.pdf`. */
+  readonly suffix: '' | `-${string}`;
+  readonly sheet: Sheet;
+  /** What may stand on it; no two sheets share a claim, since each printing is a claim of its own. */
+  readonly claims: readonly Claim[];
+}
+
+export const sheetsOf = (proved: ProvedLesson, making: Making): LessonSheet[] => [
+  { suffix: '', sheet: handout(proved, making), claims: proved.claims },
+];
