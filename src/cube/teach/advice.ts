@@ -1,0 +1,248 @@
+/**
+ * Following advice: the ways to do what a rule says, all of them tried.
+ *
+ * A take-out is: turns of U, one quarter turn of the lifting face that brings the stuck piece up, turns of U, the same
+ * face back, the base whole after it. With `by` it is: turns of U, then those turns, as seen from any side or in a
+ * mirror. What it aims at stands between two printed turns: the way on never begins with the face that the take-out ended
+ * with, since nobody prints `R R`.
+ *
+ * All is tried with the own slot at FR, and seen from there or from another side only when it is told: the same
+ * address from four sides is one piece of work.
+ */
+import { type Address, addressOf, goalAt, writeAddress } from '../address.ts';
+import { caseOf, type Family, familyOf } from '../cases.ts';
+import { afterTurns, type Cube, type Piece, pieceOf, placeOf } from '../cube.ts';
+import { FACES, type Face } from '../faces.ts';
+import { areHome, type Goal, type Slot, slotOfPlace } from '../goal.ts';
+import { cubeWithPair } from '../place-pair.ts';
+import { findSolutions } from '../search/find.ts';
+import { lengthOf, mirror, type Quarters, type Turn, turnOf } from '../turns.ts';
+import { insertsOf, isJoined, isSplit } from './joined-split.ts';
+import type { Sighting } from './sighting.ts';
+
+/**
+ * Where the piece that is not lifted goes while the other one is. hidden: the lifting face takes it out of the top;
+ * together: that face carries it along on top; direct: the face does not touch it.
+ */
+export const WAYS = ['hidden', 'direct', 'together'] as const;
+export type Way = (typeof WAYS)[number];
+export const LIFTED_PIECES = ['corner', 'edge', 'both'] as const;
+export type LiftedPiece = (typeof LIFTED_PIECES)[number];
+
+export type Aim =
+  | { readonly kind: 'joined' | 'split' }
+  | { readonly kind: 'family'; readonly family: Family }
+  | { readonly kind: 'case'; readonly case: Address }
+  /** Solved by a turn of U at most and these turns, seen from any side or in a mirror. */
+  | { readonly kind: 'insert'; readonly turns: readonly Turn[] };
+
+export interface Advice {
+  readonly aim: Aim;
+  /** The viewer's faces of which one does the lifting; with neither them nor `by` nothing is taken out first. */
+  readonly lift: readonly Face[];
+  /** Undefined: any piece that is away; where none is, one that is home; where none is, none need come up. */
+  readonly piece?: LiftedPiece | undefined;
+  readonly way?: Way | undefined;
+  /** In place of lifting with one turn. */
+  readonly by?: readonly Turn[] | undefined;
+  /** Outer block turns, from the first to the last that solves the pair. */
+  readonly most: number;
+}
+
+/** What came of following advice, as the viewer turns it. */
+export interface Followed {
+  readonly takeOut: readonly Turn[];
+  /** From there to the solved pair. */
+  readonly rest: readonly Turn[];
+  /** Outer block turns of both. */
+  readonly length: number;
+}
+
+const OWN: Slot = 'FR';
+const [CORNER, EDGE]: readonly [Piece, Piece] = [pieceOf('DFR'), pieceOf('FR')];
+const AMOUNTS = [1, 2, 3] as const;
+/** Clockwise from above. */
+const SIDES: readonly Face[] = ['F', 'L', 'B', 'R'];
+const QUARTERS_FROM_OWN: Readonly<Record<Slot, number>> = { FR: 0, FL: 1, BL: 2, BR: 3 };
+
+const turn = (face: Face, quarters: Quarters): Turn => turnOf('face', face, quarters);
+const back = (quarters: Quarters): Quarters => (4 - quarters) as Quarters;
+/** None, or a turn of U. */
+const TURNS_ON_TOP: readonly (readonly Turn[])[] = [[], ...AMOUNTS.map((quarters) => [turn('U', quarters)])];
+
+const faceFromTheSide = (face: Face, quarters: number): Face =>
+  SIDES.includes(face) ? SIDES[(SIDES.indexOf(face) + quarters + 4) % 4]! : face;
+
+/** The turns as they are called when the cube is turned by quarter turns about U, clockwise, first: F's become L's. */
+export const fromTheSide = (turns: readonly Turn[], quarters: number): Turn[] =>
+  turns.map((t) => (t.kind === 'face' ? turn(faceFromTheSide(t.letter as Face, quarters), t.quarters) : t));
+
+/** From four sides, and the same in a mirror. */
+const everySide = (turns: readonly Turn[]): Turn[][] =>
+  [turns, mirror(turns)].flatMap((some) => [0, 1, 2, 3].map((quarters) => fromTheSide(some, quarters)));
+
+/** Turns of U first; one that the rest begins with is the same turn. */
+function withTopFirst(onTop: readonly Turn[], turns: readonly Turn[]): Turn[] {
+  const [first, ...rest] = turns;
+  if (!onTop[0] || first?.letter !== 'U') return [...onTop, ...turns];
+  const quarters = (onTop[0].quarters + first.quarters) % 4;
+  return quarters === 0 ? rest : [turn('U', quarters as Quarters), ...rest];
+}
+
+const isOnTop = (cube: Cube, piece: Piece): boolean => placeOf(cube, piece).startsWith('U');
+const slotOf = (cube: Cube, piece: Piece): Slot | undefined => slotOfPlace(placeOf(cube, piece));
+
+/** A take-out from an address, own slot FR, and what it leaves. */
+interface TakeOut {
+  readonly turns: readonly Turn[];
+  readonly face: Face;
+  /** Which pieces came up. */
+  readonly raised: readonly Piece[];
+  /** Of those that did not come up, what the lifting turn did with each. */
+  readonly ways: readonly Way[];
+  readonly address: Address;
+}
+
+/** How a turn treats a piece that it does not lift. */
+function wayOf(before: Cube, after: Cube, piece: Piece): Way {
+  if (before.spots[piece] === after.spots[piece]) return 'direct';
+  return isOnTop(after, piece) ? 'together' : 'hidden';
+}
+
+function takeOutsByLifting(address: Address): TakeOut[] {
+  const { base } = goalAt(address, OWN);
+  const found: TakeOut[] = [];
+  for (const onTop of TURNS_ON_TOP) {
+    const before = afterTurns(cubeWithPair(address, OWN), onTop);
+    for (const face of FACES) {
+      for (const quarters of SIDES.includes(face) ? ([1, 3] as const) : []) {
+        const up = turn(face, quarters);
+        const lifted = afterTurns(before, [up]);
+        const raised = [CORNER, EDGE].filter((p) => !isOnTop(before, p) && isOnTop(lifted, p));
+        const others = [CORNER, EDGE].filter((p) => !raised.includes(p));
+        const ways = others.map((p) => wayOf(before, lifted, p));
+        for (const amount of AMOUNTS) {
+          const rest = [turn('U', amount), turn(face, back(quarters))];
+          const cube = afterTurns(lifted, rest);
+          const after = addressOf(cube, OWN);
+          if (!after || !areHome(cube, base)) continue;
+          found.push({ turns: [...onTop, up, ...rest], face, raised, ways, address: after });
+        }
+      }
+    }
+  }
+  return found;
+}
+
+/** Rules ask for the same addresses again and again. */
+const knownTakeOuts = new Map<string, readonly TakeOut[]>();
+
+function liftsFrom(address: Address): readonly TakeOut[] {
+  const key = writeAddress(address);
+  const known = knownTakeOuts.get(key) ?? takeOutsByLifting(address);
+  knownTakeOuts.set(key, known);
+  return known;
+}
+
+/** The lists of pieces of which one has to come up in full; none if nothing is stuck. */
+function stuckPieces(cube: Cube, piece: LiftedPiece | undefined): readonly (readonly Piece[])[] {
+  if (piece) return [{ corner: [CORNER], edge: [EDGE], both: [CORNER, EDGE] }[piece]];
+  const inSlots = [CORNER, EDGE].filter((p) => slotOf(cube, p) !== undefined);
+  const away = inSlots.filter((p) => slotOf(cube, p) !== OWN);
+  return (away.length > 0 ? away : inSlots).map((p) => [p]);
+}
+
+type Outcome = Pick<TakeOut, 'turns' | 'address'>;
+
+function byLifting(address: Address, { piece, way }: Advice, faces: readonly Face[]): Outcome[] {
+  const stuck = stuckPieces(cubeWithPair(address, OWN), piece);
+  return liftsFrom(address).filter(
+    ({ face, raised, ways }) =>
+      faces.includes(face) &&
+      (stuck.length === 0 || stuck.some((pieces) => pieces.every((p) => raised.includes(p)))) &&
+      (way === undefined || ways.includes(way)),
+  );
+}
+
+/** From those sides from which the turns touch only faces of the stuck piece's slot, the first of them one that lifts. */
+function byTurns(address: Address, by: readonly Turn[], { piece }: Advice, faces: readonly Face[]): Outcome[] {
+  const start = cubeWithPair(address, OWN);
+  const { base } = goalAt(address, OWN);
+  const slots = stuckPieces(start, piece).flatMap((pieces) => pieces.map((p) => slotOf(start, p)));
+  const fitting = everySide(by).filter((turns) => {
+    const touched = turns.map((t) => t.letter as Face).filter((face) => face !== 'U');
+    const isAtStuck = slots.length === 0 || slots.some((slot) => touched.every((face) => slot?.includes(face)));
+    return isAtStuck && touched[0] !== undefined && faces.includes(touched[0]);
+  });
+  return TURNS_ON_TOP.flatMap((onTop) =>
+    fitting.flatMap((some) => {
+      const turns = withTopFirst(onTop, some);
+      const cube = afterTurns(start, turns);
+      const after = addressOf(cube, OWN);
+      return after && areHome(cube, base) ? [{ turns, address: after }] : [];
+    }),
+  );
+}
+
+/** The ways on from an address that is aimed at, the shortest first, one of them at least with another beginning. */
+function waysOn(address: Address, goal: Goal, aim: Aim): readonly (readonly Turn[])[] {
+  switch (aim.kind) {
+    case 'joined':
+      return isJoined(address) ? insertsOf(address) : [];
+    case 'split':
+      return isSplit(address) ? insertsOf(address) : [];
+    case 'insert': {
+      const cube = cubeWithPair(address, OWN);
+      return TURNS_ON_TOP.flatMap((onTop) => everySide(aim.turns).map((turns) => withTopFirst(onTop, turns)))
+        .filter((turns) => areHome(afterTurns(cube, turns), goal.pieces))
+        .sort((a, b) => a.length - b.length);
+    }
+    case 'family':
+      return familyOf(address) === aim.family ? shortestFrom(address, goal) : [];
+    case 'case':
+      return writeAddress(caseOf(address)) === writeAddress(caseOf(aim.case)) ? shortestFrom(address, goal) : [];
+  }
+}
+
+const knownShortest = new Map<string, readonly (readonly Turn[])[]>();
+
+function shortestFrom(address: Address, goal: Goal): readonly (readonly Turn[])[] {
+  const key = `${writeAddress(address)} ${goal.kept}`;
+  let known = knownShortest.get(key);
+  for (let longer = 0; !known; longer++) {
+    const { solutions } = findSolutions(cubeWithPair(address, OWN), goal, { longer });
+    const beginnings = new Set(solutions.map(({ turns }) => turns[0]?.letter));
+    if (beginnings.size > 1 || beginnings.has(undefined)) known = solutions.map(({ turns }) => turns);
+  }
+  knownShortest.set(key, known);
+  return known;
+}
+
+/** A shortest way to do what the advice says within as many turns as it allows; undefined if there is none. */
+export function follow({ address, seen }: Sighting, advice: Advice): Followed | undefined {
+  const quarters = QUARTERS_FROM_OWN[seen];
+  const goal = goalAt(address, OWN);
+  const faces = advice.lift.map((face) => faceFromTheSide(face, -quarters));
+  const takeOuts = advice.by
+    ? byTurns(address, advice.by, advice, faces)
+    : advice.lift.length > 0
+      ? byLifting(address, advice, faces)
+      : [{ turns: [], address }];
+  let best: { takeOut: readonly Turn[]; rest: readonly Turn[]; length: number } | undefined;
+  for (const { turns, address: after } of takeOuts) {
+    const last = turns.at(-1);
+    const rest = waysOn(after, goal, advice.aim).find((way) => !last || way[0]?.letter !== last.letter);
+    if (!rest) continue;
+    const length = lengthOf(turns) + lengthOf(rest);
+    if (length <= Math.min(advice.most, (best?.length ?? Number.POSITIVE_INFINITY) - 1)) {
+      best = { takeOut: turns, rest, length };
+    }
+  }
+  return (
+    best && {
+      takeOut: fromTheSide(best.takeOut, quarters),
+      rest: fromTheSide(best.rest, quarters),
+      length: best.length,
+    }
+  );
+}
