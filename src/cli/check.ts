@@ -26,7 +26,7 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
     const one = await loadFile(file, io);
     const found = [...one.found, ...pageProblems(one), ...hints(one)];
     all.push(...found);
-    claims.push(...(one.loaded?.claims ?? []));
+    claims.push(...(one.loaded?.claims ?? []), ...(one.loaded?.ruleClaims ?? []));
     tell(found, io);
     const proved = countErrors(found) === 0 ? one.loaded?.proved : undefined;
     if (proved && !options.json) {

@@ -1,8 +1,10 @@
 /** Claims: what is printed and can be false, in the form that files carry. */
 import type { Family } from '../cube/cases.ts';
 import type { Colour, Hold } from '../cube/colours.ts';
+import type { Face } from '../cube/faces.ts';
 import type { Slot } from '../cube/goal.ts';
 import type { Place } from '../cube/spots.ts';
+import type { LiftedPiece, Way } from '../cube/teach/advice.ts';
 
 /**
  * Hold a solved cube as `hold` says, do `setup`, then `solution`, nothing between. Faces, slots and places are named by
@@ -38,7 +40,49 @@ export interface SolutionClaim {
   readonly proved: boolean;
 }
 
-export type Claim = SolutionClaim;
+/**
+ * For every sighting of the families that fits `see`, and no earlier rule, the advice can be followed within `most`
+ * turns. A sighting is an address and the slot in which its own slot is seen; src/cube/teach says what the words mean.
+ */
+export interface RuleClaim {
+  /** `rule.2`: the second rule. */
+  readonly id: string;
+  readonly kind: 'rule';
+  readonly file: string;
+  /** Line of the rule in the lesson file, from 1. */
+  readonly line: number;
+  readonly families: readonly Family[];
+  /** Conditions, as `cross colour: sideways`. */
+  readonly see: readonly string[];
+  /** `joined`, `split`, a family, a case's address, `insert R U R'`, or `turn the cube`. */
+  readonly aim: string;
+  /** The viewer's faces of which one lifts. */
+  readonly lift: readonly Face[];
+  /** Which piece is lifted; left out: any that is away. */
+  readonly piece?: LiftedPiece;
+  /** Where the other piece goes meanwhile; left out: anywhere. */
+  readonly how?: Way;
+  /** Turns in place of one lift. */
+  readonly by?: string;
+  /** Outer block turns, first to last. */
+  readonly most: number;
+  readonly sightings: number;
+  readonly holds: number;
+  /** Sightings of the families that the conditions exclude; for how many of them the advice works too. */
+  readonly excluded: number;
+  readonly contrast: number;
+  readonly exact: boolean;
+  readonly exceptions: readonly {
+    readonly address: string;
+    /** The slot in which the own slot is seen. */
+    readonly seen: Slot;
+    readonly setup: string;
+    /** Face turns of a shortest solution. */
+    readonly shortest: number;
+  }[];
+}
+
+export type Claim = SolutionClaim | RuleClaim;
 
 /** A claim as it came to stand on paper. */
 export type PrintedClaim = Claim & {

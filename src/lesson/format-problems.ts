@@ -3,7 +3,7 @@ import { isAlias, isMap, isScalar, isSeq, type Scalar } from 'yaml';
 import type { z } from 'zod';
 import { likelyWord, listed } from './likely.ts';
 import type { Problem } from './problem.ts';
-import { caseSchema, holdSchema, lessonSchema, partSchema, solutionSchema } from './schema.ts';
+import { caseSchema, holdSchema, lessonSchema, partSchema, ruleSchema, seeSchema, solutionSchema } from './schema.ts';
 import { slotSaid } from './slot-words.ts';
 import { isOnMendedLine, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
 
@@ -14,6 +14,8 @@ const KEYS = {
   case: Object.keys(caseSchema.shape),
   part: Object.keys(partSchema.shape),
   hold: Object.keys(holdSchema.shape),
+  rule: Object.keys(ruleSchema.shape),
+  see: Object.keys(seeSchema.shape),
   solution: Object.keys(solutionSchema.options[1].shape),
 };
 
@@ -21,6 +23,8 @@ const KEYS = {
 function tableAt(yaml: YamlText, path: Path): { name: string; keys: readonly string[] } {
   if (path.length === 0) return { name: 'a lesson', keys: KEYS.lesson };
   if (path.at(-1) === 'hold') return { name: 'a hold', keys: KEYS.hold };
+  if (path.at(-1) === 'see') return { name: 'what a rule sees', keys: KEYS.see };
+  if (path.at(-2) === 'rules') return { name: 'a rule', keys: KEYS.rule };
   if (path.at(-2) === 'solutions') return { name: 'a solution', keys: KEYS.solution };
   if (keySpan(yaml, path, 'part')) return { name: 'a heading of a part', keys: KEYS.part };
   return { name: 'a case', keys: KEYS.case };
@@ -39,6 +43,12 @@ function example(path: Path): string {
       return 'a list: a line "- R U\' R\'" for each solution';
     case 'cases':
       return 'a list: a line that begins with "- " for each case';
+    case 'rules':
+      return 'a list: a line that begins with "- " for each rule';
+    case 'see':
+      return 'see: { cross colour: sideways }';
+    case 'most':
+      return 'most: 8';
     case 'open':
       return 'open: a list in brackets: [BL]';
     default:

@@ -3,6 +3,7 @@ import type { Family } from '../cube/cases.ts';
 import type { Colour, FaceColours, Hold } from '../cube/colours.ts';
 import type { Slot } from '../cube/goal.ts';
 import type { HandModel } from '../cube/search/hands.ts';
+import type { Rule } from '../cube/teach/rules.ts';
 import type { Turn, WideSpelling } from '../cube/turns.ts';
 import type { Span } from './problem.ts';
 import type { Term } from './schema.ts';
@@ -64,6 +65,14 @@ export type LessonClaim = { readonly span: Span } & (
   | { readonly claim: 'kept' }
 );
 
+export interface LessonRule {
+  /** From 1, in the order of the file. */
+  readonly number: number;
+  readonly rule: Rule;
+  readonly say: Prose;
+  readonly span: Span;
+}
+
 /** The club's words for some of ours. */
 export type ClubWords = Readonly<Partial<Record<Term, string>>>;
 
@@ -98,6 +107,8 @@ export interface Lesson {
   readonly claims: readonly LessonClaim[];
   /** Empty where the lesson names none. */
   readonly families: readonly Family[];
+  /** In the order in which they apply. */
+  readonly rules: readonly LessonRule[];
   readonly text: Prose;
   readonly watch: Prose;
   readonly parts: readonly Part[];

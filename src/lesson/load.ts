@@ -9,13 +9,13 @@ import { type Variation, vary } from './vary.ts';
 /** Varied before it is proved: whatever is printed was proved as it is printed. */
 function outcomeOf(read: ReadLesson, variation: Variation): Outcome {
   const { lesson, problems } = read;
-  if (!lesson) return { proved: undefined, claims: [], problems };
+  if (!lesson) return { proved: undefined, claims: [], ruleClaims: [], problems };
   const varied = vary(lesson, variation);
   if ('impossible' in varied) {
     const span = { start: 0, end: 0 };
     const hint = 'choose another front colour';
     const impossible: Problem = { code: 'variation-impossible', span, message: varied.impossible, hint };
-    return { proved: undefined, claims: [], problems: [...problems, impossible] };
+    return { proved: undefined, claims: [], ruleClaims: [], problems: [...problems, impossible] };
   }
   return ProvedLesson.prove({ lesson: varied.lesson, problems: [...problems, ...varied.problems] });
 }
@@ -38,6 +38,7 @@ export function loadLesson(file: string, bytes: Uint8Array, variation: Variation
       source: sourceOf(file, ''),
       proved: undefined,
       claims: [],
+      ruleClaims: [],
       problems: [{ code: 'file-not-utf8', span, message, hint }],
     };
   }

@@ -250,6 +250,41 @@ export const PROBLEM_KINDS = {
     cause: 'The solution leaves pieces unsolved that it should solve.',
     remedy: 'Mend the turns.',
   },
+  'rule-unclear': {
+    severity: 'error',
+    cause: 'The parts of a rule do not go together.',
+    remedy: 'A rule either lifts, with an aim, or turns the cube.',
+  },
+  'rule-without-family': {
+    severity: 'error',
+    cause: 'There are rules, and the lesson does not say of which families of cases.',
+    remedy: 'Add the key "family".',
+  },
+  'rule-fails': {
+    severity: 'error',
+    cause: 'A rule applies to cases, and its advice works in none of them.',
+    remedy: 'Mend the advice: the face, the aim, how, or the number of turns.',
+  },
+  'rule-exceptions': {
+    severity: 'warning',
+    cause: 'The advice of a rule does not work in every case that the rule applies to.',
+    remedy: 'Add the condition of the hint, or leave it: the exceptions are printed with the rule.',
+  },
+  'rule-never-applies': {
+    severity: 'warning',
+    cause: 'No case fits the conditions of a rule, or earlier rules take them all.',
+    remedy: 'Check the conditions and the order of the rules.',
+  },
+  'rule-empty-condition': {
+    severity: 'warning',
+    cause: 'The advice of a rule works just as well where its conditions do not hold, so they teach nothing.',
+    remedy: 'Leave the conditions out, or say with which face to lift.',
+  },
+  'rules-leave-out': {
+    severity: 'warning',
+    cause: 'Some cases of the family fit none of the rules.',
+    remedy: 'Add a rule, or leave "see" out of the last one.',
+  },
   'print-word-too-wide': {
     severity: 'error',
     cause: 'A word is wider than the column it is printed in.',

@@ -6,12 +6,13 @@ import type { Goal } from '../cube/goal.ts';
 import { shortestLength } from '../cube/search/find.ts';
 import { type Proof, prove } from '../cube/solves.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
-import type { SolutionClaim } from './claim.ts';
+import type { RuleClaim, SolutionClaim } from './claim.ts';
 import type { Case, Lesson } from './lesson.ts';
 import { brokenClaims, casesTwice, emptyParts } from './lesson-claims.ts';
 import { misnamed } from './misnamed.ts';
 import { type Problem, severityOf } from './problem.ts';
 import { failing, inPieces, otherFamily, setupProblem } from './proof-problems.ts';
+import { type ProvedRules, proveRules } from './prove-rules.ts';
 import type { ProvedCase, ProvedPart } from './proved.ts';
 import { doSetUp } from './set-up.ts';
 import { positionAt } from './source.ts';
@@ -22,12 +23,15 @@ export class ProvedLesson {
   readonly #proved = true;
   readonly lesson: Lesson;
   readonly parts: readonly ProvedPart[];
+  /** Undefined if the lesson has no rules. */
+  readonly rules: ProvedRules | undefined;
   /** Names what was proved: two handouts with one edition say the same. */
   readonly edition: string;
 
-  private constructor(lesson: Lesson, parts: readonly ProvedPart[]) {
+  private constructor(lesson: Lesson, parts: readonly ProvedPart[], rules: ProvedRules | undefined) {
     this.lesson = lesson;
     this.parts = parts;
+    this.rules = rules;
     this.edition = editionOf(lesson);
   }
 
@@ -44,6 +48,7 @@ export class ProvedLesson {
     return new Set(this.cases.map((c) => writeAddress(caseOf(c.address)))).size;
   }
 
+  /** Of its solutions; those of its rules stand with them. */
   get claims(): SolutionClaim[] {
     return claimsOf(this.parts);
   }
@@ -54,24 +59,28 @@ export class ProvedLesson {
    */
   static prove({ lesson, problems: whileReading }: { lesson: Lesson; problems: readonly Problem[] }): Outcome {
     const problems: Problem[] = [...whileReading];
+    // A lesson that could not be read whole would seem to break promises that it keeps.
+    const isWhole = whileReading.every((p) => severityOf(p) !== 'error');
     const parts = lesson.parts.map((part) => ({
       part,
       cases: part.cases.map((c) => proveCase(c, lesson, problems)).filter((c) => c !== undefined),
     }));
+    const rules = proveRules(lesson, isWhole);
     const claims = claimsOf(parts);
+    const ruleClaims = (rules.proved?.rules ?? []).map(({ claim }) => claim);
     const cases = parts.flatMap((p) => p.cases);
-    // A lesson that could not be read whole would seem to break promises that it keeps.
-    const isWhole = whileReading.every((p) => severityOf(p) !== 'error');
-    problems.push(...casesTwice(parts, lesson), ...misnamed(cases), ...emptyParts(lesson));
+    problems.push(...casesTwice(parts, lesson), ...misnamed(cases), ...emptyParts(lesson), ...rules.problems);
     if (isWhole) problems.push(...brokenClaims(lesson, cases));
-    if (problems.some(isError)) return { proved: undefined, claims, problems };
-    return { proved: new ProvedLesson(lesson, parts), claims, problems };
+    if (problems.some(isError)) return { proved: undefined, claims, ruleClaims, problems };
+    return { proved: new ProvedLesson(lesson, parts, rules.proved), claims, ruleClaims, problems };
   }
 }
 
 export interface Outcome {
   readonly proved: ProvedLesson | undefined;
+  /** Of solutions. */
   readonly claims: readonly SolutionClaim[];
+  readonly ruleClaims: readonly RuleClaim[];
   readonly problems: readonly Problem[];
 }
 

@@ -8,6 +8,7 @@ import { formatProblems } from './format-problems.ts';
 import type { ClubWords, Lesson, LessonClaim } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { partsAt } from './read-case.ts';
+import { rulesAt } from './read-rules.ts';
 import { holdAt, proseAt, type Reader, SOME_HOLD, textLineAt } from './reader.ts';
 import { lessonSchema } from './schema.ts';
 import { positionAt, type Source } from './source.ts';
@@ -36,8 +37,11 @@ function wholeFileProblem(source: Source, yaml: YamlText | undefined): Problem |
   return undefined;
 }
 
-/** The keys of a lesson, its cases left to be read one by one. */
-const headSchema = lessonSchema.extend({ cases: z.array(z.unknown()).min(1) });
+/** The keys of a lesson, its cases and rules left to be read one by one. */
+const headSchema = lessonSchema.extend({
+  cases: z.array(z.unknown()).min(1),
+  rules: z.array(z.unknown()).min(1).optional(),
+});
 type Head = z.infer<typeof headSchema>;
 
 /** What of the head is right, when not all is. */
@@ -146,6 +150,7 @@ export function readLesson(source: Source): ReadLesson {
     hands,
     claims: claimsAt(r, head),
     families: head.family === undefined ? [] : [head.family].flat(),
+    rules: rulesAt(r, head.rules ?? []),
     text: proseAt(r, ['text'], head.text),
     watch: proseAt(r, ['watch'], head.watch),
     parts: partsAt(r, head.cases ?? [], {

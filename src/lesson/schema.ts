@@ -6,6 +6,9 @@ import { z } from 'zod';
 import { FAMILIES } from '../cube/cases.ts';
 import { COLOURS } from '../cube/colours.ts';
 import { SLOTS } from '../cube/goal.ts';
+import { LIFTED_PIECES, WAYS } from '../cube/teach/advice.ts';
+import { wordsFor } from '../cube/teach/conditions.ts';
+import { FEATURE_NAMES, FEATURES, type FeatureName } from '../cube/teach/features.ts';
 import type { Turn } from '../cube/turns.ts';
 
 const about = <T extends z.ZodType>(schema: T, description: string, ...examples: unknown[]): T =>
@@ -112,6 +115,52 @@ export const handsSchema = z.strictObject({
   flow: about(cost(), 'What a turn costs less when the same hand goes on.', 0.15).optional(),
 });
 
+/** What is seen: features of src/cube/teach/features.ts, each with one of its words, several with "or", or "not" before them. */
+export const seeSchema = z.strictObject(
+  Object.fromEntries(
+    FEATURE_NAMES.map((name) => [
+      name,
+      about(
+        z.string(),
+        `${FEATURES[name].about} ${wordsFor(name).join(', ')}; "not" before it, "or" between.`,
+      ).optional(),
+    ]),
+  ) as Record<FeatureName, z.ZodOptional<z.ZodString>>,
+);
+
+export const ruleSchema = z.strictObject({
+  see: about(seeSchema, 'When the rule applies, and no earlier one does. Without it: whenever no earlier one does.', {
+    'cross colour': 'sideways',
+    'edge front and corner top': 'unlike',
+  }).optional(),
+  turn: about(
+    z.enum(['cube']),
+    'cube: turn the whole cube a quarter, and look at the rules again. In place of lifting.',
+  ).optional(),
+  lift: about(z.enum(LIFTED_PIECES), 'Which stuck piece is lifted. Without it: one that is away.', 'edge').optional(),
+  with: about(text(), "Which of the viewer's faces lifts: R or L, F or B, any, none.", 'R or L').optional(),
+  how: about(
+    z.enum(WAYS),
+    'Where the other piece is meanwhile. hidden: the lifting face takes it out of the top; together: it is carried along ' +
+      'on top; direct: the face does not touch it. Without it: any of these.',
+    'hidden',
+  ).optional(),
+  by: about(
+    turns(),
+    'These turns, or a trigger by its name, in place of one lift; from any side or mirrored.',
+  ).optional(),
+  aim: about(
+    z.union([
+      text(),
+      z.strictObject({ insert: about(turns(), 'Turns, or a trigger by its name, that then insert it.') }),
+    ]),
+    'What stands afterwards: joined, split, a family such as top-away, a case by its address, or an insert.',
+    'split',
+  ).optional(),
+  most: about(z.int().min(1).max(30), 'The pair is solved within so many turns, first to last.', 8),
+  say: about(text(), 'What to say about it, in your words.').optional(),
+});
+
 /** Our words for things, which a club may call otherwise. */
 export const TERMS = ['slot', 'pair', 'corner', 'edge', 'cross', 'set up', 'solve', 'hold', 'turn'] as const;
 export type Term = (typeof TERMS)[number];
@@ -162,6 +211,11 @@ export const lessonSchema = z.strictObject({
     cases: 'all',
     turns: 8,
   }).optional(),
+  rules: about(
+    z.array(ruleSchema).min(1),
+    'Rules of thumb in their order, the first that fits applies. Each is proved on every case of the families, as seen from ' +
+      'all four sides; exceptions are found and printed with it.',
+  ).optional(),
   text: about(
     text(),
     "The explanation that opens the handout. An empty line parts paragraphs, '# ' begins a heading, '- ' a list item.",
@@ -174,4 +228,5 @@ export const lessonSchema = z.strictObject({
 });
 
 export type CaseFile = z.infer<typeof caseSchema>;
+export type RuleFile = z.infer<typeof ruleSchema>;
 export type EveryFile = z.infer<typeof everySchema>;

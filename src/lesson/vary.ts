@@ -5,8 +5,11 @@
 import { type Colour, coloursHeld, type FaceColours, type Hold, oppositeColour } from '../cube/colours.ts';
 import { FACES, type Face } from '../cube/faces.ts';
 import { SLOTS, type Slot } from '../cube/goal.ts';
+import { mirroredAddress } from '../cube/search/mirrored.ts';
+import { mirroredCondition } from '../cube/teach/conditions.ts';
+import { type Counsel, turnsTheCube } from '../cube/teach/rules.ts';
 import { mirror, type WideSpelling } from '../cube/turns.ts';
-import type { Case, Lesson, LessonClaim, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
+import type { Case, Lesson, LessonClaim, LessonRule, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
 import { mirroredWords } from './mirrored-words.ts';
 import type { Problem } from './problem.ts';
 
@@ -90,6 +93,23 @@ const changedPart = (change: Change, scheme: FaceColours, part: Part): Part => (
 const changedClaim = (change: Change, claim: LessonClaim): LessonClaim =>
   claim.claim === 'slots' ? { ...claim, slots: changedSlots(change, claim.slots) } : claim;
 
+function mirroredCounsel(counsel: Counsel): Counsel {
+  if (turnsTheCube(counsel)) return counsel;
+  const { aim, lift, by } = counsel;
+  return {
+    ...counsel,
+    aim: aim.kind === 'case' ? { kind: 'case', case: mirroredAddress(aim.case) } : aim,
+    lift: lift.map((face) => MIRRORED_FACE[face]),
+    by: by && mirror(by),
+  };
+}
+
+function changedRule(change: Change, { rule, say, ...rest }: LessonRule): LessonRule {
+  const { when, counsel } = rule;
+  const changed = change.mirrored ? { when: when.map(mirroredCondition), counsel: mirroredCounsel(counsel) } : rule;
+  return { ...rest, rule: changed, say: changedProse(change, say) };
+}
+
 /** Where a text names a colour as a plain word, which stays when the colours change. */
 function colourWords(lesson: Lesson, change: Change): Problem[] {
   if (FACES.every((f) => change.from[f] === change.to[f])) return [];
@@ -99,6 +119,7 @@ function colourWords(lesson: Lesson, change: Change): Problem[] {
     lesson.title,
     ...lesson.text,
     ...lesson.watch,
+    ...lesson.rules.flatMap(({ say }) => say),
     ...lesson.parts.flatMap((part) => [
       part.heading,
       ...part.text,
@@ -149,6 +170,7 @@ export function vary(
     title: changedLine(change, lesson.title),
     course: changedLine(change, lesson.course),
     audience: changedLine(change, lesson.audience),
+    rules: lesson.rules.map((rule) => changedRule(change, rule)),
     text: changedProse(change, lesson.text),
     watch: changedProse(change, lesson.watch),
     claims: lesson.claims.map((claim) => changedClaim(change, claim)),

@@ -1,0 +1,159 @@
+/** The rules of a lesson, proved on every sighting of its families: claims, and what there is to tell. */
+import { writeAddress } from '../cube/address.ts';
+import type { Aim } from '../cube/teach/advice.ts';
+import { writeCondition } from '../cube/teach/conditions.ts';
+import { narrowed } from '../cube/teach/narrow.ts';
+import {
+  type Exception,
+  type ProvedRule,
+  type ProvedTable,
+  proveTable,
+  type Rule,
+  shortestOf,
+  turnsTheCube,
+} from '../cube/teach/rules.ts';
+import { writeTurns } from '../cube/turns.ts';
+import type { RuleClaim } from './claim.ts';
+import type { Lesson, LessonRule } from './lesson.ts';
+import { joined } from './likely.ts';
+import type { Problem } from './problem.ts';
+import { positionAt } from './source.ts';
+
+export interface ProvedLessonRule {
+  readonly said: LessonRule;
+  readonly proved: ProvedRule;
+  readonly claim: RuleClaim;
+}
+
+export interface ProvedRules {
+  readonly table: ProvedTable;
+  readonly rules: readonly ProvedLessonRule[];
+}
+
+export interface RulesOutcome {
+  /** Undefined if the lesson has no rules that could be read. */
+  readonly proved: ProvedRules | undefined;
+  readonly problems: readonly Problem[];
+}
+
+/** What a rule aims at, in the words of the lesson format. */
+function aimText(aim: Aim): string {
+  switch (aim.kind) {
+    case 'joined':
+    case 'split':
+      return aim.kind;
+    case 'family':
+      return aim.family;
+    case 'case':
+      return writeAddress(aim.case);
+    case 'insert':
+      return `insert ${writeTurns(aim.turns)}`;
+  }
+}
+
+function counselOf({ counsel }: Rule): Pick<RuleClaim, 'aim' | 'lift' | 'piece' | 'how' | 'by' | 'most'> {
+  if (turnsTheCube(counsel)) return { aim: 'turn the cube', lift: [], most: counsel.most };
+  const { aim, lift, piece, way, by, most } = counsel;
+  return {
+    aim: aimText(aim),
+    lift,
+    ...(piece && { piece }),
+    ...(way && { how: way }),
+    ...(by && { by: writeTurns(by) }),
+    most,
+  };
+}
+
+function claimOf(lesson: Lesson, { number, rule, span }: LessonRule, proved: ProvedRule): RuleClaim {
+  return {
+    id: `rule.${number}`,
+    kind: 'rule',
+    file: lesson.source.file,
+    line: positionAt(lesson.source, span.start).line,
+    families: lesson.families,
+    see: rule.when.map(writeCondition),
+    ...counselOf(rule),
+    sightings: proved.sightings.length,
+    holds: proved.holds,
+    excluded: proved.excluded,
+    contrast: proved.contrast,
+    exact: proved.exceptions.length === 0,
+    exceptions: proved.exceptions.map(({ sighting, setup }) => ({
+      address: writeAddress(sighting.address),
+      seen: sighting.seen,
+      setup: writeTurns(setup),
+      shortest: shortestOf(sighting.address),
+    })),
+  };
+}
+
+const exceptionText = ({ sighting, setup }: Exception): string =>
+  `set up ${writeTurns(setup)} (pair of slot ${sighting.seen})`;
+
+function problemsOf({ span, rule }: LessonRule, proved: ProvedRule): Problem[] {
+  const { sightings, holds, exceptions, excluded, contrast } = proved;
+  if (sightings.length === 0) {
+    const message = 'this rule never applies: no case fits it that an earlier rule does not take';
+    return [{ code: 'rule-never-applies', span, message, hint: 'check its conditions, or put it before the others' }];
+  }
+  if (holds === 0) {
+    const message = `the advice works in none of the ${sightings.length} sightings that the rule applies to`;
+    const hint = `one of them: ${exceptionText(exceptions[0]!)}`;
+    return [{ code: 'rule-fails', span, message, hint }];
+  }
+  const problems: Problem[] = [];
+  if (exceptions.length > 0) {
+    const more = narrowed(sightings, (i) => proved.done[i] !== undefined);
+    const mend = more && `add under see: ${more.conditions.map((c) => `"${writeCondition(c)}"`).join(' and ')}`;
+    const message = `holds for ${holds} of ${sightings.length} sightings; the first exception: ${exceptionText(exceptions[0]!)}`;
+    const hint = mend
+      ? `${mend}, and it holds for all ${more.left} that are left; or leave it, and the exceptions are printed with it`
+      : 'no one or two conditions make it exact; the exceptions are printed with it';
+    problems.push({ code: 'rule-exceptions', span, message, hint });
+  }
+  if (rule.when.length > 0 && excluded > 0 && contrast === excluded) {
+    const message = `the advice works as well in all ${excluded} sightings that the conditions exclude`;
+    problems.push({
+      code: 'rule-empty-condition',
+      span,
+      message,
+      hint: 'leave them out, or say with which face to lift',
+    });
+  }
+  return problems;
+}
+
+function leftOut({ uncovered, sightings }: ProvedTable, lesson: Lesson): Problem[] {
+  if (uncovered.length === 0) return [];
+  const { span } = lesson.rules.at(-1)!;
+  const [first] = uncovered;
+  const message = `${uncovered.length} of ${sightings.length} sightings of ${joined(lesson.families)} fit no rule`;
+  const hint = `the first is ${writeAddress(first!.address)}, its own slot seen at ${first!.seen}; a last rule without "see" would take them all`;
+  return [{ code: 'rules-leave-out', span, message, hint }];
+}
+
+/** `isWhole`: all rules could be read; what a part of them leaves out is not told. */
+export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
+  if (lesson.rules.length === 0) return { proved: undefined, problems: [] };
+  if (lesson.families.length === 0) {
+    const message = 'rules speak of families of cases, and the lesson names none';
+    const hint = 'add family: top-away, or whichever they are for';
+    return {
+      proved: undefined,
+      problems: [{ code: 'rule-without-family', span: lesson.rules[0]!.span, message, hint }],
+    };
+  }
+  const table = proveTable(
+    lesson.families,
+    lesson.rules.map(({ rule }) => rule),
+  );
+  const rules = lesson.rules.map((said, i) => {
+    const proved = table.rules[i]!;
+    return { said, proved, claim: claimOf(lesson, said, proved) };
+  });
+  const problems = [
+    ...rules.flatMap(({ said, proved }) => problemsOf(said, proved)),
+    ...(isWhole ? leftOut(table, lesson) : []),
+  ];
+  return { proved: { table, rules }, problems };
+}

@@ -1,0 +1,125 @@
+/** Reading the rules of a lesson: conditions, advice, and where each stands. */
+import { readAddress } from '../cube/address.ts';
+import { FAMILIES } from '../cube/cases.ts';
+import type { Face } from '../cube/faces.ts';
+import type { Advice, Aim } from '../cube/teach/advice.ts';
+import { readCondition, wordsFor } from '../cube/teach/conditions.ts';
+import { FEATURE_NAMES } from '../cube/teach/features.ts';
+import type { Condition, Counsel } from '../cube/teach/rules.ts';
+import { formatProblems } from './format-problems.ts';
+import type { LessonRule } from './lesson.ts';
+import { likelyWord, listed } from './likely.ts';
+import { proseAt, type Reader, turnsAt } from './reader.ts';
+import { type RuleFile, ruleSchema } from './schema.ts';
+import { type Path, spanAt } from './yaml-text.ts';
+
+const LIFTING: readonly Face[] = ['R', 'L', 'F', 'B'];
+
+function conditionsAt(r: Reader, path: Path, see: RuleFile['see'] = {}): Condition[] | undefined {
+  const found: Condition[] = [];
+  let isWhole = true;
+  for (const feature of FEATURE_NAMES) {
+    const text = see[feature];
+    if (text === undefined) continue;
+    const read = readCondition(feature, text);
+    if ('unknown' in read) {
+      const words = wordsFor(feature);
+      const likely = likelyWord(read.unknown, words);
+      const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
+      const message = `"${read.unknown}" is nothing that "${feature}" can be`;
+      r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, [...path, feature]), message, hint });
+      isWhole = false;
+    } else if (read.values.length === 0) {
+      const message = `"${text}" leaves nothing over`;
+      const hint = 'name what is seen, not all that can be';
+      r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, [...path, feature]), message, hint });
+      isWhole = false;
+    } else found.push(read);
+  }
+  return isWhole ? found : undefined;
+}
+
+function liftAt(r: Reader, path: Path, text = 'any'): readonly Face[] | undefined {
+  const said = text.trim();
+  if (/^any( face)?$/.test(said)) return LIFTING;
+  if (said === 'none') return [];
+  const faces = said.split(/\s+or\s+|\s*,\s*/);
+  const known = LIFTING.filter((face) => faces.includes(face));
+  if (faces.every((face) => LIFTING.includes(face as Face))) return known;
+  const message = `"${text}" names no faces that lift`;
+  const hint = 'write R or L, F or B, one of them alone, any, or none';
+  r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, path), message, hint });
+  return undefined;
+}
+
+function aimAt(r: Reader, path: Path, written: NonNullable<RuleFile['aim']>): Aim | undefined {
+  if (typeof written !== 'string') {
+    const turns = turnsAt(r, [...path, 'insert'], written.insert);
+    return turns && { kind: 'insert', turns };
+  }
+  const said = written.trim();
+  if (said === 'joined' || said === 'split') return { kind: said };
+  const family = FAMILIES.find((f) => f === said);
+  if (family) return { kind: 'family', family };
+  const address = readAddress(said);
+  if (address) return { kind: 'case', case: address };
+  const likely = likelyWord(said, ['joined', 'split', ...FAMILIES]);
+  const message = `"${written}" is nothing that a rule can aim at`;
+  const hint = likely
+    ? `"${likely}" was likely meant`
+    : 'joined, split, a family such as top-top, or a case by its address';
+  r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, path), message, hint });
+  return undefined;
+}
+
+/** Keys that say how to lift, of which a rule that turns the cube has none. */
+const ADVICE_KEYS = ['lift', 'with', 'how', 'by', 'aim'] as const;
+
+function counselAt(r: Reader, path: Path, written: RuleFile): Counsel | undefined {
+  const { turn, most, lift: piece, how: way } = written;
+  if (turn) {
+    const strays = ADVICE_KEYS.find((key) => written[key] !== undefined);
+    if (!strays) return { turnsTheCube: true, most };
+    const message = `a rule that turns the cube has no "${strays}": what to do then is said by the other rules`;
+    const span = spanAt(r.yaml, [...path, strays]);
+    r.problems.push({ code: 'rule-unclear', span, message, hint: `take ${strays} out` });
+    return undefined;
+  }
+  if (written.aim === undefined) {
+    const message = 'a rule needs the key "aim", or "turn" in its place';
+    r.problems.push({ code: 'key-missing', span: spanAt(r.yaml, path), message, hint: 'add aim: split' });
+    return undefined;
+  }
+  const lift = liftAt(r, [...path, 'with'], written.with);
+  const aim = aimAt(r, [...path, 'aim'], written.aim);
+  const by = written.by === undefined ? undefined : turnsAt(r, [...path, 'by'], written.by);
+  if (!lift || !aim || (written.by !== undefined && !by)) return undefined;
+  if (by?.some((t) => t.kind !== 'face' || t.letter === 'D')) {
+    const message = 'a rule is done by turns of U, R, L, F and B';
+    r.problems.push({
+      code: 'rule-unclear',
+      span: spanAt(r.yaml, [...path, 'by']),
+      message,
+      hint: 'write it with these',
+    });
+    return undefined;
+  }
+  const advice: Advice = { aim, lift, piece, way, by, most };
+  return advice;
+}
+
+/** The rules that could be understood, numbered as they stand in the file. */
+export function rulesAt(r: Reader, written: readonly unknown[]): LessonRule[] {
+  return written.flatMap((one, i) => {
+    const path = ['rules', i];
+    const parsed = ruleSchema.safeParse(one);
+    if (!parsed.success) {
+      r.problems.push(...formatProblems(r.yaml, parsed.error, path));
+      return [];
+    }
+    const when = conditionsAt(r, [...path, 'see'], parsed.data.see);
+    const counsel = counselAt(r, path, parsed.data);
+    const say = proseAt(r, [...path, 'say'], parsed.data.say);
+    return when && counsel ? [{ number: i + 1, rule: { when, counsel }, say, span: spanAt(r.yaml, path) }] : [];
+  });
+}
