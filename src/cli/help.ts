@@ -70,6 +70,18 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   turnsheet cases top-away
   turnsheet cases --every-address --every-keep --longer 1 --json
 `,
+  rules: `turnsheet rules [FAMILY] [--over N] [--features NAMES] [--json]
+
+  Finds the fewest rules of thumb that solve a family of cases without exception, as seen from all four sides, and
+  writes them as a lesson has them. Without a family it lists what rules can speak of.
+
+  --over N        no rule may cost more turns than so many over the shortest solution; the least that can be without it
+  --features A,B  what rules may speak of, by name, with commas
+  --json          one JSON document on standard output
+
+  turnsheet rules top-away
+  turnsheet rules away-top --features "cross colour,edge,edge top and corner sideways"
+`,
 };
 
 const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints them as class material.
@@ -79,6 +91,7 @@ const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints th
   turnsheet new FILE          write a lesson to begin with
   turnsheet find …            every shortest solution of a case, proved
   turnsheet cases [FAMILY]    the catalogue: shortest lengths and numbers of solutions
+  turnsheet rules [FAMILY]    the fewest rules of thumb for a family, proved
   turnsheet help COMMAND      more about a command, with examples
   turnsheet --version
 

@@ -57,6 +57,16 @@ export interface CasesOptions {
   readonly longer: number;
 }
 
+export interface RulesOptions {
+  readonly command: 'rules';
+  readonly json: boolean;
+  /** Undefined: what rules can speak of is listed. */
+  readonly family: string | undefined;
+  /** Turns over the shortest that rules may cost; the least that can be if left out. */
+  readonly over: number | undefined;
+  readonly features: string | undefined;
+}
+
 export interface HelpOptions {
   readonly command: 'help';
   readonly about: CommandName | undefined;
@@ -72,6 +82,7 @@ export type Options =
   | NewOptions
   | FindOptions
   | CasesOptions
+  | RulesOptions
   | HelpOptions
   | VersionOptions;
 
@@ -87,6 +98,7 @@ const COMMANDS = {
   new: [],
   find: ['pair', 'setup', 'slot', 'keep', 'longer', 'faces', 'begins', 'ends'],
   cases: ['every-address', 'every-keep', 'longer'],
+  rules: ['over', 'features'],
 } as const satisfies Record<string, readonly string[]>;
 export type CommandName = keyof typeof COMMANDS;
 export const COMMAND_NAMES = Object.keys(COMMANDS) as CommandName[];
@@ -160,6 +172,8 @@ function parse(args: readonly string[]) {
       faces: { type: 'string' },
       begins: { type: 'string' },
       ends: { type: 'string' },
+      over: { type: 'string' },
+      features: { type: 'string' },
       'every-address': { type: 'boolean' },
       'every-keep': { type: 'boolean' },
     },
@@ -196,6 +210,7 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   if (foreign) return { usage: `"${word}" takes no option --${foreign}` };
   if (word === 'find') return findOptions(values, files);
   if (word === 'cases') return casesOptions(values, files);
+  if (word === 'rules') return rulesOptions(values, files);
   if (files.length === 0) return { usage: `"${word}" needs the name of a lesson file` };
   const json = values.json ?? false;
   if (word === 'check') return { command: 'check', json, files };
@@ -264,6 +279,16 @@ function casesOptions(values: Parsed['values'], rest: readonly string[]): CasesO
     everyKeep: values['every-keep'] ?? false,
     longer,
   };
+}
+
+function rulesOptions(values: Parsed['values'], rest: readonly string[]): RulesOptions | UsageError {
+  const [family, more] = rest;
+  if (more !== undefined) return { usage: `"rules" takes one family, not "${family} ${more}"` };
+  const over = values.over === undefined ? undefined : Number(values.over);
+  if (over !== undefined && !(Number.isInteger(over) && over >= 0 && over <= 20)) {
+    return { usage: `--over is a number of turns, as in --over 2, not "${values.over}"` };
+  }
+  return { command: 'rules', json: values.json ?? false, family, over, features: values.features };
 }
 
 function unknownCommand(word: string): UsageError {

@@ -24,6 +24,8 @@ async function dispatch(options: Options, io: Io): Promise<ExitCode> {
       return (await import('./find.ts')).find(options, io);
     case 'cases':
       return (await import('./cases.ts')).cases(options, io);
+    case 'rules':
+      return (await import('./rules.ts')).rules(options, io);
   }
 }
 

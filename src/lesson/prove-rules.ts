@@ -1,22 +1,14 @@
 /** The rules of a lesson, proved on every sighting of its families: claims, and what there is to tell. */
 import { writeAddress } from '../cube/address.ts';
-import type { Aim } from '../cube/teach/advice.ts';
 import { writeCondition } from '../cube/teach/conditions.ts';
 import { narrowed } from '../cube/teach/narrow.ts';
-import {
-  type Exception,
-  type ProvedRule,
-  type ProvedTable,
-  proveTable,
-  type Rule,
-  shortestOf,
-  turnsTheCube,
-} from '../cube/teach/rules.ts';
+import { type Exception, type ProvedRule, type ProvedTable, proveTable } from '../cube/teach/rules.ts';
 import { writeTurns } from '../cube/turns.ts';
 import type { RuleClaim } from './claim.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
 import { joined } from './likely.ts';
 import type { Problem } from './problem.ts';
+import { ruleFacts, ruleSaid } from './rule-said.ts';
 import { positionAt } from './source.ts';
 
 export interface ProvedLessonRule {
@@ -36,56 +28,15 @@ export interface RulesOutcome {
   readonly problems: readonly Problem[];
 }
 
-/** What a rule aims at, in the words of the lesson format. */
-function aimText(aim: Aim): string {
-  switch (aim.kind) {
-    case 'joined':
-    case 'split':
-      return aim.kind;
-    case 'family':
-      return aim.family;
-    case 'case':
-      return writeAddress(aim.case);
-    case 'insert':
-      return `insert ${writeTurns(aim.turns)}`;
-  }
-}
-
-function counselOf({ counsel }: Rule): Pick<RuleClaim, 'aim' | 'lift' | 'piece' | 'how' | 'by' | 'most'> {
-  if (turnsTheCube(counsel)) return { aim: 'turn the cube', lift: [], most: counsel.most };
-  const { aim, lift, piece, way, by, most } = counsel;
-  return {
-    aim: aimText(aim),
-    lift,
-    ...(piece && { piece }),
-    ...(way && { how: way }),
-    ...(by && { by: writeTurns(by) }),
-    most,
-  };
-}
-
-function claimOf(lesson: Lesson, { number, rule, span }: LessonRule, proved: ProvedRule): RuleClaim {
-  return {
-    id: `rule.${number}`,
-    kind: 'rule',
-    file: lesson.source.file,
-    line: positionAt(lesson.source, span.start).line,
-    families: lesson.families,
-    see: rule.when.map(writeCondition),
-    ...counselOf(rule),
-    sightings: proved.sightings.length,
-    holds: proved.holds,
-    excluded: proved.excluded,
-    contrast: proved.contrast,
-    exact: proved.exceptions.length === 0,
-    exceptions: proved.exceptions.map(({ sighting, setup }) => ({
-      address: writeAddress(sighting.address),
-      seen: sighting.seen,
-      setup: writeTurns(setup),
-      shortest: shortestOf(sighting.address),
-    })),
-  };
-}
+const claimOf = (lesson: Lesson, { number, rule, span }: LessonRule, proved: ProvedRule): RuleClaim => ({
+  id: `rule.${number}`,
+  kind: 'rule',
+  file: lesson.source.file,
+  line: positionAt(lesson.source, span.start).line,
+  families: lesson.families,
+  ...ruleSaid(rule),
+  ...ruleFacts(proved),
+});
 
 const exceptionText = ({ sighting, setup }: Exception): string =>
   `set up ${writeTurns(setup)} (pair of slot ${sighting.seen})`;
