@@ -22,7 +22,7 @@ import type { Sighting } from './sighting.ts';
 
 /**
  * Where the piece that is not lifted goes while the other one is. hidden: the lifting face takes it out of the top;
- * together: that face carries it along on top; direct: the face does not touch it.
+ * together: that face carries it along on top, or both come up at once; direct: the face does not touch it.
  */
 export const WAYS = ['hidden', 'direct', 'together'] as const;
 export type Way = (typeof WAYS)[number];
@@ -160,7 +160,7 @@ function byLifting(address: Address, { piece, way }: Advice, faces: readonly Fac
     ({ face, raised, ways }) =>
       faces.includes(face) &&
       (stuck.length === 0 || stuck.some((pieces) => pieces.every((p) => raised.includes(p)))) &&
-      (way === undefined || ways.includes(way)),
+      (way === undefined || ways.includes(way) || (way === 'together' && ways.length === 0)),
   );
 }
 
