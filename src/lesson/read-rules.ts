@@ -32,7 +32,7 @@ function conditionsAt(r: Reader, path: Path, see: RuleFile['see'] = {}): Conditi
     } else if (read.values.length === 0) {
       const message = `"${text}" leaves nothing over`;
       const hint = 'name what is seen, not all that can be';
-      r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, [...path, feature]), message, hint });
+      r.problems.push({ code: 'rule-unclear', span: spanAt(r.yaml, [...path, feature]), message, hint });
       isWhole = false;
     } else found.push(read);
   }

@@ -115,15 +115,26 @@ export const handsSchema = z.strictObject({
   flow: about(cost(), 'What a turn costs less when the same hand goes on.', 0.15).optional(),
 });
 
+// Patterns are for editors; reading tells more of what is wrong than that a text does not fit.
+const seenPattern = (name: FeatureName): string => {
+  const word = `(${wordsFor(name).join('|')})`;
+  return `^\\s*(not\\s+)?${word}((\\s*,\\s*|\\s+or\\s+)${word})*\\s*$`;
+};
+const LIFTING_PATTERN = '^\\s*(any( face)?|none|[RLFB]((\\s*,\\s*|\\s+or\\s+)[RLFB])*)\\s*$';
+const AIM_PATTERN = `^\\s*(joined|split|${FAMILIES.join('|')}|[UDRLFB]{3}:[UDRLFB]\\s+[UDRLFB]{2}:[UDRLFB])\\s*$`;
+
 /** What is seen: features of src/cube/teach/features.ts, each with one of its words, several with "or", or "not" before them. */
 export const seeSchema = z.strictObject(
   Object.fromEntries(
     FEATURE_NAMES.map((name) => [
       name,
-      about(
-        z.string(),
-        `${FEATURES[name].about} ${wordsFor(name).join(', ')}; "not" before it, "or" between.`,
-      ).optional(),
+      z
+        .string()
+        .meta({
+          description: `${FEATURES[name].about} ${wordsFor(name).join(', ')}; "not" before it, "or" between.`,
+          pattern: seenPattern(name),
+        })
+        .optional(),
     ]),
   ) as Record<FeatureName, z.ZodOptional<z.ZodString>>,
 );
@@ -138,7 +149,14 @@ export const ruleSchema = z.strictObject({
     'cube: turn the whole cube a quarter, and look at the rules again. In place of lifting.',
   ).optional(),
   lift: about(z.enum(LIFTED_PIECES), 'Which stuck piece is lifted. Without it: one that is away.', 'edge').optional(),
-  with: about(text(), "Which of the viewer's faces lifts: R or L, F or B, any, none.", 'R or L').optional(),
+  with: z
+    .string()
+    .meta({
+      description: "Which of the viewer's faces lifts: R or L, F or B, one of them alone, any, none.",
+      examples: ['R or L'],
+      pattern: LIFTING_PATTERN,
+    })
+    .optional(),
   how: about(
     z.enum(WAYS),
     'Where the other piece is meanwhile. hidden: the lifting face takes it out of the top; together: it is carried along ' +
@@ -151,7 +169,7 @@ export const ruleSchema = z.strictObject({
   ).optional(),
   aim: about(
     z.union([
-      text(),
+      z.string().meta({ pattern: AIM_PATTERN }),
       z.strictObject({ insert: about(turns(), 'Turns, or a trigger by its name, that then insert it.') }),
     ]),
     'What stands afterwards: joined, split, a family such as top-away, a case by its address, or an insert.',

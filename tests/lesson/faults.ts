@@ -12,6 +12,9 @@ export interface Fault {
   readonly says: RegExp;
 }
 
+/** The small lesson with rules, from line 7 on. */
+export const withRules = (...rules: string[]): string => withLine(5, 'family: top-away', 'rules:', ...rules);
+
 export const FAULTS: readonly Fault[] = [
   { name: 'no text at all', code: 'file-empty', text: '', line: 1, column: 1, says: /no lesson/ },
   { name: 'comments only', code: 'file-empty', text: '# to do\n', line: 1, column: 1, says: /no lesson/ },
@@ -585,5 +588,100 @@ export const FAULTS: readonly Fault[] = [
     line: 16,
     column: 16,
     says: /after turn 3, before R/,
+  },
+  {
+    name: 'a rule that sees what there is not',
+    code: 'value-unknown',
+    text: withRules('  - see: { cross colour: sidewards }', '    aim: split', '    most: 8'),
+    line: 7,
+    column: 26,
+    says: /sideways/,
+  },
+  {
+    name: 'a rule that sees by another name',
+    code: 'key-unknown',
+    text: withRules('  - see: { cros colour: up }', '    aim: split', '    most: 8'),
+    line: 7,
+    column: 12,
+    says: /"cross colour" was likely meant/,
+  },
+  {
+    name: 'a rule that leaves nothing over',
+    code: 'rule-unclear',
+    text: withRules('  - see: { edge: not good or bad }', '    aim: split', '    most: 8'),
+    line: 7,
+    column: 18,
+    says: /nothing over/,
+  },
+  {
+    name: 'a rule that lifts with the top',
+    code: 'value-unknown',
+    text: withRules('  - with: R or U', '    aim: split', '    most: 8'),
+    line: 7,
+    column: 11,
+    says: /R or L, F or B/,
+  },
+  {
+    name: 'a rule that aims at nothing known',
+    code: 'value-unknown',
+    text: withRules('  - aim: splitt', '    most: 8'),
+    line: 7,
+    column: 10,
+    says: /"split" was likely meant/,
+  },
+  {
+    name: 'a rule without an aim',
+    code: 'key-missing',
+    text: withRules('  - with: R or L', '    most: 8'),
+    line: 7,
+    column: 5,
+    says: /aim: split/,
+  },
+  {
+    name: 'a rule without its most turns',
+    code: 'key-missing',
+    text: withRules('  - aim: split'),
+    line: 7,
+    column: 5,
+    says: /most: 8/,
+  },
+  {
+    name: 'a rule that turns the cube and lifts',
+    code: 'rule-unclear',
+    text: withRules('  - turn: cube', '    with: R or L', '    most: 8'),
+    line: 8,
+    column: 11,
+    says: /take with out/,
+  },
+  {
+    name: 'a rule done with the bottom layer',
+    code: 'rule-unclear',
+    text: withRules("  - by: R D R'", '    aim: split', '    most: 8'),
+    line: 7,
+    column: 9,
+    says: /U, R, L, F and B/,
+  },
+  {
+    name: 'rules of no family',
+    code: 'rule-without-family',
+    text: withLine(5, 'rules:', '  - aim: split', '    most: 8'),
+    line: 6,
+    column: 5,
+    says: /add family/,
+  },
+  {
+    name: 'a rule that holds nowhere',
+    code: 'rule-fails',
+    text: withRules(
+      '  - see: { cross colour: sideways, edge front and corner top: like }',
+      '    with: R or L',
+      '    aim: split',
+      '    most: 9',
+      '  - aim: top-top',
+      '    most: 12',
+    ),
+    line: 7,
+    column: 5,
+    says: /none of the 96 sightings/,
   },
 ];

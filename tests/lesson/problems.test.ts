@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { PROBLEM_KINDS } from '../../src/lesson/problem.ts';
 import { excerpt, placeProblem } from '../../src/lesson/source.ts';
-import { FAULTS } from './faults.ts';
+import { FAULTS, withRules } from './faults.ts';
 import { bytesOf, SMALL_LESSON, withLine } from './small-lesson.ts';
 
 const problemsOf = (text: string) => {
@@ -37,6 +37,46 @@ const WARNINGS: readonly { name: string; code: string; text: string; line: numbe
     text: `${SMALL_LESSON}  - part: And then\n`,
     line: 19,
     column: 11,
+  },
+  {
+    name: 'a rule with exceptions',
+    code: 'rule-exceptions',
+    text: withRules(
+      '  - see: { cross colour: sideways }',
+      '    with: R or L',
+      '    aim: split',
+      '    most: 8',
+      '  - aim: top-top',
+      '    most: 12',
+    ),
+    line: 7,
+    column: 5,
+  },
+  {
+    name: 'a rule that earlier ones leave nothing',
+    code: 'rule-never-applies',
+    text: withRules('  - aim: top-top', '    most: 12', '  - see: { edge: bad }', '    aim: split', '    most: 8'),
+    line: 9,
+    column: 5,
+  },
+  {
+    name: 'a rule whose condition says nothing',
+    code: 'rule-empty-condition',
+    text: withRules('  - see: { edge: bad }', '    aim: top-top', '    most: 14', '  - aim: top-top', '    most: 14'),
+    line: 7,
+    column: 5,
+  },
+  {
+    name: 'rules that leave sightings out',
+    code: 'rules-leave-out',
+    text: withRules(
+      '  - see: { cross colour: sideways, edge front and corner top: unlike }',
+      '    with: R or L',
+      '    aim: split',
+      '    most: 8',
+    ),
+    line: 7,
+    column: 5,
   },
 ];
 

@@ -1,0 +1,93 @@
+/** The rules of a lesson as claims: what is counted, and what changes with the hand. */
+import { describe, expect, it } from 'vitest';
+import type { RuleClaim } from '../../src/lesson/claim.ts';
+import { loadLesson } from '../../src/lesson/load.ts';
+import type { Variation } from '../../src/lesson/vary.ts';
+import { withRules } from './faults.ts';
+import { bytesOf } from './small-lesson.ts';
+
+const claimsOf = (text: string, variation: Variation = {}): readonly RuleClaim[] =>
+  loadLesson('a.yaml', bytesOf(text), variation).ruleClaims;
+
+const SIDEWAYS = withRules(
+  '  - see: { cross colour: sideways, edge front and corner top: like }',
+  '    lift: edge',
+  '    with: R or L',
+  '    how: hidden',
+  '    aim: joined',
+  '    most: 8',
+  '  - aim: top-top',
+  '    most: 12',
+);
+
+describe('rules as claims', () => {
+  it('say what was counted, by hand: half of 96 sightings hide the cross colour below', () => {
+    const [claim, rest] = claimsOf(SIDEWAYS);
+    expect(claim).toMatchObject({
+      id: 'rule.1',
+      kind: 'rule',
+      file: 'a.yaml',
+      line: 7,
+      families: ['top-away'],
+      see: ['cross colour: sideways', 'edge front and corner top: like'],
+      aim: 'joined',
+      lift: ['R', 'L'],
+      piece: 'edge',
+      how: 'hidden',
+      most: 8,
+      sightings: 96,
+      holds: 48,
+      excluded: 192,
+      contrast: 0,
+      exact: false,
+    });
+    expect(claim!.exceptions).toHaveLength(48);
+    expect(rest).toMatchObject({ id: 'rule.2', line: 13, see: [], aim: 'top-top', lift: ['R', 'L', 'F', 'B'] });
+    expect(rest!.sightings).toBe(288 - 96);
+  });
+
+  it('name what undoes an exception, in the syntax of the lesson', () => {
+    const { problems } = loadLesson('a.yaml', bytesOf(SIDEWAYS));
+    const hint = problems.find((p) => p.code === 'rule-exceptions')!.hint;
+    expect(hint).toContain('"corner over edge: match"');
+    const mended = SIDEWAYS.replace('corner top: like', 'corner top: like, corner over edge: match');
+    expect(claimsOf(mended)[0]).toMatchObject({ sightings: 48, holds: 48, exact: true, exceptions: [] });
+  });
+
+  it('are the same for the left hand, mirrored, and for another cross', () => {
+    const oneSided = withRules(
+      '  - see: { edge side: left, U between: U }',
+      '    with: L',
+      '    aim: joined',
+      '    most: 8',
+      '  - aim: top-top',
+      '    most: 12',
+    );
+    const [right] = claimsOf(oneSided);
+    const [left] = claimsOf(oneSided, { hand: 'left' });
+    expect(left).toMatchObject({ see: ['edge side: right', "U between: U'"], lift: ['R'] });
+    expect(right!.holds).toBeGreaterThan(0);
+    for (const key of ['sightings', 'holds', 'contrast', 'excluded'] as const) expect(left![key]).toBe(right![key]);
+    expect(claimsOf(oneSided, { cross: 'blue' })).toEqual(claimsOf(oneSided));
+  });
+
+  it('aim at cases and at inserts', () => {
+    const text = withRules(
+      '  - see: { edge side: left }',
+      '    aim: { insert: "R U R\'" }',
+      '    most: 8',
+      '  - see: { edge depth: front }',
+      '    aim: UFR:R UB:U',
+      '    most: 9',
+      '  - aim: top-top',
+      '    most: 12',
+    );
+    const [insert, one] = claimsOf(text);
+    expect(insert!.aim).toBe("insert R U R'");
+    expect(one!.aim).toBe('UFR:R UB:U');
+    // R U R' inserts what is split, one case and its mirror: no more than those that lead to a split at all.
+    const split = claimsOf(text.replace('aim: { insert: "R U R\'" }', 'aim: split'))[0]!;
+    expect(insert!.holds).toBe(split.holds);
+    expect(one!.holds).toBeGreaterThan(0);
+  });
+});
