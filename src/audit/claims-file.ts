@@ -14,6 +14,13 @@ export interface PhaseText {
   readonly address: string;
 }
 
+export interface MergeText {
+  readonly turn: number;
+  readonly of: string;
+  readonly as: readonly string[];
+  readonly address: string;
+}
+
 /**
  * A claim of kind `solution` as it stands in a claims file. This is the contract of the file and not of the prover,
  * written out a second time on purpose. Further fields may stand there; they are not judged.
@@ -37,6 +44,7 @@ export interface SolutionClaim extends SolutionClaimText {
   readonly length: number;
   readonly shortest?: number | null | undefined;
   readonly phases?: readonly PhaseText[] | null | undefined;
+  readonly merges?: readonly MergeText[] | null | undefined;
 }
 
 const slot = z.enum(SLOTS);
@@ -63,6 +71,9 @@ const solutionClaim = z.looseObject({
   length: count,
   shortest: count.nullish(),
   phases: z.array(z.looseObject({ turns: z.string(), address: z.string() })).nullish(),
+  merges: z
+    .array(z.looseObject({ turn: count.positive(), of: z.string(), as: z.array(z.string()), address: z.string() }))
+    .nullish(),
 }) satisfies z.ZodType<SolutionClaim>;
 
 const claimsFile = z.looseObject({

@@ -2,7 +2,7 @@ import type { SolutionClaim } from './claims-file.ts';
 import { addressText, cornerOf, isHome, type Place, pairSight, placeOf } from './places.ts';
 import { isPlainSequence, readTurns } from './read-turns.ts';
 import { basePlaces, type Reproof, reprove, turnsOrFaults } from './reprove.ts';
-import { afterTurns, againstCentres } from './stickers.ts';
+import { afterTurns, againstCentres, type Stickers } from './stickers.ts';
 
 // Which colours are opposite is manufacturing convention (from memory): the competition regulations leave it open.
 const OPPOSITE: ReadonlyMap<string, string> = new Map([
@@ -89,6 +89,44 @@ function phaseFaults(claim: SolutionClaim, proof: Reproof): string[] {
   return faults;
 }
 
+const QUARTERS = [1, 2, 3] as const;
+const SUFFIX = ['', '', '2', "'"];
+
+/** Turns of one face in which the base is whole though no printed moment shows it: number, both parts, address between. */
+function hiddenMoments(claim: SolutionClaim): string[] {
+  const found: string[] = [];
+  const isWhole = (stickers: Stickers): boolean =>
+    basePlaces(claim.kept).every((place) => isHome(againstCentres(stickers), place));
+  let stickers = afterTurns(turnsOrFaults('set-up', claim.setup).turns);
+  for (const [i, turn] of turnsOrFaults('solution', claim.solution).turns.entries()) {
+    const after = afterTurns([turn], stickers);
+    const isInside = !isWhole(stickers) && !isWhole(after);
+    // A turn of U leaves the base as it is; only the other single faces can hide a moment.
+    if (isInside && 'DRLFB'.includes(turn.layer)) {
+      for (const first of QUARTERS) {
+        const second = (turn.quarters - first + 4) % 4;
+        const between = afterTurns([{ ...turn, quarters: first }], stickers);
+        if (second === 0 || !isWhole(between)) continue;
+        const parts = `${turn.layer}${SUFFIX[first]},${turn.layer}${SUFFIX[second]}`;
+        found.push(`${i + 1} as ${parts} at ${addressText(pairSight(againstCentres(between), claim.pair))}`);
+      }
+    }
+    stickers = after;
+  }
+  return found;
+}
+
+function mergeFaults(claim: SolutionClaim, proof: Reproof): string[] {
+  const { merges } = claim;
+  if (!merges || proof.setupFaults.length > 0 || proof.solutionFaults.length > 0) return [];
+  const said = merges.map(({ turn, as, address }) => `${turn} as ${as.join(',')} at ${address}`);
+  const printed = claim.solution.split(' ');
+  return [
+    ...claimed('merges', hiddenMoments(claim).join('; '), said.join('; ')),
+    ...merges.flatMap(({ turn, of }) => claimed(`merges, turn ${turn}`, printed[turn - 1], of)),
+  ];
+}
+
 /** Every field of the claim that the reproof contradicts, one sentence each; empty when all is well. */
 export function compare(claim: SolutionClaim): string[] {
   const proof = reprove(claim);
@@ -106,5 +144,6 @@ export function compare(claim: SolutionClaim): string[] {
     ...claimed('length', proof.length, claim.length),
     ...shortestFaults(claim, proof),
     ...phaseFaults(claim, proof),
+    ...mergeFaults(claim, proof),
   ];
 }

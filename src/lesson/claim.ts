@@ -5,6 +5,7 @@ import type { Face } from '../cube/faces.ts';
 import type { Slot } from '../cube/goal.ts';
 import type { Place } from '../cube/spots.ts';
 import type { LiftedPiece, Way } from '../cube/teach/advice.ts';
+import type { Standing } from '../cube/teach/phases.ts';
 
 /**
  * Hold a solved cube as `hold` says, do `setup`, then `solution`, nothing between. Faces, slots and places are named by
@@ -38,6 +39,34 @@ export interface SolutionClaim {
   readonly shortest?: number;
   /** Whether an exhaustive search found it. */
   readonly proved: boolean;
+  /** Of a solution that solves: stretches between moments at which the base is whole; their turns rejoin to the solution. */
+  readonly phases?: readonly PhaseClaim[];
+  /** Of a solution that solves: where a phase's end and the start of the next were merged into one printed turn. */
+  readonly merges?: readonly MergeClaim[];
+}
+
+export interface PhaseClaim {
+  readonly turns: string;
+  /** What it does: deeds of src/cube/teach/phases.ts, several with `+` where merges hide the moments between them. */
+  readonly does: string;
+  /** After it. */
+  readonly address: string;
+  /** How the pair stands after it, if that has a name. */
+  readonly stands?: Standing;
+  /** Out of the way meanwhile, and back on top. */
+  readonly hides?: 'corner' | 'edge';
+  /** `sledge`, `righty undone`, `righty twice`. */
+  readonly trigger?: string;
+}
+
+export interface MergeClaim {
+  /** Which turn of the solution, from 1. */
+  readonly turn: number;
+  readonly of: string;
+  /** Done as these two, the base is whole between them. */
+  readonly as: readonly [string, string];
+  /** Between the two. */
+  readonly address: string;
 }
 
 /**

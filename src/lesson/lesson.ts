@@ -4,6 +4,7 @@ import type { Colour, FaceColours, Hold } from '../cube/colours.ts';
 import type { Slot } from '../cube/goal.ts';
 import type { HandModel } from '../cube/search/hands.ts';
 import type { Rule } from '../cube/teach/rules.ts';
+import type { TriggerList } from '../cube/teach/triggers.ts';
 import type { Turn, WideSpelling } from '../cube/turns.ts';
 import type { Span } from './problem.ts';
 import type { Term } from './schema.ts';
@@ -102,7 +103,9 @@ export interface Lesson {
   readonly hand: 'right' | 'left';
   readonly wide: WideSpelling;
   readonly clubWords: ClubWords;
-  readonly shows: { readonly undo: boolean };
+  readonly shows: { readonly undo: boolean; readonly states: boolean };
+  /** Ours, and those of the club in their place or beside them. */
+  readonly triggers: TriggerList;
   readonly hands: HandModel;
   readonly claims: readonly LessonClaim[];
   /** Empty where the lesson names none. */

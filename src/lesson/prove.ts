@@ -5,11 +5,13 @@ import { caseOf, type Family, familyOf } from '../cube/cases.ts';
 import type { Goal } from '../cube/goal.ts';
 import { shortestLength } from '../cube/search/find.ts';
 import { type Proof, prove } from '../cube/solves.ts';
+import { type Phases, phasesOf } from '../cube/teach/phases.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
 import type { RuleClaim, SolutionClaim } from './claim.ts';
 import type { Case, Lesson } from './lesson.ts';
 import { brokenClaims, casesTwice, emptyParts } from './lesson-claims.ts';
 import { misnamed } from './misnamed.ts';
+import { phaseClaims } from './phase-claims.ts';
 import { type Problem, severityOf } from './problem.ts';
 import { failing, inPieces, otherFamily, setupProblem } from './proof-problems.ts';
 import { type ProvedRules, proveRules } from './prove-rules.ts';
@@ -121,10 +123,15 @@ function proveCase(c: Case, lesson: Lesson, problems: Problem[]): ProvedCase | u
       if (proofs[i]!.verdict === 'fails') problems.push(failing(solution, proofs[i]!, setUp));
     });
   }
-  const solutions = c.solutions.map((solution, i) => ({
-    solution,
-    claim: claimOf(lesson, c, i, { address, family, goal, proof: proofs[i]!, fewest: fewest! }),
-  }));
+  const solutions = c.solutions.map((solution, i) => {
+    const proof = proofs[i]!;
+    const phases = proof.verdict === 'solves' ? phasesOf(cube, solution.turns, goal, lesson.triggers) : undefined;
+    return {
+      solution,
+      phases,
+      claim: claimOf(lesson, c, i, { address, family, goal, proof, phases, fewest: fewest! }),
+    };
+  });
   return { case: c, cube, goal, address, family, solutions };
 }
 
@@ -133,6 +140,7 @@ interface Proved {
   readonly family: Family;
   readonly goal: Goal;
   readonly proof: Proof;
+  readonly phases: Phases | undefined;
   readonly fewest: ReturnType<typeof shortestLength>;
 }
 
@@ -140,7 +148,7 @@ function claimOf(
   lesson: Lesson,
   c: Case,
   index: number,
-  { address, family, goal, proof, fewest }: Proved,
+  { address, family, goal, proof, phases, fewest }: Proved,
 ): SolutionClaim {
   const solution = c.solutions[index]!;
   return {
@@ -162,5 +170,6 @@ function claimOf(
     length: lengthOf(solution.turns),
     ...(fewest.shortest !== undefined && { shortest: fewest.shortest }),
     proved: fewest.proved,
+    ...(phases && phaseClaims(phases, lesson.wide)),
   };
 }

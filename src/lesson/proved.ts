@@ -3,12 +3,15 @@ import type { Address } from '../cube/address.ts';
 import type { Family } from '../cube/cases.ts';
 import type { Cube } from '../cube/cube.ts';
 import type { Goal } from '../cube/goal.ts';
+import type { Phases } from '../cube/teach/phases.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Case, Part, Solution } from './lesson.ts';
 
 export interface ProvedSolution {
   readonly solution: Solution;
   readonly claim: SolutionClaim;
+  /** Undefined if it fails. */
+  readonly phases: Phases | undefined;
 }
 
 export interface ProvedCase {

@@ -6,6 +6,8 @@ import type { Advice, Aim } from '../cube/teach/advice.ts';
 import { readCondition, wordsFor } from '../cube/teach/conditions.ts';
 import { FEATURE_NAMES } from '../cube/teach/features.ts';
 import type { Condition, Counsel } from '../cube/teach/rules.ts';
+import type { TriggerList } from '../cube/teach/triggers.ts';
+import type { Turn } from '../cube/turns.ts';
 import { formatProblems } from './format-problems.ts';
 import type { LessonRule } from './lesson.ts';
 import { likelyWord, listed } from './likely.ts';
@@ -52,9 +54,14 @@ function liftAt(r: Reader, path: Path, text = 'any'): readonly Face[] | undefine
   return undefined;
 }
 
-function aimAt(r: Reader, path: Path, written: NonNullable<RuleFile['aim']>): Aim | undefined {
+/** Turns as they are written, or those of a trigger that is named. */
+function doneAt(r: Reader, path: Path, text: string, triggers: TriggerList): readonly Turn[] | undefined {
+  return triggers[text.trim()] ?? turnsAt(r, path, text);
+}
+
+function aimAt(r: Reader, path: Path, written: NonNullable<RuleFile['aim']>, triggers: TriggerList): Aim | undefined {
   if (typeof written !== 'string') {
-    const turns = turnsAt(r, [...path, 'insert'], written.insert);
+    const turns = doneAt(r, [...path, 'insert'], written.insert, triggers);
     return turns && { kind: 'insert', turns };
   }
   const said = written.trim();
@@ -75,7 +82,7 @@ function aimAt(r: Reader, path: Path, written: NonNullable<RuleFile['aim']>): Ai
 /** Keys that say how to lift, of which a rule that turns the cube has none. */
 const ADVICE_KEYS = ['lift', 'with', 'how', 'by', 'aim'] as const;
 
-function counselAt(r: Reader, path: Path, written: RuleFile): Counsel | undefined {
+function counselAt(r: Reader, path: Path, written: RuleFile, triggers: TriggerList): Counsel | undefined {
   const { turn, most, lift: piece, how: way } = written;
   if (turn) {
     const strays = ADVICE_KEYS.find((key) => written[key] !== undefined);
@@ -91,8 +98,8 @@ function counselAt(r: Reader, path: Path, written: RuleFile): Counsel | undefine
     return undefined;
   }
   const lift = liftAt(r, [...path, 'with'], written.with);
-  const aim = aimAt(r, [...path, 'aim'], written.aim);
-  const by = written.by === undefined ? undefined : turnsAt(r, [...path, 'by'], written.by);
+  const aim = aimAt(r, [...path, 'aim'], written.aim, triggers);
+  const by = written.by === undefined ? undefined : doneAt(r, [...path, 'by'], written.by, triggers);
   if (!lift || !aim || (written.by !== undefined && !by)) return undefined;
   if (by?.some((t) => t.kind !== 'face' || t.letter === 'D')) {
     const message = 'a rule is done by turns of U, R, L, F and B';
@@ -109,7 +116,7 @@ function counselAt(r: Reader, path: Path, written: RuleFile): Counsel | undefine
 }
 
 /** The rules that could be understood, numbered as they stand in the file. */
-export function rulesAt(r: Reader, written: readonly unknown[]): LessonRule[] {
+export function rulesAt(r: Reader, written: readonly unknown[], triggers: TriggerList): LessonRule[] {
   return written.flatMap((one, i) => {
     const path = ['rules', i];
     const parsed = ruleSchema.safeParse(one);
@@ -118,7 +125,7 @@ export function rulesAt(r: Reader, written: readonly unknown[]): LessonRule[] {
       return [];
     }
     const when = conditionsAt(r, [...path, 'see'], parsed.data.see);
-    const counsel = counselAt(r, path, parsed.data);
+    const counsel = counselAt(r, path, parsed.data, triggers);
     const say = proseAt(r, [...path, 'say'], parsed.data.say);
     return when && counsel ? [{ number: i + 1, rule: { when, counsel }, say, span: spanAt(r.yaml, path) }] : [];
   });

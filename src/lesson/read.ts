@@ -4,12 +4,14 @@ import { z } from 'zod';
 import { type FaceColours, USUAL_SCHEME } from '../cube/colours.ts';
 import { SLOTS } from '../cube/goal.ts';
 import { HANDS, type HandModel } from '../cube/search/hands.ts';
+import { TRIGGERS, type TriggerList } from '../cube/teach/triggers.ts';
+import type { Turn } from '../cube/turns.ts';
 import { formatProblems } from './format-problems.ts';
 import type { ClubWords, Lesson, LessonClaim } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { partsAt } from './read-case.ts';
 import { rulesAt } from './read-rules.ts';
-import { holdAt, proseAt, type Reader, SOME_HOLD, textLineAt } from './reader.ts';
+import { holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
 import { lessonSchema } from './schema.ts';
 import { positionAt, type Source } from './source.ts';
 import { isStructural } from './yaml-errors.ts';
@@ -106,6 +108,20 @@ function handsOf(written: Head['hands'] = {}): HandModel {
 const clubWordsOf = (words: Head['words']): ClubWords =>
   Object.fromEntries(Object.entries(words ?? {}).filter(([, word]) => word !== undefined));
 
+/** Our triggers, and the club's; of turns that can be seen from any side. */
+function triggersAt(r: Reader, written: Head['triggers'] = {}): TriggerList {
+  const own: Record<string, readonly Turn[]> = {};
+  for (const [name, text] of Object.entries(written)) {
+    const turns = turnsAt(r, ['triggers', name], text);
+    if (turns?.some((turn) => turn.kind !== 'face')) {
+      const message = 'a trigger is written with turns of the six faces';
+      const span = spanAt(r.yaml, ['triggers', name]);
+      r.problems.push({ code: 'turns-unreadable', span, message, hint: "as in R' F R F'" });
+    } else if (turns) own[name] = turns;
+  }
+  return { ...TRIGGERS, ...own };
+}
+
 /** A lesson with what was wrong while it was read: the two stay together until it is proved. */
 export interface ReadLesson {
   readonly lesson: Lesson | undefined;
@@ -134,6 +150,7 @@ export function readLesson(source: Source): ReadLesson {
   const scheme = schemeAt(r, head.scheme);
   const held = head.hold && holdAt(r, ['hold'], scheme, head.hold);
   const hands = handsOf(head.hands);
+  const triggers = triggersAt(r, head.triggers);
   const lesson: Lesson = {
     source,
     title: textLineAt(r, ['title'], head.title),
@@ -146,11 +163,12 @@ export function readLesson(source: Source): ReadLesson {
     hand: head.hand ?? 'right',
     wide: head.wide ?? 'Rw',
     clubWords: clubWordsOf(head.words),
-    shows: { undo: head.show?.includes('undo') ?? false },
+    shows: { undo: head.show?.includes('undo') ?? false, states: head.show?.includes('states') ?? false },
+    triggers,
     hands,
     claims: claimsAt(r, head),
     families: head.family === undefined ? [] : [head.family].flat(),
-    rules: rulesAt(r, head.rules ?? []),
+    rules: rulesAt(r, head.rules ?? [], triggers),
     text: proseAt(r, ['text'], head.text),
     watch: proseAt(r, ['watch'], head.watch),
     parts: partsAt(r, head.cases ?? [], {

@@ -207,8 +207,9 @@ export const lessonSchema = z.strictObject({
     slot: 'pocket',
   }).optional(),
   show: about(
-    z.array(z.enum(['undo', 'shortest'])),
-    'What else to print. undo: the turns that take a set-up back. shortest: a shortest solution, where none is listed.',
+    z.array(z.enum(['undo', 'shortest', 'states'])),
+    'What else to print. undo: the turns that take a set-up back. shortest: a shortest solution, where none is listed. ' +
+      'states: a small picture after each phase of the first solution.',
     ['undo'],
   ).optional(),
   choose: about(
@@ -220,6 +221,12 @@ export const lessonSchema = z.strictObject({
     B: 2,
     y: 3,
   }).optional(),
+  triggers: about(
+    z.record(z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N} -]*$/u), turns()),
+    'Runs of turns that your club has names for, as the right hand does them at the front right; printed where they occur, ' +
+      'and rules may name them. Ours are righty and sledge.',
+    { sledge: "R' F R F'" },
+  ).optional(),
   family: about(
     z.union([z.enum(FAMILIES), z.array(z.enum(FAMILIES)).min(1)]),
     'Where corner and edge are, <corner>-<edge>; one family or a list. Every set-up is held to it.',

@@ -1,8 +1,9 @@
 /** The panel of one case: picture, set-up, solutions with their lengths, what to watch. */
 import { cornerWhereabouts, edgeWhereabouts } from '../cube/address.ts';
-import { type Piece, pieceOf, placeOf } from '../cube/cube.ts';
+import { afterTurns, type Piece, pieceOf, placeOf } from '../cube/cube.ts';
 import { cornerOfSlot, edgeOfSlot, slotOfPlace } from '../cube/goal.ts';
 import type { Place } from '../cube/spots.ts';
+import { type Standing, standingAt } from '../cube/teach/phases.ts';
 import { inverse, lengthOf, type Turn } from '../cube/turns.ts';
 import { seenPlace } from '../cube/view.ts';
 import { type Block, mm, type Span, type StackBlock, type TurnsBlock } from '../layout/blocks.ts';
@@ -44,6 +45,8 @@ function title(proved: ProvedCase, making: Making): Block {
   };
 }
 
+type Groups = TurnsBlock['groups'];
+
 const turnsLine = (label: string, turns: readonly Turn[], making: Making, rest: Partial<TurnsBlock>): TurnsBlock => ({
   kind: 'turns',
   label,
@@ -51,13 +54,56 @@ const turnsLine = (label: string, turns: readonly Turn[], making: Making, rest: 
   ...rest,
 });
 
-function solutionBlocks({ solution, claim }: ProvedSolution, index: number, making: Making): Block[] {
+/** The turns of a solution in its phases, each with a few words. */
+function phaseGroups({ phases, solution }: ProvedSolution, start: Standing | undefined, making: Making): Groups {
+  const { words } = making;
+  if (!phases) return [{ turns: printedTurns(solution.turns, making) }];
+  let stood = start;
+  return phases.phases.map(({ turns, does, stands, trigger }) => {
+    const said = words.handout.phase(does, stood === 'solved' ? undefined : stood);
+    // A turn of the cube leaves the pair as it stood.
+    stood = stands;
+    return {
+      turns: printedTurns(turns, making),
+      words: trigger ? words.handout.trigger(said, trigger.name, trigger.undone, trigger.times > 1) : said,
+    };
+  });
+}
+
+const STATE = mm(13);
+
+/** Small pictures of the cube after each phase but the last, which leaves it solved. */
+function statesStrip({ phases }: ProvedSolution, { case: c, cube, goal }: ProvedCase, making: Making): Block[] {
+  if (!phases || phases.phases.length < 2) return [];
+  let after = cube;
+  const scenes = phases.phases.slice(0, -1).map(({ turns }) => {
+    after = afterTurns(after, turns);
+    return drawCase(after, goal, 'open', { colours: c.colours, ink: making.ink, words: making.words });
+  });
+  return [
+    {
+      kind: 'columns',
+      gap: mm(2),
+      columns: scenes.map((scene) => ({ width: STATE, child: { kind: 'figure', scene, width: STATE } })),
+    },
+  ];
+}
+
+function solutionBlocks(proved: ProvedSolution, index: number, { address }: ProvedCase, making: Making): Block[] {
+  const { solution, claim } = proved;
   const { words } = making;
   const label = index === 0 ? words.handout.solve : words.handout.or;
   const ring = { text: String(claim.length), spoken: words.handout.turns(claim.length) };
   const origin = solution.span;
   return [
-    turnsLine(label, solution.turns, making, { ring, claims: [claim.id], origin }),
+    {
+      kind: 'turns',
+      label,
+      groups: phaseGroups(proved, standingAt(address), making),
+      ring,
+      claims: [claim.id],
+      origin,
+    },
     ...noteBlocks(solution.remark, making),
   ];
 }
@@ -92,7 +138,10 @@ export function casePanel(proved: ProvedCase, lesson: Lesson, making: Making): S
     ...deviations(proved, lesson, making),
     ...noteBlocks(c.watch, making),
     turnsLine(handout.setUp, c.setup, making, { origin }),
-    ...solutions.flatMap((s, i) => solutionBlocks(s, i, making)),
+    ...solutions.flatMap((s, i) => [
+      ...solutionBlocks(s, i, proved, making),
+      ...(lesson.shows.states && i === 0 ? statesStrip(s, proved, making) : []),
+    ]),
     ...(c.solutions.length === 0 ? [{ kind: 'write-line', label: handout.yours } as const] : []),
     ...(lesson.shows.undo && lengthOf(c.setup) > 0 ? [turnsLine(handout.undo, inverse(c.setup), making, {})] : []),
   ];

@@ -2,6 +2,7 @@ import type {
   CaseWhere,
   Colour,
   ColourWords,
+  DeedName,
   DrawingWords,
   HandoutWords,
   PieceWhere,
@@ -79,6 +80,23 @@ const drawing: DrawingWords = {
 const caseWhere = (where: CaseWhere): string =>
   where === 'top' ? 'on top' : where === 'home' ? 'at home' : `in the ${placeWords(where.slot)} slot`;
 
+const DEEDS: Readonly<Record<DeedName, string>> = {
+  'turn-cube': 'turn',
+  'turn-top': 'top',
+  'edge-out': 'edge out',
+  'corner-out': 'corner out',
+  'both-out': 'both out',
+  'edge-in': 'edge in',
+  'corner-in': 'corner in',
+  'both-in': 'both in',
+  join: 'join',
+  split: 'to a split',
+  regroup: 'on top',
+  insert: 'insert',
+  solve: 'in one go',
+  shift: 'move',
+};
+
 const handout: HandoutWords = {
   name: 'Name',
   date: 'Date',
@@ -90,6 +108,9 @@ const handout: HandoutWords = {
   or: 'or',
   caseName: (corner, edge) => `Corner ${caseWhere(corner)}, edge ${caseWhere(edge)}`,
   turns: (count) => `${count} ${count === 1 ? 'turn' : 'turns'}`,
+  phase: (does, was) =>
+    does.map((deed) => (deed === 'insert' && does.length === 1 && was ? `insert ${was}` : DEEDS[deed])).join(' + '),
+  trigger: (does, trigger, undone, twice) => `${does} · ${trigger}${undone ? ' undone' : ''}${twice ? ' twice' : ''}`,
   yours: 'Your turns',
   undo: 'Back',
   signs: [

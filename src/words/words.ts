@@ -53,6 +53,10 @@ export interface HandoutWords {
   /** A case that the coach gave no name. */
   readonly caseName: (corner: CaseWhere, edge: CaseWhere) => string;
   readonly turns: (count: number) => string;
+  /** Under the turns of a phase: what it does, a few letters wide. `was` is how the pair stood before it. */
+  readonly phase: (does: readonly DeedName[], was: 'joined' | 'split' | undefined) => string;
+  /** Under the turns of a phase that is a trigger. */
+  readonly trigger: (does: string, trigger: string, undone: boolean, twice: boolean) => string;
   /** A line to write a solution on. */
   readonly yours: string;
   /** Over the turns that take a set-up back. */
@@ -80,6 +84,23 @@ export interface HandoutWords {
   readonly proved: (edition: string) => string;
   readonly page: (page: number, pages: number) => string;
 }
+
+/** What a phase of a solution does. */
+export type DeedName =
+  | 'turn-cube'
+  | 'turn-top'
+  | 'edge-out'
+  | 'corner-out'
+  | 'both-out'
+  | 'edge-in'
+  | 'corner-in'
+  | 'both-in'
+  | 'join'
+  | 'split'
+  | 'regroup'
+  | 'insert'
+  | 'solve'
+  | 'shift';
 
 /** A piece for a heading: on top, at home, or the foreign slot that it is stuck in, as the viewer sees it. */
 export type CaseWhere = 'top' | 'home' | { readonly slot: PlaceName };

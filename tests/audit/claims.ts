@@ -45,3 +45,20 @@ export const STUCK: SolutionClaim = {
     { turns: "F' U' F", address: 'DFR:D FR:F' },
   ],
 };
+
+/**
+ * R' U R brings the edge up beside the corner and R U' R' inserts: its middle turns are one. Between them stands what
+ * R U R' leaves of a solved cube: R brings the pair up, U takes it to the front left, R' lets it be.
+ */
+export const MERGED: SolutionClaim = {
+  ...STUCK,
+  id: 'tuesday-3',
+  setup: "R U2 R' U' R' U' R",
+  solution: "R' U R2 U' R'",
+  address: 'UBR:U BR:B',
+  case: 'UFR:U BR:B',
+  length: 5,
+  shortest: 4,
+  phases: [{ turns: "R' U R2 U' R'", address: 'DFR:D FR:F' }],
+  merges: [{ turn: 3, of: 'R2', as: ['R', 'R'], address: 'UFL:L UF:U' }],
+};

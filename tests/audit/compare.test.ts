@@ -2,12 +2,14 @@ import { describe, expect, test } from 'vitest';
 import type { SolutionClaim } from '../../src/audit/claims-file.ts';
 import { compare } from '../../src/audit/compare.ts';
 import { reprove } from '../../src/audit/reprove.ts';
-import { RIGHT, STUCK } from './claims.ts';
+import { MERGED, RIGHT, STUCK } from './claims.ts';
 
 describe('right claims', () => {
   const rows: [string, SolutionClaim][] = [
     ['three turns', RIGHT],
     ['a stuck edge in two phases', STUCK],
+    ['a lift and an insert that share a turn', MERGED],
+    ['nothing merged', { ...STUCK, merges: [] }],
     ['without the fields of later parts', { ...RIGHT, shortest: undefined, phases: undefined }],
     [
       'no turns at all',
@@ -114,6 +116,13 @@ describe('one planted fault is found, and nothing else said', () => {
     ],
     ['shortest, too long', { ...RIGHT, shortest: 4 }, [/^shortest/]],
     ['shortest, none for an unsolved case', { ...RIGHT, shortest: 0 }, [/^shortest/]],
+    ['a merge left out', { ...MERGED, merges: [] }, [/^merges: .*''.*'3 as R,R at UFL:L UF:U'/]],
+    ['a merge that is none', { ...STUCK, merges: MERGED.merges }, [/^merges: /, /^merges, turn 3/]],
+    [
+      'a merge of another turn',
+      { ...MERGED, merges: [{ ...MERGED.merges![0]!, of: 'R' }] },
+      [/^merges, turn 3: .*'R'.*'R2'/],
+    ],
     ['phases that do not rejoin', { ...STUCK, phases: STUCK.phases!.slice(1) }, [/^phases: .*rejoin/]],
     [
       'a phase that ends in mid-air',

@@ -38,6 +38,11 @@ describe('proving a lesson', () => {
       length: 6,
       shortest: 6,
       proved: true,
+      phases: [
+        { turns: "L' U L", does: 'edge-out', address: 'UFR:R UB:U', stands: 'split' },
+        { turns: "R U R'", does: 'insert', address: 'DFR:D FR:F', stands: 'solved' },
+      ],
+      merges: [],
     });
   });
 

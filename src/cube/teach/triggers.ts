@@ -8,8 +8,10 @@ const written = (text: string): readonly Turn[] => {
   return reading.turns;
 };
 
+export type TriggerList = Readonly<Record<string, readonly Turn[]>>;
+
 /** By name, as the right hand does them at the front right. */
-export const TRIGGERS: Readonly<Record<string, readonly Turn[]>> = {
+export const TRIGGERS: TriggerList = {
   righty: written("R U R' U'"),
   sledge: written("R' F R F'"),
 };

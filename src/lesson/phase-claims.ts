@@ -1,0 +1,33 @@
+/** Phases in the form that claims carry. */
+import { writeAddress } from '../cube/address.ts';
+import type { Merge, NamedTrigger, Phase, Phases } from '../cube/teach/phases.ts';
+import { spelt, type WideSpelling, writeTurns } from '../cube/turns.ts';
+import type { MergeClaim, PhaseClaim, SolutionClaim } from './claim.ts';
+
+/** `sledge`, `righty undone`, `righty twice` */
+export const triggerSaid = ({ name, undone, times }: NamedTrigger): string =>
+  [name, ...(undone ? ['undone'] : []), ...(times === 2 ? ['twice'] : [])].join(' ');
+
+const phaseClaim = ({ turns, does, stands, hides, address, trigger }: Phase, wide: WideSpelling): PhaseClaim => ({
+  turns: writeTurns(turns, wide),
+  does: does.join('+'),
+  address: writeAddress(address),
+  ...(stands && { stands }),
+  ...(hides && { hides }),
+  ...(trigger && { trigger: triggerSaid(trigger) }),
+});
+
+const mergeClaim = ({ turn, of, as, address }: Merge, wide: WideSpelling): MergeClaim => ({
+  turn,
+  of: spelt(of, wide),
+  as: [spelt(as[0], wide), spelt(as[1], wide)],
+  address: writeAddress(address),
+});
+
+export const phaseClaims = (
+  { phases, merges }: Phases,
+  wide: WideSpelling,
+): Required<Pick<SolutionClaim, 'phases' | 'merges'>> => ({
+  phases: phases.map((phase) => phaseClaim(phase, wide)),
+  merges: merges.map((merge) => mergeClaim(merge, wide)),
+});
