@@ -6,6 +6,8 @@ import { areHome, cornerOfSlot, type Goal, goalOf, SLOTS, type Slot, slotOfPlace
 import { readTurns } from '../cube/notation.ts';
 import { cubeWithPair } from '../cube/place-pair.ts';
 import { type Answer, findSolutions } from '../cube/search/find.ts';
+import { type ForHands, forHands, type Handled } from '../cube/search/for-hands.ts';
+import { HANDS } from '../cube/search/hands.ts';
 import type { Limits } from '../cube/search/limits.ts';
 import { cornerOf, edgeOf } from '../cube/spots.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
@@ -111,13 +113,48 @@ function brokenBefore({ cube }: Case, goal: Goal): string[] {
   return [...(areHome(cube, cross) ? [] : ['the cross']), ...slots];
 }
 
-function asJson(found: Case, goal: Goal, { shortest, proved, solutions }: Answer): string {
+/** How many turns longer than the shortest a solution may be that is easier for hands. */
+const LONGER_FOR_HANDS = 1;
+
+/** None under limits, which say already what is wanted, nor for a cube that takes long to search. */
+function handsFor({ cube }: Case, goal: Goal, answer: Answer, limits: Limits): ForHands | undefined {
+  if (Object.keys(limits).length > 0 || !answer.proved || !areHome(cube, goal.base)) return undefined;
+  const { solutions } = findSolutions(cube, goal, { longer: LONGER_FOR_HANDS });
+  return forHands(
+    solutions.map(({ turns }) => turns),
+    HANDS,
+  );
+}
+
+const HOW: readonly (readonly [keyof ForHands, string])[] = [
+  ['best', 'easiest of all'],
+  ['still', 'the cube held still'],
+  ['behind', 'from behind, after y2'],
+  ['left', 'leading with the left hand'],
+];
+
+function handsText(hands: ForHands): string {
+  const rows = HOW.map(([key, how]) => [how, writeTurns(hands[key].turns), hands[key].cost.toFixed(1)] as const);
+  const widths = [0, 1].map((i) => Math.max(...rows.map((row) => row[i]!.length)));
+  const lines = rows.map(([how, turns, cost]) => `  ${how.padEnd(widths[0]!)}  ${turns.padEnd(widths[1]!)}  ${cost}`);
+  const head = `for hands (up to ${counted(LONGER_FOR_HANDS, 'turn')} longer; cost in turns of U, see docs/hands.md):`;
+  return `${[head, ...lines].join('\n')}\n`;
+}
+
+const handledJson = ({ solution, turns, cost }: Handled) => ({
+  solution: writeTurns(solution),
+  turns: writeTurns(turns),
+  cost,
+});
+
+function asJson(found: Case, goal: Goal, { shortest, proved, solutions }: Answer, hands: ForHands | undefined): string {
   const document = {
     address: found.address ? writeAddress(found.address) : null,
     keep: goal.kept,
     shortest: shortest ?? null,
     proved,
     solutions: solutions.map(({ turns, length }) => ({ turns: writeTurns(turns), length })),
+    ...(hands && { hands: Object.fromEntries(HOW.map(([key]) => [key, handledJson(hands[key])])) }),
   };
   return `${JSON.stringify(document, undefined, 2)}\n`;
 }
@@ -162,7 +199,9 @@ export function find(options: FindOptions, io: Io): ExitCode {
   const broken = brokenBefore(found, goal);
   if (broken.length > 0) io.err(`turnsheet: note: after this set-up not whole: ${joined(broken)}\n`);
   const answer = findSolutions(found.cube, goal, { ...limits, longer, nodes: MOST_NODES });
-  io.out(options.json ? asJson(found, goal, answer) : asText(found, goal, answer, limits));
+  const hands = options.hands ? handsFor(found, goal, answer, limits) : undefined;
+  io.out(options.json ? asJson(found, goal, answer, hands) : asText(found, goal, answer, limits));
+  if (hands && !options.json) io.out(handsText(hands));
   if (!answer.proved) io.err(`turnsheet: ${shortfall(answer)}\n`);
   return 0;
 }

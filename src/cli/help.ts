@@ -51,10 +51,12 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --faces FACES   only turns of these, as in --faces UDRLF, without the back face
   --begins TURNS  only solutions with these first turns
   --ends TURNS    only solutions with these last turns
+  --hands         also which are easiest for hands: of all, with the cube held still, from behind, with the left hand
   --json          one JSON document on standard output
 
   turnsheet find --pair "UFR:R UB:U" --keep FL,BL,BR
   turnsheet find --setup "L' U' L" --slot FL --longer 1
+  turnsheet find --pair "UFR:R FL:F" --hands
 `,
   cases: `turnsheet cases [FAMILY] [--every-address] [--every-keep] [--longer N] [--json]
 

@@ -46,6 +46,8 @@ export interface FindOptions {
   readonly faces: string | undefined;
   readonly begins: string | undefined;
   readonly ends: string | undefined;
+  /** Also tell which solutions are easiest for hands. */
+  readonly hands: boolean;
 }
 
 export interface CasesOptions {
@@ -96,7 +98,7 @@ const COMMANDS = {
   check: [],
   build: ['out', 'paper', 'ink', 'pictures', 'cross', 'front', 'scheme', 'hand', 'wide', 'watch'],
   new: [],
-  find: ['pair', 'setup', 'slot', 'keep', 'longer', 'faces', 'begins', 'ends'],
+  find: ['pair', 'setup', 'slot', 'keep', 'longer', 'faces', 'begins', 'ends', 'hands'],
   cases: ['every-address', 'every-keep', 'longer'],
   rules: ['over', 'features'],
 } as const satisfies Record<string, readonly string[]>;
@@ -172,6 +174,7 @@ function parse(args: readonly string[]) {
       faces: { type: 'string' },
       begins: { type: 'string' },
       ends: { type: 'string' },
+      hands: { type: 'boolean' },
       over: { type: 'string' },
       features: { type: 'string' },
       'every-address': { type: 'boolean' },
@@ -262,7 +265,8 @@ function findOptions(values: Parsed['values'], rest: readonly string[]): FindOpt
   const longer = longerOf(values.longer);
   if (isUsageError(longer)) return longer;
   const start = setup === undefined ? { pair: pair! } : { setup, slot: slot! };
-  return { command: 'find', json: values.json ?? false, start, keep, longer, faces, begins, ends };
+  const hands = values.hands ?? false;
+  return { command: 'find', json: values.json ?? false, start, keep, longer, faces, begins, ends, hands };
 }
 
 function casesOptions(values: Parsed['values'], rest: readonly string[]): CasesOptions | UsageError {

@@ -29,9 +29,21 @@ function problemText({ problem, source }: Found, io: Io): string {
   ].join('\n');
 }
 
+/** Hints of one kind: more of them are no longer a hint. */
+const MOST_ALIKE = 3;
+
+/** Errors and warnings as they stand in the file, and of each kind of hint the first few. */
 export function tell(found: readonly Found[], io: Io): void {
-  for (const one of found.slice(0, MOST_SHOWN)) io.err(`${problemText(one, io)}\n`);
-  if (found.length > MOST_SHOWN) io.err(`… and ${found.length - MOST_SHOWN} more\n\n`);
+  const alike = new Map<string, number>();
+  const shown = found.filter(({ problem }) => {
+    const before = alike.get(problem.code) ?? 0;
+    alike.set(problem.code, before + 1);
+    return severityOf(problem) !== 'hint' || before < MOST_ALIKE;
+  });
+  for (const one of shown.slice(0, MOST_SHOWN)) io.err(`${problemText(one, io)}\n`);
+  if (shown.length > MOST_SHOWN) io.err(`… and ${shown.length - MOST_SHOWN} more\n\n`);
+  const hidden = found.length - shown.length;
+  if (hidden > 0) io.err(`… and ${counted(hidden, 'hint')} of these kinds more; --json gives all\n\n`);
 }
 
 export const countErrors = (found: readonly Found[]): number =>

@@ -1,7 +1,8 @@
-/** Solutions that beat those listed: for the coach, who may have reasons for the longer ones. */
+/** Solutions that beat those listed: for the coach, who may have reasons for the others. */
 import { findSolutions } from '../cube/search/find.ts';
+import { MOST_WORKED_OUT } from '../cube/search/for-hands.ts';
 import { costAsWritten, easiest, type HandModel } from '../cube/search/hands.ts';
-import { lengthOf, writeTurns } from '../cube/turns.ts';
+import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedLesson } from './prove.ts';
 import type { ProvedCase } from './proved.ts';
@@ -9,30 +10,64 @@ import type { ProvedCase } from './proved.ts';
 /** More than three are a list to search, not a hint. */
 const MOST = 3;
 
+/** In turns of U: a whole cube turned, or two regrips. Less is a matter of taste. */
+export const EASIER_BY = 2;
+
+interface Ranked {
+  readonly solution: readonly Turn[];
+  readonly turns: readonly Turn[];
+  readonly cost: number;
+}
+
 /** The shortest solutions of a case as hands do them, the easiest first. */
-function bestOf({ cube, goal }: ProvedCase, model: HandModel): string[] {
+function easiestFirst({ cube, goal }: ProvedCase, model: HandModel): Ranked[] {
   const { solutions } = findSolutions(cube, goal);
   return solutions
     .map(({ turns }) => ({ turns, cost: costAsWritten(turns, model) }))
     .sort((a, b) => a.cost - b.cost)
-    .slice(0, MOST)
-    .map(({ turns }) => {
-      const done = easiest(turns, model);
-      const plain = writeTurns(turns);
-      return done.cost < costAsWritten(turns, model) ? `${plain} (for hands: ${writeTurns(done.turns)})` : plain;
-    });
+    .slice(0, MOST_WORKED_OUT)
+    .map(({ turns }) => ({ solution: turns, ...easiest(turns, model) }))
+    .sort((a, b) => a.cost - b.cost)
+    .slice(0, MOST);
 }
 
-/** One hint for each case that lists none of its shortest solutions. */
+const said = ({ solution, turns, cost }: Ranked, model: HandModel): string => {
+  const plain = writeTurns(solution);
+  return cost < costAsWritten(solution, model) ? `${plain} (for hands: ${writeTurns(turns)})` : plain;
+};
+
+/** None of the shortest is listed. */
+function longer(one: ProvedCase, model: HandModel): Problem | undefined {
+  const lengths = one.solutions.map((s) => lengthOf(s.solution.turns));
+  const listed = Math.min(...lengths);
+  const { shortest } = one.solutions[0]!.claim;
+  if (shortest === undefined || listed <= shortest) return undefined;
+  const { span } = one.solutions[lengths.indexOf(listed)]!.solution;
+  const message = `${listed} turns are listed, ${shortest} would do`;
+  const hint = easiestFirst(one, model)
+    .map((ranked) => said(ranked, model))
+    .join('; or ');
+  return { code: 'solution-longer', span, message, hint };
+}
+
+/** A shortest is listed, and others as short are clearly easier than all that are. */
+function harder(one: ProvedCase, model: HandModel): Problem | undefined {
+  const costs = one.solutions.map((s) => costAsWritten(s.solution.turns, model));
+  const cost = Math.min(...costs);
+  const { solution } = one.solutions[costs.indexOf(cost)]!;
+  const better = easiestFirst(one, model).filter((ranked) => ranked.cost <= cost - EASIER_BY);
+  if (better.length === 0) return undefined;
+  const message = `others of ${lengthOf(solution.turns)} turns are easier for hands than what is listed (cost ${cost.toFixed(1)})`;
+  const hint = better.map((ranked) => `${writeTurns(ranked.turns)} (cost ${ranked.cost.toFixed(1)})`).join('; or ');
+  return { code: 'solution-harder', span: solution.span, message, hint };
+}
+
+/** One hint at most for each case whose solutions can be beaten. What the engine chose it chose for the hands. */
 export function betterSolutions(proved: ProvedLesson): Problem[] {
+  const { hands } = proved.lesson;
   return proved.cases.flatMap((one) => {
-    const lengths = one.solutions.map((s) => lengthOf(s.solution.turns));
-    const listed = Math.min(...lengths);
-    const shortest = one.solutions[0]?.claim.shortest;
-    // What the engine chose it chose for the hands.
-    if (shortest === undefined || listed <= shortest || one.solutions[0]!.solution.chosen) return [];
-    const { span } = one.solutions[lengths.indexOf(listed)]!.solution;
-    const message = `${listed} turns are listed, ${shortest} would do`;
-    return [{ code: 'solution-longer', span, message, hint: bestOf(one, proved.lesson.hands).join('; or ') }];
+    const [first] = one.solutions;
+    if (!first || first.solution.chosen) return [];
+    return longer(one, hands) ?? harder(one, hands) ?? [];
   });
 }

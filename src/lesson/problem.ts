@@ -205,6 +205,12 @@ export const PROBLEM_KINDS = {
     cause: 'There are solutions with fewer turns than the shortest that is listed for the case.',
     remedy: 'Nothing, if the longer one teaches more; else list one of those named.',
   },
+  'solution-harder': {
+    severity: 'hint',
+    cause:
+      'A solution that is as short as those listed is clearly easier for hands, by the cost model of docs/hands.md.',
+    remedy: 'List it too or in their place, or leave it: yours may teach more.',
+  },
   'solution-twice': {
     severity: 'error',
     cause: 'A case has the same solution twice.',

@@ -52,6 +52,23 @@ describe('find', () => {
     expect(JSON.parse(out)).toMatchObject({ address: null, shortest: 1, solutions: [{ turns: "F'", length: 1 }] });
   });
 
+  it('tells which are easiest for hands, each in its way, when it is asked', async () => {
+    const { out } = await run('find', '--pair', 'UFR:R FL:F', '--hands', '--json');
+    const { hands, solutions } = JSON.parse(out);
+    expect(Object.keys(hands)).toEqual(['best', 'still', 'behind', 'left']);
+    expect(solutions.every((s: { length: number }) => s.length === 7)).toBe(true);
+    expect(hands.best.cost).toBeLessThanOrEqual(hands.still.cost);
+    expect(/[xyzMESw]/.test(hands.still.turns)).toBe(false);
+    // Seen from behind F is B and R is L.
+    const fromBehind = (turns: string): string =>
+      turns.replace(/[FBRL]/g, (face) => ({ F: 'B', B: 'F', R: 'L', L: 'R' })[face]!);
+    expect(fromBehind(hands.behind.turns)).toBe(hands.behind.solution);
+    expect(await run('find', '--pair', 'UFR:R FL:F', '--hands').then((r) => r.out)).toMatch(
+      /easiest of all .*\n .*held still .*\n .*from behind, after y2 .*\n .*left hand .* \d\.\d\n$/,
+    );
+    expect(JSON.parse((await run('find', '--pair', 'UFR:R FL:F', '--json')).out)).not.toHaveProperty('hands');
+  });
+
   it('lists solutions by length for people', async () => {
     const { code, out, err } = await run('find', '--pair', 'UFR:R UB:U', '--longer', '3');
     expect([code, err]).toEqual([0, '']);

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { handsPage } from '../../src/lesson/hands-page.ts';
 import { jsonSchema } from '../../src/lesson/json-schema.ts';
 import { PROBLEM_KINDS } from '../../src/lesson/problem.ts';
 import { problemsPage } from '../../src/lesson/problems-page.ts';
@@ -57,6 +58,7 @@ describe('the schema for editors', () => {
 describe('the page of problems', () => {
   it('is the one that is shipped, with every problem', () => {
     expect(at('docs/problems.md')).toBe(problemsPage());
+    expect(at('docs/hands.md')).toBe(handsPage());
     for (const code of Object.keys(PROBLEM_KINDS)) expect(problemsPage()).toContain(`## ${code}\n`);
   });
 });

@@ -19,6 +19,7 @@ const TOLD_ELSEWHERE = [
   'print-too-tall',
   'variation-impossible',
   'solution-longer',
+  'solution-harder',
   'colour-in-words',
 ];
 

@@ -16,7 +16,8 @@ import { FACES, type Face } from '../faces.ts';
 import { areHome, type Goal, type Slot, slotOfPlace } from '../goal.ts';
 import { cubeWithPair } from '../place-pair.ts';
 import { findSolutions } from '../search/find.ts';
-import { lengthOf, mirror, type Quarters, type Turn, turnOf } from '../turns.ts';
+import { everySide, faceFromTheSide, fromTheSide, QUARTERS_FROM_FRONT_RIGHT, SIDES } from '../sides.ts';
+import { lengthOf, type Quarters, type Turn, turnOf } from '../turns.ts';
 import { insertsOf, isJoined, isSplit } from './joined-split.ts';
 import type { Sighting } from './sighting.ts';
 
@@ -61,25 +62,11 @@ export interface Followed {
 const OWN: Slot = 'FR';
 const [CORNER, EDGE]: readonly [Piece, Piece] = [pieceOf('DFR'), pieceOf('FR')];
 const AMOUNTS = [1, 2, 3] as const;
-/** Clockwise from above. */
-const SIDES: readonly Face[] = ['F', 'L', 'B', 'R'];
-const QUARTERS_FROM_OWN: Readonly<Record<Slot, number>> = { FR: 0, FL: 1, BL: 2, BR: 3 };
 
 const turn = (face: Face, quarters: Quarters): Turn => turnOf('face', face, quarters);
 const back = (quarters: Quarters): Quarters => (4 - quarters) as Quarters;
 /** None, or a turn of U. */
 const TURNS_ON_TOP: readonly (readonly Turn[])[] = [[], ...AMOUNTS.map((quarters) => [turn('U', quarters)])];
-
-const faceFromTheSide = (face: Face, quarters: number): Face =>
-  SIDES.includes(face) ? SIDES[(SIDES.indexOf(face) + quarters + 4) % 4]! : face;
-
-/** The turns as they are called when the cube is turned by quarter turns about U, clockwise, first: F's become L's. */
-export const fromTheSide = (turns: readonly Turn[], quarters: number): Turn[] =>
-  turns.map((t) => (t.kind === 'face' ? turn(faceFromTheSide(t.letter as Face, quarters), t.quarters) : t));
-
-/** From four sides, and the same in a mirror. */
-const everySide = (turns: readonly Turn[]): Turn[][] =>
-  [turns, mirror(turns)].flatMap((some) => [0, 1, 2, 3].map((quarters) => fromTheSide(some, quarters)));
 
 /** Turns of U first; one that the rest begins with is the same turn. */
 function withTopFirst(onTop: readonly Turn[], turns: readonly Turn[]): Turn[] {
@@ -220,7 +207,7 @@ function shortestFrom(address: Address, goal: Goal): readonly (readonly Turn[])[
 
 /** A shortest way to do what the advice says within as many turns as it allows; undefined if there is none. */
 export function follow({ address, seen }: Sighting, advice: Advice): Followed | undefined {
-  const quarters = QUARTERS_FROM_OWN[seen];
+  const quarters = QUARTERS_FROM_FRONT_RIGHT[seen];
   const goal = goalAt(address, OWN);
   const faces = advice.lift.map((face) => faceFromTheSide(face, -quarters));
   const takeOuts = advice.by

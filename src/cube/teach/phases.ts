@@ -5,8 +5,8 @@
 import { type Address, addressOf, isSolvedAddress } from '../address.ts';
 import { afterTurns, type Cube, doTurn, type Piece, pieceOf, placeOf } from '../cube.ts';
 import { areHome, cornerOfSlot, type Goal } from '../goal.ts';
-import { inverse, mirror, type Quarters, type Turn, turnOf } from '../turns.ts';
-import { fromTheSide } from './advice.ts';
+import { everySide } from '../sides.ts';
+import { inverse, type Quarters, type Turn, turnOf } from '../turns.ts';
 import { isJoined, isSplit } from './joined-split.ts';
 import { TRIGGERS, type TriggerList } from './triggers.ts';
 
@@ -174,8 +174,7 @@ export function triggerIn(turns: readonly Turn[], triggers: TriggerList = TRIGGE
       const one = undone ? inverse(trigger) : trigger;
       for (const times of isOfOneFace(one) ? [2] : [1, 2]) {
         const all = Array.from({ length: times }, () => one).flat();
-        const sides = [all, mirror(all)].flatMap((some) => [0, 1, 2, 3].map((quarters) => fromTheSide(some, quarters)));
-        if (sides.some((some) => said.includes(text(some)))) return { name, undone, times };
+        if (everySide(all).some((some) => said.includes(text(some)))) return { name, undone, times };
       }
     }
   }

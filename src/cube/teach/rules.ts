@@ -8,8 +8,9 @@ import type { Slot } from '../goal.ts';
 import { cubeWithPair } from '../place-pair.ts';
 import { findSolutions } from '../search/find.ts';
 import { setUpFor } from '../search/set-up-for.ts';
+import { fromTheSide, QUARTERS_FROM_FRONT_RIGHT } from '../sides.ts';
 import { type Turn, turnOf } from '../turns.ts';
-import { type Advice, type Followed, follow, fromTheSide } from './advice.ts';
+import { type Advice, type Followed, follow } from './advice.ts';
 import { type FeatureName, featuresOf } from './features.ts';
 import { type Sighting, sightingsOf } from './sighting.ts';
 
@@ -130,10 +131,8 @@ function bestOf(address: Address): readonly Turn[] {
 /** Face turns of the shortest solution. */
 export const shortestOf = (address: Address): number => bestOf(address).length;
 
-const QUARTERS: Readonly<Record<Slot, number>> = { FR: 0, FL: 1, BL: 2, BR: 3 };
-
 function exceptionOf(sighting: Seen): Exception {
-  const best = fromTheSide(bestOf(sighting.address), QUARTERS[sighting.seen]);
+  const best = fromTheSide(bestOf(sighting.address), QUARTERS_FROM_FRONT_RIGHT[sighting.seen]);
   return { sighting, best, setup: setUpFor(sighting.address, sighting.seen, [best]) };
 }
 

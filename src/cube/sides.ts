@@ -1,0 +1,22 @@
+/** The same turns as they are called from another side of the cube. */
+import type { Face } from './faces.ts';
+import type { Slot } from './goal.ts';
+import { mirror, type Turn, turnOf } from './turns.ts';
+
+/** Clockwise from above. */
+export const SIDES: readonly Face[] = ['F', 'L', 'B', 'R'];
+
+/** Quarter turns about U, clockwise, that bring the slot FR to each slot. */
+export const QUARTERS_FROM_FRONT_RIGHT: Readonly<Record<Slot, number>> = { FR: 0, FL: 1, BL: 2, BR: 3 };
+
+/** What a face is called when the cube has been turned by quarter turns about U, clockwise: F becomes L. */
+export const faceFromTheSide = (face: Face, quarters: number): Face =>
+  SIDES.includes(face) ? SIDES[(SIDES.indexOf(face) + quarters + 4) % 4]! : face;
+
+/** Turns of the six faces likewise; other turns stay as they are. */
+export const fromTheSide = (turns: readonly Turn[], quarters: number): Turn[] =>
+  turns.map((t) => (t.kind === 'face' ? turnOf('face', faceFromTheSide(t.letter as Face, quarters), t.quarters) : t));
+
+/** From four sides, and the same in a mirror. */
+export const everySide = (turns: readonly Turn[]): Turn[][] =>
+  [turns, mirror(turns)].flatMap((some) => [0, 1, 2, 3].map((quarters) => fromTheSide(some, quarters)));
