@@ -35,13 +35,17 @@ function asText(rows: readonly CatalogueRow[], longer: number): string {
   return [heads, ...cells].map((line) => `${line.map(aligned).join('  ').trimEnd()}\n`).join('');
 }
 
-export function cases({ family, everyAddress, everyKeep, longer, json }: CasesOptions, io: Io): ExitCode {
+export async function cases(options: CasesOptions, io: Io): Promise<ExitCode> {
+  const { family, everyAddress, everyKeep, longer, json } = options;
   const known = FAMILIES.find((f) => f === family);
   if (family !== undefined && !known) {
     const likely = likelyWord(family, FAMILIES);
     const meant = likely ? `"${likely}" was likely meant` : `there are ${joined(FAMILIES)}`;
     io.err(`turnsheet: there is no family "${family}"; ${meant}\nTry: turnsheet help cases\n`);
     return 2;
+  }
+  if (options.print) {
+    return (await import('./booklet.ts')).printBooklet(known ? [known] : FAMILIES, options.print, options.json, io);
   }
   const standing = (known ? [known] : FAMILIES).flatMap(casesOf);
   const rows = catalogue(everyAddress ? standing.flatMap(upToU) : standing, { everyKeep, longer });

@@ -59,6 +59,7 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   turnsheet find --pair "UFR:R FL:F" --hands
 `,
   cases: `turnsheet cases [FAMILY] [--every-address] [--every-keep] [--longer N] [--json]
+       turnsheet cases [FAMILY] --print [LESSON…] [--out DIR] [--paper a4|letter|a5] [--ink colour|mono]
 
   The catalogue: for each case the length of its shortest solutions, proved, and how many there are. A family is the
   whereabouts of corner and edge: top-top, home-top, top-home, home-home, top-away, away-top, home-away, away-home,
@@ -67,10 +68,13 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --every-address also what turns of U make of each case: 384 addresses instead of 168 cases
   --every-keep    a row for every set of slots that can be kept, not only for the largest
   --longer N      also count the solutions of up to N turns more, 1 or 2
+  --print         a booklet instead, cases.pdf: each case from four sides, with a set-up, the shortest solution and
+                  the easiest for hands; of lessons that are named it says where they show each case
   --json          one JSON document on standard output
 
   turnsheet cases top-away
   turnsheet cases --every-address --every-keep --longer 1 --json
+  turnsheet cases top-away --print lessons/*.yaml
 `,
   rules: `turnsheet rules [FAMILY] [--over N] [--features NAMES] [--json]
 

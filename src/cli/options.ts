@@ -57,6 +57,16 @@ export interface CasesOptions {
   readonly everyAddress: boolean;
   readonly everyKeep: boolean;
   readonly longer: number;
+  /** The catalogue as a PDF. */
+  readonly print: PrintOptions | undefined;
+}
+
+export interface PrintOptions {
+  readonly out: string;
+  readonly paper: Paper;
+  readonly ink: Ink;
+  /** Lesson files: where each case is shown is printed with it. */
+  readonly lessons: readonly string[];
 }
 
 export interface RulesOptions {
@@ -99,7 +109,7 @@ const COMMANDS = {
   build: ['out', 'paper', 'ink', 'pictures', 'cross', 'front', 'scheme', 'hand', 'wide', 'watch'],
   new: [],
   find: ['pair', 'setup', 'slot', 'keep', 'longer', 'faces', 'begins', 'ends', 'hands'],
-  cases: ['every-address', 'every-keep', 'longer'],
+  cases: ['every-address', 'every-keep', 'longer', 'print', 'out', 'paper', 'ink'],
   rules: ['over', 'features'],
 } as const satisfies Record<string, readonly string[]>;
 export type CommandName = keyof typeof COMMANDS;
@@ -175,6 +185,7 @@ function parse(args: readonly string[]) {
       begins: { type: 'string' },
       ends: { type: 'string' },
       hands: { type: 'boolean' },
+      print: { type: 'boolean' },
       over: { type: 'string' },
       features: { type: 'string' },
       'every-address': { type: 'boolean' },
@@ -269,20 +280,41 @@ function findOptions(values: Parsed['values'], rest: readonly string[]): FindOpt
   return { command: 'find', json: values.json ?? false, start, keep, longer, faces, begins, ends, hands };
 }
 
+const isFile = (word: string): boolean => /[./\\]/.test(word);
+
 function casesOptions(values: Parsed['values'], rest: readonly string[]): CasesOptions | UsageError {
-  const [word, more] = rest;
-  if (more !== undefined) return { usage: `"cases" takes one family, not "${word} ${more}"` };
+  const lessons = rest.filter(isFile);
+  const [family, more] = rest.filter((word) => !isFile(word));
+  if (more !== undefined) return { usage: `"cases" takes one family, not "${family} ${more}"` };
   const longer = longerOf(values.longer);
   if (isUsageError(longer)) return longer;
   if (longer > 2) return { usage: '--longer is at most 2 for the catalogue; "find" goes further for one case' };
+  const print = printOptions(values, lessons);
+  if (isUsageError(print)) return print;
   return {
     command: 'cases',
     json: values.json ?? false,
-    family: word,
+    family,
     everyAddress: values['every-address'] ?? false,
     everyKeep: values['every-keep'] ?? false,
     longer,
+    print,
   };
+}
+
+function printOptions(values: Parsed['values'], lessons: readonly string[]): PrintOptions | undefined | UsageError {
+  if (values.print) {
+    const stray = (['every-address', 'every-keep', 'longer'] as const).find((option) => values[option] !== undefined);
+    if (stray) return { usage: `--print prints every case with the slots kept that can be; leave --${stray} out` };
+    const words = wordOptions(values);
+    if (isUsageError(words)) return words;
+    if (values.out === '') return { usage: '--out needs the name of a folder; "." is this one' };
+    return { out: values.out ?? 'out', paper: words.paper ?? 'a4', ink: words.ink ?? 'colour', lessons };
+  }
+  const stray = (['out', 'paper', 'ink'] as const).find((option) => values[option] !== undefined);
+  if (stray) return { usage: `--${stray} goes with --print` };
+  if (lessons.length > 0) return { usage: `"${lessons[0]}" is no family; lessons are named with --print` };
+  return undefined;
 }
 
 function rulesOptions(values: Parsed['values'], rest: readonly string[]): RulesOptions | UsageError {

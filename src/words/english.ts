@@ -1,3 +1,4 @@
+import { booklet } from './english-booklet.ts';
 import type {
   CaseWhere,
   Colour,
@@ -138,4 +139,4 @@ const handout: HandoutWords = {
   page: (page, pages) => `page ${page} of ${pages}`,
 };
 
-export const english: Words = { language: 'en', colours, drawing, handout };
+export const english: Words = { language: 'en', colours, drawing, handout, booklet };

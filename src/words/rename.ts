@@ -26,8 +26,14 @@ function deep<T>(value: T, rename: (text: string) => string): T {
 
 export function withClubWords(words: Words, theirs: Readonly<Record<string, string>>): Words {
   const rename = renamer(theirs);
-  const { language, colours, drawing, handout } = words;
+  const { language, colours, drawing, handout, booklet } = words;
   // The glossary has both words side by side.
   const { clubWord } = handout;
-  return { language, colours, drawing: deep(drawing, rename), handout: { ...deep(handout, rename), clubWord } };
+  return {
+    language,
+    colours,
+    drawing: deep(drawing, rename),
+    handout: { ...deep(handout, rename), clubWord },
+    booklet: deep(booklet, rename),
+  };
 }

@@ -105,10 +105,26 @@ export type DeedName =
 /** A piece for a heading: on top, at home, or the foreign slot that it is stuck in, as the viewer sees it. */
 export type CaseWhere = 'top' | 'home' | { readonly slot: PlaceName };
 
+/** What the booklet of all cases says. */
+export interface BookletWords {
+  readonly title: string;
+  readonly about: (cases: number) => string;
+  readonly covered: (taught: number, of: number) => string;
+  readonly howToRead: string;
+  /** `family` as in `top-away`. */
+  readonly family: (family: string, cases: number) => string;
+  readonly shortest: (turns: number) => string;
+  readonly hands: (turns: number) => string;
+  readonly solutions: (count: number, turns: number) => string;
+  readonly taught: (where: readonly string[]) => string;
+  readonly notTaught: string;
+}
+
 export interface Words {
   /** BCP 47. */
   readonly language: string;
   readonly colours: { readonly [colour in Colour]: ColourWords };
   readonly drawing: DrawingWords;
   readonly handout: HandoutWords;
+  readonly booklet: BookletWords;
 }

@@ -19,13 +19,13 @@ const byCost = (a: { cost: number; turns: readonly Turn[] }, b: typeof a): numbe
 export function easiestOf(
   solutions: readonly (readonly Turn[])[],
   model: HandModel,
-  limits: HandLimits = {},
+  { workedOut = MOST_WORKED_OUT, ...limits }: HandLimits & { readonly workedOut?: number } = {},
 ): Handled | undefined {
   return solutions
     .filter((solution) => solution.length > 0)
     .map((solution) => ({ solution, turns: solution, cost: costAsWritten(solution, model) }))
     .sort(byCost)
-    .slice(0, MOST_WORKED_OUT)
+    .slice(0, workedOut)
     .map(({ solution }): Handled => ({ solution, ...easiest(solution, model, limits) }))
     .sort(byCost)[0];
 }

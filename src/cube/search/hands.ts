@@ -82,22 +82,35 @@ function costOf(turn: Turn, grip: Grip, model: HandModel): { cost: number; grip:
     cost += after.regrips * model.regrip;
   }
   const flows = hand === undefined || grip.last === 'none' || grip.last === hand;
-  if (flows && grip.last !== 'none') cost -= model.flow;
+  // No turn is worth less than nothing, whatever a club writes.
+  if (flows && grip.last !== 'none') cost = Math.max(0, cost - model.flow);
   return { cost, grip: { view, right, left, last: hand ?? grip.last } };
 }
 
-/** Written turns by the face turns that they do, seen from each view. */
-const WAYS = TURNS.filter((turn) => turn.kind !== 'rotation');
+const VIEWS: readonly View[] = Array.from({ length: 24 }, (_, view) => view);
 const ROTATIONS = TURNS.filter((turn) => turn.kind === 'rotation');
 
-/** One or two face turns that one written turn does, if it does just the next ones. */
-function fits(turn: Turn, view: View, faceTurns: readonly FaceTurn[], at: number): number {
-  const done = effect(turn, view).faceTurns;
-  if (done.length === 1) return done[0] === faceTurns[at] ? 1 : 0;
-  const [a, b] = [faceTurns[at], faceTurns[at + 1]];
-  const same = (done[0] === a && done[1] === b) || (done[0] === b && done[1] === a);
-  return same ? 2 : 0;
+/**
+ * By 18 * view + a face turn: the written turns whose first or only face turn it is, seen from that view. The face
+ * itself, a wide turn of the opposite one, and slices, whose two face turns may come in either order.
+ */
+interface Way {
+  readonly turn: Turn;
+  /** The other face turn of a slice. */
+  readonly second: FaceTurn | undefined;
 }
+
+const WAYS: readonly (readonly Way[])[] = (() => {
+  const ways: Way[][] = Array.from({ length: 24 * 18 }, () => []);
+  for (const turn of TURNS.filter(({ kind }) => kind !== 'rotation')) {
+    for (const view of VIEWS) {
+      const [one, two] = effect(turn, view).faceTurns;
+      ways[18 * view + one!]!.push({ turn, second: two });
+      if (two !== undefined) ways[18 * view + two]!.push({ turn, second: one });
+    }
+  }
+  return ways;
+})();
 
 export interface Execution {
   /** As the hands do it: with rotations, wide turns and slices where they make it easier. */
@@ -132,8 +145,6 @@ const ANEW: readonly (readonly Grip[])[] = Array.from({ length: 24 }, (_, view) 
   WRISTS.flatMap((right) => WRISTS.map((left): Grip => ({ view, right, left, last: 'none' }))),
 );
 const anew = (view: View): readonly Grip[] => ANEW[view]!;
-
-const VIEWS: readonly View[] = Array.from({ length: 24 }, (_, view) => view);
 
 interface Rotation {
   readonly to: View;
@@ -171,18 +182,23 @@ function rotationsFor(model: HandModel): ReturnType<typeof rotationsOf> {
 }
 
 /** From each grip also those that rotations of the cube lead to: only the cheapest grip of a view is worth turning from. */
-function withRotations(reached: Map<number, Reached>, model: HandModel): void {
+function withRotations(reached: Map<number, Reached>, model: HandModel, most: number): void {
   const cheapest: (Reached | undefined)[] = VIEWS.map(() => undefined);
   for (const one of reached.values()) {
     if (one.cost < (cheapest[one.grip.view]?.cost ?? Number.POSITIVE_INFINITY)) cheapest[one.grip.view] = one;
   }
   const rotations = rotationsFor(model);
+  const best: (Reached | undefined)[] = VIEWS.map(() => undefined);
   for (const one of cheapest) {
     if (!one) continue;
     for (const { to, cost, turns } of rotations[one.grip.view]!) {
-      const turned: Reached = { cost: one.cost + cost, grip: one.grip, turns: [...one.turns, ...turns] };
-      for (const grip of anew(to)) keep(reached, { ...turned, grip });
+      if (one.cost + cost >= (best[to]?.cost ?? most)) continue;
+      best[to] = { cost: one.cost + cost, grip: one.grip, turns: [...one.turns, ...turns] };
     }
+  }
+  for (const view of VIEWS) {
+    const one = best[view];
+    if (one) for (const grip of anew(view)) keep(reached, { ...one, grip });
   }
 }
 
@@ -193,23 +209,36 @@ export function easiest(
   { withoutTurningTheCube = false }: HandLimits = {},
 ): Execution {
   const faceTurns = turns.map((t) => faceTurn(t.letter as Face, t.quarters));
+  const still = cheapest(faceTurns, model, false, Number.POSITIVE_INFINITY)!;
+  // Held still it is found at once, and nothing that costs more than that need be gone on with.
+  const best = withoutTurningTheCube ? still : (cheapest(faceTurns, model, true, still.cost) ?? still);
+  return { turns: best.turns, cost: rounded(best.cost) };
+}
+
+/** The cheapest that costs less than `most`, with the cube turned or not; undefined if there is none. */
+function cheapest(
+  faceTurns: readonly FaceTurn[],
+  model: HandModel,
+  turnsTheCube: boolean,
+  most: number,
+): Reached | undefined {
   const steps: Map<number, Reached>[] = [...faceTurns, 0].map(() => new Map<number, Reached>());
   for (const grip of anew(STRAIGHT)) keep(steps[0]!, { cost: 0, grip, turns: [] });
-  const ways = withoutTurningTheCube ? WAYS.filter((t) => t.kind === 'face') : WAYS;
   for (let at = 0; at < faceTurns.length; at++) {
     const reached = steps[at]!;
-    if (!withoutTurningTheCube) withRotations(reached, model);
+    if (turnsTheCube) withRotations(reached, model, most);
     for (const one of reached.values()) {
-      for (const turn of ways) {
-        const count = fits(turn, one.grip.view, faceTurns, at);
-        if (count === 0) continue;
+      for (const { turn, second } of WAYS[18 * one.grip.view + faceTurns[at]!]!) {
+        if (!turnsTheCube && turn.kind !== 'face') continue;
+        if (second !== undefined && second !== faceTurns[at + 1]) continue;
         const { cost, grip } = costOf(turn, one.grip, model);
-        keep(steps[at + count]!, { cost: one.cost + cost, grip, turns: [...one.turns, turn] });
+        if (one.cost + cost >= most) continue;
+        const next = steps[second === undefined ? at + 1 : at + 2]!;
+        keep(next, { cost: one.cost + cost, grip, turns: [...one.turns, turn] });
       }
     }
   }
-  const ends = [...steps.at(-1)!.values()].sort((a, b) => a.cost - b.cost);
-  return { turns: ends[0]!.turns, cost: rounded(ends[0]!.cost) };
+  return [...steps.at(-1)!.values()].sort((a, b) => a.cost - b.cost)[0];
 }
 
 const rounded = (cost: number): number => Math.round(cost * 100) / 100;
