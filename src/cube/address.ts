@@ -43,9 +43,13 @@ export const SOLVED_ADDRESS: Address = { corner: cornerSpot('DFR', 'D'), edge: e
 
 /** The address as it is once the cube is turned by quarter turns about U, clockwise; the viewer's slots, not the pair's. */
 const turnedAbout = ({ corner, edge }: Address, quarters: number): Address => ({
-  corner: cornerSpotTurned(corner, 'U', quarters),
-  edge: edgeSpotTurned(edge, 'U', quarters),
+  corner: CORNER_ABOUT[24 * quarters + corner]!,
+  edge: EDGE_ABOUT[24 * quarters + edge]!,
 });
+
+/** By 24 * quarter turns + spot: rules ask for thousands. */
+const CORNER_ABOUT = Uint8Array.from({ length: 96 }, (_, i) => cornerSpotTurned(i % 24, 'U', Math.floor(i / 24)));
+const EDGE_ABOUT = Uint8Array.from({ length: 96 }, (_, i) => edgeSpotTurned(i % 24, 'U', Math.floor(i / 24)));
 
 /** The address's spots on a cube whose own slot is `slot`, and the other way round. */
 export const seenFrom = (address: Address, slot: Slot): Address => turnedAbout(address, (4 - TO_FRONT_RIGHT[slot]) % 4);

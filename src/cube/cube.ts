@@ -63,4 +63,10 @@ export function placeOf(cube: Cube, piece: Piece): Place {
   return piece < CORNER_PIECES ? cornerOf(spot) : edgeOf(spot);
 }
 
+/** Whether it is in the top layer, by the centres: the first four places of corners and of edges are. */
+export const isOnTop = (cube: Cube, piece: Piece): boolean =>
+  cube.spots[piece]! < (piece < CORNER_PIECES ? TOP_CORNER_SPOTS : TOP_EDGE_SPOTS);
+const TOP_CORNER_SPOTS = 4 * 3;
+const TOP_EDGE_SPOTS = 4 * 2;
+
 export const isHome = (cube: Cube, piece: Piece): boolean => cube.spots[piece] === homeSpot(piece);

@@ -11,7 +11,7 @@
  */
 import { type Address, addressOf, goalAt, writeAddress } from '../address.ts';
 import { caseOf, type Family, familyOf } from '../cases.ts';
-import { afterTurns, type Cube, type Piece, pieceOf, placeOf } from '../cube.ts';
+import { afterTurns, type Cube, isOnTop, type Piece, pieceOf, placeOf } from '../cube.ts';
 import { FACES, type Face } from '../faces.ts';
 import { areHome, type Goal, type Slot, slotOfPlace } from '../goal.ts';
 import { cubeWithPair } from '../place-pair.ts';
@@ -76,7 +76,6 @@ function withTopFirst(onTop: readonly Turn[], turns: readonly Turn[]): Turn[] {
   return quarters === 0 ? rest : [turn('U', quarters as Quarters), ...rest];
 }
 
-const isOnTop = (cube: Cube, piece: Piece): boolean => placeOf(cube, piece).startsWith('U');
 const slotOf = (cube: Cube, piece: Piece): Slot | undefined => slotOfPlace(placeOf(cube, piece));
 
 /** A take-out from an address, own slot FR, and what it leaves. */

@@ -3,7 +3,7 @@
  * those between printed turns. A turn of U belongs to what it prepares; a turn of the whole cube stands alone.
  */
 import { type Address, addressOf, isSolvedAddress } from '../address.ts';
-import { afterTurns, type Cube, doTurn, type Piece, pieceOf, placeOf } from '../cube.ts';
+import { afterTurns, type Cube, doTurn, isOnTop, type Piece, pieceOf } from '../cube.ts';
 import { areHome, cornerOfSlot, type Goal } from '../goal.ts';
 import { everySide } from '../sides.ts';
 import { inverse, type Quarters, type Turn, turnOf } from '../turns.ts';
@@ -79,7 +79,6 @@ export interface NamedTrigger {
 }
 
 const isU = (turn: Turn): boolean => turn.letter === 'U' && turn.kind === 'face';
-const isOnTop = (cube: Cube, piece: Piece): boolean => placeOf(cube, piece).startsWith('U');
 
 interface Pair {
   readonly corner: Piece;
