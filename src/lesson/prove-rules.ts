@@ -8,6 +8,8 @@ import type { RuleClaim } from './claim.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
 import { joined } from './likely.ts';
 import type { Problem } from './problem.ts';
+import type { ProvedCase } from './proved.ts';
+import { exceptionCases } from './rule-examples.ts';
 import { ruleFacts, ruleSaid } from './rule-said.ts';
 import { positionAt } from './source.ts';
 
@@ -15,6 +17,8 @@ export interface ProvedLessonRule {
   readonly said: LessonRule;
   readonly proved: ProvedRule;
   readonly claim: RuleClaim;
+  /** One for all turns of U of a case, as seen from one side. */
+  readonly exceptions: readonly ProvedCase[];
 }
 
 export interface ProvedRules {
@@ -98,9 +102,12 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
     lesson.families,
     lesson.rules.map(({ rule }) => rule),
   );
+  let exceptionNumber = 0;
   const rules = lesson.rules.map((said, i) => {
     const proved = table.rules[i]!;
-    return { said, proved, claim: claimOf(lesson, said, proved) };
+    const exceptions = exceptionCases(proved, lesson, said, (n) => exceptionNumber + n + 1);
+    exceptionNumber += exceptions.length;
+    return { said, proved, claim: claimOf(lesson, said, proved), exceptions };
   });
   const problems = [
     ...rules.flatMap(({ said, proved }) => problemsOf(said, proved)),
