@@ -1,15 +1,22 @@
 /** The rules of a lesson, proved on every sighting of its families: claims, and what there is to tell. */
 import { writeAddress } from '../cube/address.ts';
 import { writeCondition } from '../cube/teach/conditions.ts';
-import { narrowed } from '../cube/teach/narrow.ts';
-import { type Exception, type ProvedRule, type ProvedTable, proveTable } from '../cube/teach/rules.ts';
+import { narrowed, pickedBy } from '../cube/teach/narrow.ts';
+import {
+  type Condition,
+  type Exception,
+  fits,
+  type ProvedRule,
+  type ProvedTable,
+  proveTable,
+} from '../cube/teach/rules.ts';
 import { writeTurns } from '../cube/turns.ts';
 import type { RuleClaim } from './claim.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
 import { joined } from './likely.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedCase } from './proved.ts';
-import { exceptionCases } from './rule-examples.ts';
+import { exceptionCases, plainExample } from './rule-examples.ts';
 import { ruleFacts, ruleSaid } from './rule-said.ts';
 import { positionAt } from './source.ts';
 
@@ -17,6 +24,10 @@ export interface ProvedLessonRule {
   readonly said: LessonRule;
   readonly proved: ProvedRule;
   readonly claim: RuleClaim;
+  /** Shows it at its plainest; undefined if it holds nowhere. */
+  readonly example: ProvedCase | undefined;
+  /** What it must see besides, to stand alone: what earlier rules leave it. Undefined if no two conditions say it. */
+  readonly implied: readonly Condition[] | undefined;
   /** One for all turns of U of a case, as seen from one side. */
   readonly exceptions: readonly ProvedCase[];
 }
@@ -102,12 +113,22 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
     lesson.families,
     lesson.rules.map(({ rule }) => rule),
   );
-  let exceptionNumber = 0;
+  // What the table speaks of already is not said in other words.
+  const known = lesson.rules.flatMap(({ rule }) => rule.when.map(({ feature }) => feature));
+  let exceptionNumber = lesson.rules.length;
   const rules = lesson.rules.map((said, i) => {
     const proved = table.rules[i]!;
     const exceptions = exceptionCases(proved, lesson, said, (n) => exceptionNumber + n + 1);
     exceptionNumber += exceptions.length;
-    return { said, proved, claim: claimOf(lesson, said, proved), exceptions };
+    const fitting = table.sightings.filter((seen) => fits(seen, said.rule.when));
+    return {
+      said,
+      proved,
+      claim: claimOf(lesson, said, proved),
+      example: plainExample(proved, lesson, said),
+      implied: pickedBy(fitting, new Set(proved.sightings), known),
+      exceptions,
+    };
   });
   const problems = [
     ...rules.flatMap(({ said, proved }) => problemsOf(said, proved)),

@@ -1,6 +1,7 @@
 /** Sightings of rules as cases with a set-up and a solution, proved as those of the lesson are. */
 import { writeAddress } from '../cube/address.ts';
 import { caseOf } from '../cube/cases.ts';
+import { setUpFor } from '../cube/search/set-up-for.ts';
 import type { ProvedRule, Seen } from '../cube/teach/rules.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
@@ -63,4 +64,24 @@ export function exceptionCases(
   return [...first.values()].map(({ sighting, setup, best }, i) =>
     exampleOf({ sighting, setup, solution: best }, lesson, rule, 'rules:', count(i)),
   );
+}
+
+/**
+ * A sighting that shows a rule at its plainest: no turn of U first, few turns, its own slot at the front right. Undefined
+ * if the rule holds nowhere.
+ */
+export function plainExample(proved: ProvedRule, lesson: Lesson, rule: LessonRule): ProvedCase | undefined {
+  const ranked = proved.sightings
+    .flatMap((sighting, i) => {
+      const done = proved.done[i];
+      if (!done) return [];
+      const startsOnTop = done.takeOut[0]?.letter === 'U' && done.takeOut.length > 1;
+      return [{ sighting, done, rank: (startsOnTop ? 20 : 0) + done.length + (sighting.seen === 'FR' ? 0 : 5) }];
+    })
+    .sort((a, b) => a.rank - b.rank);
+  const [best] = ranked;
+  if (!best) return undefined;
+  const solution = [...best.done.first, ...best.done.takeOut, ...best.done.rest];
+  const setup = setUpFor(best.sighting.address, best.sighting.seen, [solution]);
+  return exampleOf({ sighting: best.sighting, setup, solution }, lesson, rule, 'rules:', rule.number);
 }

@@ -55,7 +55,7 @@ const turnsLine = (label: string, turns: readonly Turn[], making: Making, rest: 
 });
 
 /** The turns of a solution in its phases, each with a few words. */
-function phaseGroups({ phases, solution }: ProvedSolution, start: Standing | undefined, making: Making): Groups {
+export function phaseGroups({ phases, solution }: ProvedSolution, start: Standing | undefined, making: Making): Groups {
   const { words } = making;
   if (!phases) return [{ turns: printedTurns(solution.turns, making) }];
   let stood = start;
@@ -69,6 +69,10 @@ function phaseGroups({ phases, solution }: ProvedSolution, start: Standing | und
     };
   });
 }
+
+/** The first solution of a case. */
+export const solvedGroups = ({ solutions, address }: ProvedCase, making: Making): Groups =>
+  phaseGroups(solutions[0]!, standingAt(address), making);
 
 const STATE = mm(13);
 

@@ -20,7 +20,7 @@ export const printedTurns = (turns: readonly Turn[], { wide }: Pick<Making, 'wid
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-const colourName = ({ colour, capital: isCapital }: Phrase & { kind: 'colour' }, { words }: Making): string =>
+const colourName = ({ colour, capital: isCapital }: ColourPhrase, { words }: Making): string =>
   isCapital ? capital(words.colours[colour].name) : words.colours[colour].name;
 
 /** `follows`: not the first phrase of its paragraph. */
@@ -31,14 +31,20 @@ function spanOfPhrase(phrase: Phrase, making: Making, follows: boolean): Span {
       return { kind: phrase.kind, text: typographic(phrase.text, follows) };
     case 'turns':
       return { kind: 'turns', turns: printedTurns(phrase.turns, making) };
-    case 'colour': {
-      const palette = PALETTES[making.ink];
-      const fill = palette.full[phrase.colour];
-      const { letter } = making.words.colours[phrase.colour];
-      const lettered = palette.letters ? { letter, letterInk: letterInk(fill) } : {};
-      return { kind: 'swatch', text: colourName(phrase, making), fill, strong: phrase.strong ?? false, ...lettered };
-    }
+    case 'colour':
+      return colourSpan(phrase, making);
   }
+}
+
+type ColourPhrase = Pick<Phrase & { kind: 'colour' }, 'colour' | 'capital' | 'strong'>;
+
+/** A colour's name with its square. */
+export function colourSpan(phrase: ColourPhrase, making: Making): Span {
+  const palette = PALETTES[making.ink];
+  const fill = palette.full[phrase.colour];
+  const { letter } = making.words.colours[phrase.colour];
+  const lettered = palette.letters ? { letter, letterInk: letterInk(fill) } : {};
+  return { kind: 'swatch', text: colourName(phrase, making), fill, strong: phrase.strong ?? false, ...lettered };
 }
 
 /** Without marks: for outlines, titles of files and names of pictures. */

@@ -4,6 +4,7 @@ import type { Claim } from '../lesson/claim.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { handout } from './handout.ts';
 import type { Making } from './phrases.ts';
+import { ruleChart, ruleChartClaims } from './rule-chart.ts';
 
 export interface LessonSheet {
   /** What its file is called after the lesson's name: nothing for the handout, `-cards` for `NAME-cards.pdf`. */
@@ -15,4 +16,13 @@ export interface LessonSheet {
 
 export const sheetsOf = (proved: ProvedLesson, making: Making): LessonSheet[] => [
   { suffix: '', sheet: handout(proved, making), claims: proved.claims },
+  ...(proved.rules
+    ? [
+        {
+          suffix: '-rules' as const,
+          sheet: ruleChart(proved, proved.rules, making),
+          claims: ruleChartClaims(proved.rules),
+        },
+      ]
+    : []),
 ];

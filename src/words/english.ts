@@ -1,4 +1,5 @@
 import { booklet } from './english-booklet.ts';
+import { rules } from './english-rules.ts';
 import type {
   CaseWhere,
   Colour,
@@ -139,4 +140,4 @@ const handout: HandoutWords = {
   page: (page, pages) => `page ${page} of ${pages}`,
 };
 
-export const english: Words = { language: 'en', colours, drawing, handout, booklet };
+export const english: Words = { language: 'en', colours, drawing, handout, booklet, rules };

@@ -26,7 +26,7 @@ function deep<T>(value: T, rename: (text: string) => string): T {
 
 export function withClubWords(words: Words, theirs: Readonly<Record<string, string>>): Words {
   const rename = renamer(theirs);
-  const { language, colours, drawing, handout, booklet } = words;
+  const { language, colours, drawing, handout, booklet, rules } = words;
   // The glossary has both words side by side.
   const { clubWord } = handout;
   return {
@@ -35,5 +35,6 @@ export function withClubWords(words: Words, theirs: Readonly<Record<string, stri
     drawing: deep(drawing, rename),
     handout: { ...deep(handout, rename), clubWord },
     booklet: deep(booklet, rename),
+    rules: deep(rules, rename),
   };
 }

@@ -105,6 +105,40 @@ export type DeedName =
 /** A piece for a heading: on top, at home, or the foreign slot that it is stuck in, as the viewer sees it. */
 export type CaseWhere = 'top' | 'home' | { readonly slot: PlaceName };
 
+/** A piece of a sentence: a colour is printed with its square. */
+export type Said = string | { readonly colour: Colour };
+
+/** What sheets about rules of thumb say. Features and values are those of src/cube/teach/features.ts. */
+export interface RuleWords {
+  readonly title: string;
+  readonly about: (rules: number, exact: boolean) => string;
+  readonly see: string;
+  readonly turn: string;
+  readonly stands: string;
+  readonly try: string;
+  /** A condition as a statement: what is seen. */
+  readonly condition: (feature: string, values: readonly string[], cross: Colour) => readonly Said[];
+  /** A condition as a question for a class. */
+  readonly question: (feature: string, cross: Colour) => readonly Said[];
+  readonly otherwise: string;
+  readonly lift: (piece: string | undefined, faces: readonly string[], way: string | undefined) => string;
+  /** What stands before and after the turns. */
+  readonly by: (trigger: string | undefined) => readonly [string, string];
+  readonly nothing: string;
+  readonly turnTheCube: string;
+  readonly joined: string;
+  readonly split: string;
+  readonly family: (family: string) => string;
+  readonly theCase: string;
+  readonly insert: (turns: string) => string;
+  readonly lookAgain: string;
+  /** Of so many views that it speaks of it holds for so many. */
+  readonly holds: (holds: number, of: number, most: number) => string;
+  readonly exceptions: (count: number) => string;
+  readonly exceptionsMore: (count: number) => string;
+  readonly exactWith: (conditions: string) => string;
+}
+
 /** What the booklet of all cases says. */
 export interface BookletWords {
   readonly title: string;
@@ -127,4 +161,5 @@ export interface Words {
   readonly drawing: DrawingWords;
   readonly handout: HandoutWords;
   readonly booklet: BookletWords;
+  readonly rules: RuleWords;
 }

@@ -34,7 +34,7 @@ describe.each(samples)('the handout of %s', (name) => {
     const { sheets, problems } = printLesson(lesson, { paper, ink });
     const { pages } = sheets[0]!;
     expect(problems).toEqual([]);
-    const file = claimsFile(sheets, 'a', name);
+    const file = claimsFile([sheets[0]!], 'a', name);
     expect(file.claims.map((c) => c.id)).toEqual(lesson.claims.map((c) => c.id));
     const audit = await auditBuild(JSON.parse(JSON.stringify(file)), new Map([['a.pdf', await writePdf(pages)]]));
     expect(audit).toEqual({ claims: lesson.claims.length, faults: [] });
@@ -51,7 +51,7 @@ describe.each(samples)('the handout of %s', (name) => {
     const { sheets, problems: faults } = printLesson(varied!, { paper, ink });
     const { pages } = sheets[0]!;
     expect(faults).toEqual([]);
-    const file = JSON.parse(JSON.stringify(claimsFile(sheets, 'a', name)));
+    const file = JSON.parse(JSON.stringify(claimsFile([sheets[0]!], 'a', name)));
     const audit = await auditBuild(file, new Map([['a.pdf', await writePdf(pages)]]));
     expect(audit).toEqual({ claims: lesson.claims.length, faults: [] });
   });
@@ -119,7 +119,7 @@ describe('a handout', () => {
     const lesson = proved('a.yaml', bytesOf(small));
     const { sheets } = printLesson(lesson, COLOUR_A4);
     const { pages } = sheets[0]!;
-    const file = JSON.parse(JSON.stringify(claimsFile(sheets, 'a', 'a.yaml')));
+    const file = JSON.parse(JSON.stringify(claimsFile([sheets[0]!], 'a', 'a.yaml')));
     expect(file.claims[0].solution).toBe("L' U L r r' R U R'");
     const audit = await auditBuild(file, new Map([['a.pdf', await writePdf(pages)]]));
     expect(audit).toEqual({ claims: 2, faults: [] });

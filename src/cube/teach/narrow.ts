@@ -1,6 +1,6 @@
 /** Narrowing a rule: the smallest further conditions under which it has no exceptions. */
 import { valuesOf } from './conditions.ts';
-import { FEATURE_NAMES, VALUE_GROUPS } from './features.ts';
+import { FEATURE_NAMES, type FeatureName, VALUE_GROUPS } from './features.ts';
 import { type Condition, meets, type Seen } from './rules.ts';
 
 /** A set of sightings by their index, 32 to a word. */
@@ -31,10 +31,18 @@ export const SIMPLE_CONDITIONS: readonly Condition[] = FEATURE_NAMES.flatMap((fe
   return [...values.map((value) => [value]), ...groups, ...others].map((some) => ({ feature, values: some }));
 });
 
-/** Those conditions with the sightings that meet them, each set of sightings once, none that leaves all or none over. */
-export function telling(sightings: readonly Seen[]): { condition: Condition; bits: Bits }[] {
+/**
+ * Those conditions with the sightings that meet them, each set of sightings once, none that leaves all or none over. Where
+ * several conditions mean the same sightings, one on a feature in `known` is taken.
+ */
+export function telling(
+  sightings: readonly Seen[],
+  known: readonly FeatureName[] = [],
+): { condition: Condition; bits: Bits }[] {
   const seen = new Set<string>();
-  return SIMPLE_CONDITIONS.flatMap((condition) => {
+  const isKnown = ({ feature }: Condition): number => (known.includes(feature) ? 0 : 1);
+  const inOrder = [...SIMPLE_CONDITIONS].sort((a, b) => isKnown(a) - isKnown(b));
+  return inOrder.flatMap((condition) => {
     const bits = bitsOf(sightings.length, (i) => meets(sightings[i]!, condition));
     const size = sizeOf(bits);
     const key = bits.join();
@@ -52,11 +60,16 @@ export interface Narrowed {
 
 /**
  * One condition more, or if none does it two, with which a rule that fits `sightings` and holds for those marked has no
- * exceptions: of those with as many conditions the one that leaves most. Undefined if even two are not enough.
+ * exceptions: of those with as many conditions the one that leaves most, on a feature in `known` if that is one.
+ * Undefined if even two are not enough.
  */
-export function narrowed(sightings: readonly Seen[], holds: (index: number) => boolean): Narrowed | undefined {
+export function narrowed(
+  sightings: readonly Seen[],
+  holds: (index: number) => boolean,
+  known: readonly FeatureName[] = [],
+): Narrowed | undefined {
   const right = bitsOf(sightings.length, holds);
-  const choices = telling(sightings);
+  const choices = telling(sightings, known);
   let best: Narrowed | undefined;
   const offer = (bits: Bits, conditions: readonly Condition[]): void => {
     const left = sizeOf(bits);
@@ -77,8 +90,12 @@ export function narrowed(sightings: readonly Seen[], holds: (index: number) => b
  * The conditions, one or two, that pick just `own` out of `sightings`: what a rule that stands alone must say besides.
  * Empty if they are the same; undefined if no two do it.
  */
-export function pickedBy(sightings: readonly Seen[], own: ReadonlySet<Seen>): readonly Condition[] | undefined {
+export function pickedBy(
+  sightings: readonly Seen[],
+  own: ReadonlySet<Seen>,
+  known: readonly FeatureName[] = [],
+): readonly Condition[] | undefined {
   if (own.size === sightings.length) return [];
-  const found = narrowed(sightings, (i) => own.has(sightings[i]!));
+  const found = narrowed(sightings, (i) => own.has(sightings[i]!), known);
   return found?.left === own.size ? found.conditions : undefined;
 }

@@ -1,0 +1,66 @@
+/** Conditions and counsels of rules as spans and words of a page. */
+
+import { triggerIn } from '../cube/teach/phases.ts';
+import { type Condition, type Rule, turnsTheCube } from '../cube/teach/rules.ts';
+import { writeTurns } from '../cube/turns.ts';
+import type { Span } from '../layout/blocks.ts';
+import type { Lesson } from '../lesson/lesson.ts';
+import { triggerSaid } from '../lesson/phase-claims.ts';
+import type { Said } from '../words/words.ts';
+import { colourSpan, type Making, printedTurns } from './phrases.ts';
+import { typographic } from './typographic.ts';
+
+/** The first letter of a sentence is a capital. */
+const capital = (said: readonly Said[]): Said[] =>
+  said.map((one, i) => (i === 0 && typeof one === 'string' ? one.charAt(0).toUpperCase() + one.slice(1) : one));
+
+export const saidSpans = (said: readonly Said[], making: Making, strong = false): Span[] =>
+  said.map((one, i) =>
+    typeof one === 'string'
+      ? { kind: strong ? 'strong' : 'plain', text: typographic(one, i > 0) }
+      : colourSpan({ colour: one.colour, capital: i === 0, strong }, making),
+  );
+
+export const conditionSpans = (conditions: readonly Condition[], lesson: Lesson, making: Making): Span[] => {
+  const { rules } = making.words;
+  const cross = lesson.colours.D;
+  if (conditions.length === 0) return [{ kind: 'strong', text: capital([rules.otherwise]).join('') }];
+  return conditions.flatMap(({ feature, values }, i): Span[] => {
+    const said = rules.condition(feature, values, cross);
+    const spans = saidSpans(i === 0 ? capital(said) : said, making, true);
+    return i === 0 ? spans : [{ kind: 'plain', text: ', ' }, ...spans];
+  });
+};
+
+export const questionSpans = ({ feature }: Condition, lesson: Lesson, making: Making): Span[] =>
+  saidSpans(making.words.rules.question(feature, lesson.colours.D), making);
+
+const strong = (text: string): Span => ({ kind: 'strong', text: typographic(text, false) });
+
+/** What to do, as a sentence without its full stop. */
+export function counselSpans({ counsel }: Rule, lesson: Lesson, making: Making): Span[] {
+  const { rules } = making.words;
+  if (turnsTheCube(counsel)) return [strong(rules.turnTheCube)];
+  const { piece, lift, way, by } = counsel;
+  if (!by) return [strong(lift.length === 0 ? rules.nothing : rules.lift(piece, lift, way))];
+  const trigger = triggerIn(by, lesson.triggers);
+  const [before, after] = rules.by(trigger && triggerSaid(trigger));
+  return [strong(before), { kind: 'turns', turns: printedTurns(by, making) }, strong(after)];
+}
+
+export function aimText({ counsel }: Rule, lesson: Lesson, { words: { rules } }: Making): string {
+  if (turnsTheCube(counsel)) return rules.lookAgain;
+  const { aim } = counsel;
+  switch (aim.kind) {
+    case 'joined':
+      return rules.joined;
+    case 'split':
+      return rules.split;
+    case 'family':
+      return rules.family(aim.family);
+    case 'case':
+      return rules.theCase;
+    case 'insert':
+      return rules.insert(writeTurns(aim.turns, lesson.wide));
+  }
+}
