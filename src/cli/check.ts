@@ -1,5 +1,6 @@
 /** `turnsheet check`: what is wrong with lessons. */
 import { betterSolutions } from '../lesson/better.ts';
+import type { ProvedRules } from '../lesson/prove-rules.ts';
 import { printLesson } from '../sheets/printed.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
@@ -19,6 +20,18 @@ function hints({ loaded }: LoadedFile): Found[] {
   return betterSolutions(loaded.proved).map((problem) => ({ problem, source: loaded.source }));
 }
 
+/** What is proved of the rules, a line each, and what they cost. */
+function rulesText({ rules, table: { cost } }: ProvedRules): string {
+  const lines = rules.map(({ said, claim }) => {
+    const { sightings, holds, contrast, excluded } = claim;
+    const where = holds === sightings ? `all ${sightings}` : `${holds} of ${sightings}`;
+    return `  rule ${said.number}: holds in ${where} sightings, and would in ${contrast} of the ${excluded} that it excludes`;
+  });
+  const over =
+    cost && `  following them takes ${cost.mean.toFixed(1)} turns over the shortest on average, ${cost.worst} at worst`;
+  return `${[...lines, ...(over ? [over] : [])].join('\n')}\n`;
+}
+
 export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
   const all: Found[] = [];
   const claims: unknown[] = [];
@@ -34,6 +47,7 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
       for (const { claim, solution } of proved.cases.flatMap((c) => c.solutions)) {
         if (solution.chosen) io.err(`  ${claim.id} chosen: ${claim.solution}\n`);
       }
+      if (proved.rules) io.err(rulesText(proved.rules));
     }
   }
   const errors = countErrors(all);

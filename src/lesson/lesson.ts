@@ -112,6 +112,8 @@ export interface Lesson {
   readonly families: readonly Family[];
   /** In the order in which they apply. */
   readonly rules: readonly LessonRule[];
+  /** Undefined if no running order is wanted. */
+  readonly plan: { readonly minutes: number; readonly span: Span } | undefined;
   readonly text: Prose;
   readonly watch: Prose;
   readonly parts: readonly Part[];

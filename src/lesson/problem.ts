@@ -291,6 +291,16 @@ export const PROBLEM_KINDS = {
     cause: 'Some cases of the family fit none of the rules.',
     remedy: 'Add a rule, or leave "see" out of the last one.',
   },
+  'plan-without-rules': {
+    severity: 'error',
+    cause: 'The lesson asks for a running order and has no rules to go through.',
+    remedy: 'Add rules, or take the key "plan" out.',
+  },
+  'plan-too-short': {
+    severity: 'error',
+    cause: 'There are too few minutes for the rules of the lesson.',
+    remedy: 'Plan more minutes, or teach fewer rules.',
+  },
   'print-word-too-wide': {
     severity: 'error',
     cause: 'A word is wider than the column it is printed in.',

@@ -8,6 +8,7 @@ import { brokenClaims, casesTwice, emptyParts } from './lesson-claims.ts';
 import { misnamed } from './misnamed.ts';
 import { type Problem, severityOf } from './problem.ts';
 import { proveCase } from './prove-case.ts';
+import { type ProvedPlan, planProblems, provePlan } from './prove-plan.ts';
 import { type ProvedRules, proveRules } from './prove-rules.ts';
 import type { ProvedCase, ProvedPart } from './proved.ts';
 
@@ -19,6 +20,8 @@ export class ProvedLesson {
   readonly parts: readonly ProvedPart[];
   /** Undefined if the lesson has no rules. */
   readonly rules: ProvedRules | undefined;
+  /** Undefined if the lesson asks for none. */
+  readonly plan: ProvedPlan | undefined;
   /** Names what was proved: two handouts with one edition say the same. */
   readonly edition: string;
 
@@ -26,6 +29,7 @@ export class ProvedLesson {
     this.lesson = lesson;
     this.parts = parts;
     this.rules = rules;
+    this.plan = rules && lesson.plan && provePlan(lesson, rules, lesson.plan.minutes);
     this.edition = editionOf(lesson);
   }
 
@@ -63,7 +67,13 @@ export class ProvedLesson {
     const claims = claimsOf(parts);
     const ruleClaims = (rules.proved?.rules ?? []).map(({ claim }) => claim);
     const cases = parts.flatMap((p) => p.cases);
-    problems.push(...casesTwice(parts, lesson), ...misnamed(cases), ...emptyParts(lesson), ...rules.problems);
+    problems.push(
+      ...casesTwice(parts, lesson),
+      ...misnamed(cases),
+      ...emptyParts(lesson),
+      ...rules.problems,
+      ...planProblems(lesson),
+    );
     if (isWhole) problems.push(...brokenClaims(lesson, cases));
     if (problems.some(isError)) return { proved: undefined, claims, ruleClaims, problems };
     return { proved: new ProvedLesson(lesson, parts, rules.proved), claims, ruleClaims, problems };

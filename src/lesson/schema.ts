@@ -241,6 +241,11 @@ export const lessonSchema = z.strictObject({
     'Rules of thumb in their order, the first that fits applies. Each is proved on every case of the families, as seen from ' +
       'all four sides; exceptions are found and printed with it.',
   ).optional(),
+  plan: about(
+    z.strictObject({ minutes: about(z.int().min(10).max(240), 'How long the evening is.', 60) }),
+    'Prints a running order for the coach: what to show for each rule, what to ask, the slip to expect.',
+    { minutes: 60 },
+  ).optional(),
   text: about(
     text(),
     "The explanation that opens the handout. An empty line parts paragraphs, '# ' begins a heading, '- ' a list item.",

@@ -13,7 +13,7 @@ import { drawCase } from '../svg/draw-case.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import { casePicture, solvedGroups } from './panel.ts';
 import { lineSpans, type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
-import { aimText, conditionSpans, counselSpans } from './rule-words.ts';
+import { aimText, conditionSpans, counselSpans, wholeOf } from './rule-words.ts';
 
 const PICTURE = mm(26);
 const AFTER = mm(19);
@@ -26,9 +26,6 @@ const MOST_EXCEPTIONS = 6;
 const plain = (text: string): Span => ({ kind: 'plain', text });
 const note = (...spans: Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
 
-/** All that a rule must see to stand alone: its own conditions and those that earlier rules leave it. */
-const whole = ({ said, implied }: ProvedLessonRule): readonly Condition[] => [...said.rule.when, ...(implied ?? [])];
-
 /** Rules that follow each other and have a condition in common stand under it: it is asked once. */
 interface Branch {
   readonly shared: Condition | undefined;
@@ -36,7 +33,7 @@ interface Branch {
 }
 
 function branchesOf(rules: readonly ProvedLessonRule[]): Branch[] {
-  const texts = rules.map((rule) => whole(rule).map(writeCondition));
+  const texts = rules.map((rule) => wholeOf(rule).map(writeCondition));
   const branches: Branch[] = [];
   for (let from = 0; from < rules.length; ) {
     // The condition that reaches furthest; of those the one that is written first.
@@ -48,7 +45,7 @@ function branchesOf(rules: readonly ProvedLessonRule[]): Branch[] {
     const best = texts[from]!.reduce<string | undefined>((a, b) => (a && reach(a) >= reach(b) ? a : b), undefined);
     const to = best ? reach(best) : from + 1;
     const isShared = best !== undefined && to > from + 1;
-    const shared = isShared ? whole(rules[from]!).find((c) => writeCondition(c) === best) : undefined;
+    const shared = isShared ? wholeOf(rules[from]!).find((c) => writeCondition(c) === best) : undefined;
     branches.push({ shared, rules: rules.slice(from, shared ? to : from + 1) });
     from = shared ? to : from + 1;
   }
@@ -121,7 +118,7 @@ function standsThen({ said, example }: ProvedLessonRule, making: Making): Block 
 function row(rule: ProvedLessonRule, shared: Condition | undefined, lesson: Lesson, making: Making): Block {
   const { said, proved, claim, example } = rule;
   const { rules, handout } = making.words;
-  const own = whole(rule).filter((c) => !shared || writeCondition(c) !== writeCondition(shared));
+  const own = wholeOf(rule).filter((c) => !shared || writeCondition(c) !== writeCondition(shared));
   const labelled = (label: string, ...spans: Span[]): Block => ({
     kind: 'text',
     role: 'P',

@@ -6,6 +6,7 @@ import { writeTurns } from '../cube/turns.ts';
 import type { Span } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import { triggerSaid } from '../lesson/phase-claims.ts';
+import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { Said } from '../words/words.ts';
 import { colourSpan, type Making, printedTurns } from './phrases.ts';
 import { typographic } from './typographic.ts';
@@ -20,6 +21,12 @@ export const saidSpans = (said: readonly Said[], making: Making, strong = false)
       ? { kind: strong ? 'strong' : 'plain', text: typographic(one, i > 0) }
       : colourSpan({ colour: one.colour, capital: i === 0, strong }, making),
   );
+
+/** All that a rule must see to stand alone: its own conditions and those that earlier rules leave it. */
+export const wholeOf = ({ said, implied }: ProvedLessonRule): readonly Condition[] => [
+  ...said.rule.when,
+  ...(implied ?? []),
+];
 
 export const conditionSpans = (conditions: readonly Condition[], lesson: Lesson, making: Making): Span[] => {
   const { rules } = making.words;

@@ -5,6 +5,7 @@ import type { ProvedLesson } from '../lesson/prove.ts';
 import { handout } from './handout.ts';
 import type { Making } from './phrases.ts';
 import { ruleChart, ruleChartClaims } from './rule-chart.ts';
+import { runningOrder, runningOrderClaims } from './running-order.ts';
 
 export interface LessonSheet {
   /** What its file is called after the lesson's name: nothing for the handout, `-cards` for `NAME-cards.pdf`. */
@@ -22,6 +23,15 @@ export const sheetsOf = (proved: ProvedLesson, making: Making): LessonSheet[] =>
           suffix: '-rules' as const,
           sheet: ruleChart(proved, proved.rules, making),
           claims: ruleChartClaims(proved.rules),
+        },
+      ]
+    : []),
+  ...(proved.rules && proved.plan
+    ? [
+        {
+          suffix: '-plan' as const,
+          sheet: runningOrder(proved, proved.plan, proved.rules, making),
+          claims: runningOrderClaims(proved.plan),
         },
       ]
     : []),

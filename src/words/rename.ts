@@ -26,7 +26,7 @@ function deep<T>(value: T, rename: (text: string) => string): T {
 
 export function withClubWords(words: Words, theirs: Readonly<Record<string, string>>): Words {
   const rename = renamer(theirs);
-  const { language, colours, drawing, handout, booklet, rules } = words;
+  const { language, colours, drawing, handout, booklet, rules, plan } = words;
   // The glossary has both words side by side.
   const { clubWord } = handout;
   return {
@@ -36,5 +36,6 @@ export function withClubWords(words: Words, theirs: Readonly<Record<string, stri
     handout: { ...deep(handout, rename), clubWord },
     booklet: deep(booklet, rename),
     rules: deep(rules, rename),
+    plan: deep(plan, rename),
   };
 }

@@ -139,6 +139,38 @@ export interface RuleWords {
   readonly exactWith: (conditions: string) => string;
 }
 
+/** What the coach's running order says. */
+export interface PlanWords {
+  readonly title: string;
+  readonly about: (minutes: number, examples: number) => string;
+  /** In a narrow column. */
+  readonly short: (minutes: number) => string;
+  readonly open: string;
+  readonly openDo: string;
+  readonly rule: (number: number) => string;
+  readonly show: (exception: boolean) => string;
+  readonly ask: string;
+  readonly answer: string;
+  readonly slip: (rule: number) => string;
+  readonly slipException: (count: number) => string;
+  readonly turned: (turn: string, rule: number) => string;
+  readonly pause: string;
+  readonly pauseDo: string;
+  readonly practise: string;
+  readonly practiseDo: string;
+  readonly close: string;
+  readonly closeDo: string;
+  readonly notes: string;
+  readonly report: string;
+  readonly reportAbout: string;
+  readonly reportRule: (
+    number: number,
+    facts: { readonly sightings: number; readonly holds: number; readonly contrast: number; readonly excluded: number },
+  ) => string;
+  readonly cost: (mean: number, worst: number) => string;
+  readonly uncovered: (count: number, of: number) => string;
+}
+
 /** What the booklet of all cases says. */
 export interface BookletWords {
   readonly title: string;
@@ -162,4 +194,5 @@ export interface Words {
   readonly handout: HandoutWords;
   readonly booklet: BookletWords;
   readonly rules: RuleWords;
+  readonly plan: PlanWords;
 }

@@ -172,3 +172,12 @@ export function proveTable(families: readonly Family[], rules: readonly Rule[]):
     cost: costOf(followed),
   };
 }
+
+/** The turns by which a rule solves a sighting; where none holds, a shortest solution. As the viewer turns them. */
+export function solutionAt({ rules }: ProvedTable, sighting: Seen): readonly Turn[] {
+  for (const { sightings, done } of rules) {
+    const found = done[sightings.indexOf(sighting)];
+    if (found) return [...found.first, ...found.takeOut, ...found.rest];
+  }
+  return fromTheSide(bestOf(sighting.address), QUARTERS_FROM_FRONT_RIGHT[sighting.seen]);
+}
