@@ -27,6 +27,9 @@ export interface Address {
 export const writeAddress = ({ corner, edge }: Address): string =>
   `${cornerOf(corner)}:${faceOfCornerSpot(corner)} ${edgeOf(edge)}:${faceOfEdgeSpot(edge)}`;
 
+/** One number for each, for tables. */
+export const addressKey = ({ corner, edge }: Address): number => 24 * corner + edge;
+
 /** Undefined if it is not an address of a pair that is on top or in slots. */
 export function readAddress(text: string): Address | undefined {
   const match = /^\s*([UDRLFB]{3}):([UDRLFB])\s+([UDRLFB]{2}):([UDRLFB])\s*$/.exec(text);

@@ -9,7 +9,7 @@
  * All is tried with the own slot at FR, and seen from there or from another side only when it is told: the same
  * address from four sides is one piece of work.
  */
-import { type Address, addressOf, goalAt, writeAddress } from '../address.ts';
+import { type Address, addressKey, addressOf, goalAt, writeAddress } from '../address.ts';
 import { caseOf, type Family, familyOf } from '../cases.ts';
 import { afterTurns, type Cube, isOnTop, type Piece, pieceOf, placeOf } from '../cube.ts';
 import { FACES, type Face } from '../faces.ts';
@@ -121,10 +121,10 @@ function takeOutsByLifting(address: Address): TakeOut[] {
 }
 
 /** Rules ask for the same addresses again and again. */
-const knownTakeOuts = new Map<string, readonly TakeOut[]>();
+const knownTakeOuts = new Map<number, readonly TakeOut[]>();
 
 function liftsFrom(address: Address): readonly TakeOut[] {
-  const key = writeAddress(address);
+  const key = addressKey(address);
   const known = knownTakeOuts.get(key) ?? takeOutsByLifting(address);
   knownTakeOuts.set(key, known);
   return known;
@@ -150,24 +150,39 @@ function byLifting(address: Address, { piece, way }: Advice, faces: readonly Fac
   );
 }
 
-/** From those sides from which the turns touch only faces of the stuck piece's slot, the first of them one that lifts. */
-function byTurns(address: Address, by: readonly Turn[], { piece }: Advice, faces: readonly Face[]): Outcome[] {
+interface Side extends Outcome {
+  /** The first side face that turns: the one that lifts. */
+  readonly face: Face;
+}
+
+/** From those sides from which the turns touch only faces of the stuck piece's slot. */
+function sidesOf(address: Address, by: readonly Turn[], piece: LiftedPiece | undefined): Side[] {
   const start = cubeWithPair(address, OWN);
   const { base } = goalAt(address, OWN);
   const slots = stuckPieces(start, piece).flatMap((pieces) => pieces.map((p) => slotOf(start, p)));
-  const fitting = everySide(by).filter((turns) => {
-    const touched = turns.map((t) => t.letter as Face).filter((face) => face !== 'U');
+  return everySide(by).flatMap((some) => {
+    const touched = some.map((t) => t.letter as Face).filter((face) => face !== 'U');
     const isAtStuck = slots.length === 0 || slots.some((slot) => touched.every((face) => slot?.includes(face)));
-    return isAtStuck && touched[0] !== undefined && faces.includes(touched[0]);
-  });
-  return TURNS_ON_TOP.flatMap((onTop) =>
-    fitting.flatMap((some) => {
+    if (!isAtStuck || touched[0] === undefined) return [];
+    return TURNS_ON_TOP.flatMap((onTop) => {
       const turns = withTopFirst(onTop, some);
       const cube = afterTurns(start, turns);
       const after = addressOf(cube, OWN);
-      return after && areHome(cube, base) ? [{ turns, address: after }] : [];
-    }),
-  );
+      return after && areHome(cube, base) ? [{ turns, address: after, face: touched[0]! }] : [];
+    });
+  });
+}
+
+/** By the turns of an advice, then by piece and address: each is asked for from four sides and by every table. */
+const knownSides = new WeakMap<readonly Turn[], Map<string, readonly Side[]>>();
+
+function byTurns(address: Address, by: readonly Turn[], { piece }: Advice, faces: readonly Face[]): readonly Side[] {
+  const known = knownSides.get(by) ?? new Map<string, readonly Side[]>();
+  knownSides.set(by, known);
+  const key = `${piece} ${addressKey(address)}`;
+  const sides = known.get(key) ?? sidesOf(address, by, piece);
+  known.set(key, sides);
+  return sides.filter(({ face }) => faces.includes(face));
 }
 
 /** The ways on from an address that is aimed at, the shortest first, one of them at least with another beginning. */

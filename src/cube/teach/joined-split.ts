@@ -2,7 +2,7 @@
  * Joined and split: the addresses that three turns insert, after a turn of U at most. Joined, the two pieces stand side by
  * side with their stickers matching; split, they stand apart. Eight of each.
  */
-import { type Address, addressOf, SOLVED_ADDRESS, writeAddress } from '../address.ts';
+import { type Address, addressKey, addressOf, SOLVED_ADDRESS } from '../address.ts';
 import { afterTurns } from '../cube.ts';
 import { cubeWithPair } from '../place-pair.ts';
 import { cornerOf, edgeOf } from '../spots.ts';
@@ -20,13 +20,13 @@ const INSERTS: readonly (readonly Turn[])[] = (
 ).flatMap(([face, up]) => U.map((u) => [turnOf('face', face, up), u, turnOf('face', face, (4 - up) as Quarters)]));
 
 /** By address: all that insert it, the shortest first. */
-const insertsByAddress: ReadonlyMap<string, readonly (readonly Turn[])[]> = (() => {
-  const known = new Map<string, (readonly Turn[])[]>();
+const insertsByAddress: ReadonlyMap<number, readonly (readonly Turn[])[]> = (() => {
+  const known = new Map<number, (readonly Turn[])[]>();
   const solved = cubeWithPair(SOLVED_ADDRESS, 'FR');
   for (const onTop of [[], ...U.map((u) => [u])]) {
     for (const insert of INSERTS) {
       const turns = [...onTop, ...insert];
-      const address = writeAddress(addressOf(afterTurns(solved, inverse(turns)), 'FR')!);
+      const address = addressKey(addressOf(afterTurns(solved, inverse(turns)), 'FR')!);
       known.set(address, [...(known.get(address) ?? []), turns]);
     }
   }
@@ -41,7 +41,7 @@ const areSideBySide = ({ corner, edge }: Address): boolean =>
  * them, the shortest first. None if it is neither joined nor split.
  */
 export const insertsOf = (address: Address): readonly (readonly Turn[])[] =>
-  insertsByAddress.get(writeAddress(address)) ?? [];
+  insertsByAddress.get(addressKey(address)) ?? [];
 
 // What three turns insert side by side comes up side by side, with its stickers as they are in the slot: matching.
 export const isJoined = (address: Address): boolean => insertsOf(address).length > 0 && areSideBySide(address);

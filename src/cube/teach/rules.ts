@@ -2,9 +2,9 @@
  * Rules of thumb, proved: an ordered table of conditions on features and of advice, held against every sighting that it
  * speaks of. A rule holds for a sighting if the advice can be followed there within the turns that it allows.
  */
-import { type Address, goalAt, writeAddress } from '../address.ts';
+import { type Address, addressKey, goalAt } from '../address.ts';
 import type { Family } from '../cases.ts';
-import type { Slot } from '../goal.ts';
+import { SLOTS, type Slot } from '../goal.ts';
 import { cubeWithPair } from '../place-pair.ts';
 import { findSolutions } from '../search/find.ts';
 import { setUpFor } from '../search/set-up-for.ts';
@@ -97,31 +97,42 @@ const QUARTER_TURNS = [
   { first: [turnOf('rotation', 'y', 3)], after: AFTER_Y_BACK },
 ] as const;
 
-const keyOf = ({ address, seen }: Sighting): string => `${writeAddress(address)} ${seen}`;
+const keyOf = ({ address, seen }: Sighting): number => 4 * addressKey(address) + SLOTS.indexOf(seen);
 
-function doIt(seen: Seen, counsel: Counsel, lookUp: (sighting: Sighting) => Rule | undefined): Done | undefined {
-  if (!turnsTheCube(counsel)) {
-    const followed = follow(seen, counsel);
-    return followed && { ...followed, first: [] };
-  }
-  let best: Done | undefined;
-  for (const { first, after } of QUARTER_TURNS) {
-    const turned = { address: seen.address, seen: after[seen.seen] };
-    const rule = lookUp(turned);
-    // Turned once, the table must say something else than to turn it again.
-    if (!rule || turnsTheCube(rule.counsel)) continue;
-    const followed = follow(turned, rule.counsel);
-    const most = Math.min(counsel.most, (best?.length ?? Number.POSITIVE_INFINITY) - 1);
-    if (followed && followed.length <= most) best = { ...followed, first };
-  }
-  return best;
+/** What each rule does at each sighting, looked up for its own ones, for contrast, and where the cube is turned first. */
+function outcomes(lookUp: (sighting: Sighting) => Rule | undefined): (seen: Sighting, rule: Rule) => Done | undefined {
+  const known = new Map<Rule, Map<number, Done | undefined>>();
+  const doIt = (seen: Sighting, rule: Rule): Done | undefined => {
+    const ofRule = known.get(rule) ?? new Map<number, Done | undefined>();
+    known.set(rule, ofRule);
+    const key = keyOf(seen);
+    if (!ofRule.has(key)) ofRule.set(key, outcome(seen, rule));
+    return ofRule.get(key);
+  };
+  const outcome = (seen: Sighting, { counsel }: Rule): Done | undefined => {
+    if (!turnsTheCube(counsel)) {
+      const followed = follow(seen, counsel);
+      return followed && { ...followed, first: [] };
+    }
+    let best: Done | undefined;
+    for (const { first, after } of QUARTER_TURNS) {
+      const turned = { address: seen.address, seen: after[seen.seen] };
+      const rule = lookUp(turned);
+      // Turned once, the table must say something else than to turn it again.
+      const done = rule && !turnsTheCube(rule.counsel) ? doIt(turned, rule) : undefined;
+      const most = Math.min(counsel.most, (best?.length ?? Number.POSITIVE_INFINITY) - 1);
+      if (done && done.length <= most) best = { ...done, first };
+    }
+    return best;
+  };
+  return doIt;
 }
 
 /** Shortest solutions by address, own slot FR: every view of it has the same, otherwise called. */
-const knownBest = new Map<string, readonly Turn[]>();
+const knownBest = new Map<number, readonly Turn[]>();
 
 function bestOf(address: Address): readonly Turn[] {
-  const key = writeAddress(address);
+  const key = addressKey(address);
   const known =
     knownBest.get(key) ?? findSolutions(cubeWithPair(address, 'FR'), goalAt(address, 'FR')).solutions[0]!.turns;
   knownBest.set(key, known);
@@ -147,9 +158,10 @@ export function proveTable(families: readonly Family[], rules: readonly Rule[]):
   const sightings = seenOf(families);
   const firstFit = new Map(sightings.map((s) => [keyOf(s), rules.find(({ when }) => fits(s, when))]));
   const lookUp = (sighting: Sighting): Rule | undefined => firstFit.get(keyOf(sighting));
+  const doIt = outcomes(lookUp);
   const proved = rules.map((rule): ProvedRule => {
     const own = sightings.filter((s) => lookUp(s) === rule);
-    const done = own.map((s) => doIt(s, rule.counsel, lookUp));
+    const done = own.map((s) => doIt(s, rule));
     const excluded = sightings.filter((s) => !fits(s, rule.when));
     return {
       rule,
@@ -158,7 +170,7 @@ export function proveTable(families: readonly Family[], rules: readonly Rule[]):
       holds: done.filter((d) => d !== undefined).length,
       exceptions: own.filter((_, i) => done[i] === undefined).map(exceptionOf),
       excluded: excluded.length,
-      contrast: excluded.filter((s) => doIt(s, rule.counsel, lookUp) !== undefined).length,
+      contrast: excluded.filter((s) => doIt(s, rule) !== undefined).length,
     };
   });
   const followed = proved.flatMap(({ sightings: own, done }) =>
