@@ -146,6 +146,17 @@ export type Block =
 
 export type Paper = 'a4' | 'letter' | 'a5';
 
+/**
+ * Cards for a printer that prints both sides: a page of fronts, a page of their backs, and so on. They fill a grid around
+ * the middle of the page, so that each back falls on its front when the paper is turned over that edge.
+ */
+export interface Cards {
+  readonly cards: readonly { readonly front: Block; readonly back: Block }[];
+  readonly turnedOver: 'long' | 'short';
+  /** No card is smaller; as many stand on a page as fit. */
+  readonly least: { readonly width: Pt; readonly height: Pt };
+}
+
 /** A sheet: everything that one PDF file says. */
 export interface Sheet {
   /** The document's title. */
@@ -153,6 +164,8 @@ export interface Sheet {
   /** BCP 47, such as `en`. */
   readonly language: string;
   readonly body: readonly Block[];
+  /** In place of a body: cards to cut out. */
+  readonly cards?: Cards;
   /** The line at the foot of each page. */
   readonly foot: {
     /** From the longest to the shortest: the first that fits is set. */

@@ -1,11 +1,12 @@
 /** The way from a sheet to its finished pages: measure.ts, then flow.ts, then the foot, whose text counts the pages. */
 import type { Paper, Pt, Sheet } from './blocks.ts';
+import { placeCards } from './cards.ts';
 import { flow } from './flow.ts';
 import { widthOf } from './fonts.ts';
 import type { Frame, Item, LayoutFault, Pages } from './frames.ts';
 import { measure } from './measure.ts';
 import { type PageShape, pageShape } from './paper.ts';
-import { round } from './pieces.ts';
+import { round, type Sink } from './pieces.ts';
 import { type Report, startReport } from './report.ts';
 import { baseline, hairline, inks, typeScale } from './type.ts';
 
@@ -43,16 +44,21 @@ const placeFoot = (lefts: readonly string[], right: string, shape: PageShape, re
   return items;
 };
 
-/** Pages of `sheet` on `paper`: the same for the same input, whatever the machine. Never throws; see `faults`. */
-export const layOut = (sheet: Sheet, { paper }: { readonly paper: Paper }): LaidOut => {
-  const shape = pageShape(paper);
-  const report = startReport();
+const flowPages = (sheet: Sheet, shape: PageShape, report: Report): readonly Sink[] => {
   const width: Pt = shape.right - shape.left;
   const pieces = sheet.body.flatMap((block) => measure(block, width, report));
   const flowed = flow(pieces, shape);
   for (const fault of flowed.faults) report.addFaults([fault], fault.origin);
-  const count = flowed.pages.length;
-  const frames: Frame[] = flowed.pages.map(({ items, areas, claims }, i) => ({
+  return flowed.pages;
+};
+
+/** Pages of `sheet` on `paper`: the same for the same input, whatever the machine. Never throws; see `faults`. */
+export const layOut = (sheet: Sheet, { paper }: { readonly paper: Paper }): LaidOut => {
+  const shape = pageShape(paper);
+  const report = startReport();
+  const placed = sheet.cards ? placeCards(sheet.cards, shape, report) : flowPages(sheet, shape, report);
+  const count = placed.length;
+  const frames: Frame[] = placed.map(({ items, areas, claims }, i) => ({
     items: [...items, ...placeFoot(sheet.foot.left, sheet.foot.right(i + 1, count), shape, report)],
     areas,
     claims: [...claims],

@@ -104,6 +104,7 @@ export function bookletLesson(families: readonly Family[]): Lesson {
     claims: [],
     families: [],
     rules: [],
+    cards: undefined,
     plan: undefined,
     text: [],
     watch: [],

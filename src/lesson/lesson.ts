@@ -112,6 +112,8 @@ export interface Lesson {
   readonly families: readonly Family[];
   /** In the order in which they apply. */
   readonly rules: readonly LessonRule[];
+  /** Undefined if no cards are wanted; else over which edge the paper is turned. */
+  readonly cards: 'long' | 'short' | undefined;
   /** Undefined if no running order is wanted. */
   readonly plan: { readonly minutes: number; readonly span: Span } | undefined;
   readonly text: Prose;

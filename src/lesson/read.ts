@@ -168,6 +168,7 @@ export function readLesson(source: Source): ReadLesson {
     hands,
     claims: claimsAt(r, head),
     families: head.family === undefined ? [] : [head.family].flat(),
+    cards: head.cards?.duplex,
     plan: head.plan && { ...head.plan, span: spanAt(yaml, ['plan']) },
     rules: rulesAt(r, head.rules ?? [], triggers),
     text: proseAt(r, ['text'], head.text),

@@ -241,6 +241,17 @@ export const lessonSchema = z.strictObject({
     'Rules of thumb in their order, the first that fits applies. Each is proved on every case of the families, as seen from ' +
       'all four sides; exceptions are found and printed with it.',
   ).optional(),
+  cards: about(
+    z.strictObject({
+      duplex: about(
+        z.enum(['long', 'short']),
+        'Over which edge of the paper your printer turns it for the back.',
+        'long',
+      ),
+    }),
+    'Prints cards to cut out: set-up and picture in front, the first solution behind.',
+    { duplex: 'long' },
+  ).optional(),
   plan: about(
     z.strictObject({ minutes: about(z.int().min(10).max(240), 'How long the evening is.', 60) }),
     'Prints a running order for the coach: what to show for each rule, what to ask, the slip to expect.',

@@ -2,6 +2,7 @@
 import type { Sheet } from '../layout/blocks.ts';
 import type { Claim } from '../lesson/claim.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
+import { cardClaims, cards } from './cards.ts';
 import { handout } from './handout.ts';
 import type { Making } from './phrases.ts';
 import { ruleChart, ruleChartClaims } from './rule-chart.ts';
@@ -32,6 +33,15 @@ export const sheetsOf = (proved: ProvedLesson, making: Making): LessonSheet[] =>
           suffix: '-plan' as const,
           sheet: runningOrder(proved, proved.plan, proved.rules, making),
           claims: runningOrderClaims(proved.plan),
+        },
+      ]
+    : []),
+  ...(proved.lesson.cards
+    ? [
+        {
+          suffix: '-cards' as const,
+          sheet: cards(proved, proved.lesson.cards, making),
+          claims: cardClaims(proved),
         },
       ]
     : []),

@@ -137,6 +137,7 @@ const handout: HandoutWords = {
   clubWords: 'Words of our club',
   clubWord: (ours, theirs) => `${theirs}: what others call ${ours}`,
   proved: (edition) => `every solution proved · edition ${edition}`,
+  cards: (title, turnedOver) => `${title} · print on both sides, turned over the ${turnedOver} edge`,
   foot: (title, edition) => `${title} · every solution proved · edition ${edition}`,
   page: (page, pages) => `page ${page} of ${pages}`,
 };

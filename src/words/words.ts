@@ -79,6 +79,8 @@ export interface HandoutWords {
   /** The heading over the club's words, and a line of it. */
   readonly clubWords: string;
   readonly clubWord: (ours: string, theirs: string) => string;
+  /** At the foot of cards: over which edge the paper is turned. */
+  readonly cards: (title: string, turnedOver: 'long' | 'short') => string;
   readonly foot: (title: string, edition: string) => string;
   /** The same without the title, where there is no room for it. */
   readonly proved: (edition: string) => string;

@@ -1,0 +1,99 @@
+/** ProvedLesson -> cards to cut out: set-up and picture in front, the recommended solution in its phases behind. */
+import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
+import type { Claim } from '../lesson/claim.ts';
+import type { ProvedLesson } from '../lesson/prove.ts';
+import type { ProvedCase } from '../lesson/proved.ts';
+import { caseName, casePicture, solvedGroups } from './panel.ts';
+import { type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
+
+const PICTURE = mm(38);
+const GUTTER = mm(4);
+/** Two columns on A4 and letter; as high as a picture and two lines of turns need. */
+const LEAST = { width: mm(80), height: mm(52) };
+
+const plain = (text: string, ink?: 'grey'): Span => ({ kind: 'plain', text, ...(ink && { ink }) });
+
+/** A card that is dropped finds home: number, lesson, edition. */
+const label = ({ number }: ProvedCase['case'], { lesson, edition }: ProvedLesson, making: Making): Block => ({
+  kind: 'text',
+  role: 'P',
+  style: 'foot',
+  spans: [plain(`${number} · ${plainText(lesson.title, making)} · ${edition}`)],
+});
+
+function front(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
+  const { handout } = making.words;
+  const { case: c } = one;
+  return {
+    kind: 'columns',
+    gap: GUTTER,
+    columns: [
+      { width: PICTURE, child: { kind: 'figure', scene: casePicture(one, making), width: PICTURE } },
+      {
+        width: { share: 1 },
+        child: {
+          kind: 'stack',
+          gap: mm(0.5),
+          children: [
+            label(c, proved, making),
+            { kind: 'text', role: 'P', style: 'note', spans: [plain(handout.holdWords(c.colours.D, c.hold.front))] },
+            { kind: 'turns', label: handout.setUp, groups: [{ turns: printedTurns(c.setup, making) }] },
+          ],
+        },
+      },
+    ],
+  };
+}
+
+function back(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
+  const { handout } = making.words;
+  const { case: c, solutions } = one;
+  const { claim, solution } = solutions[0]!;
+  return {
+    kind: 'stack',
+    gap: mm(0.5),
+    claims: [cardId(claim.id)],
+    origin: c.span,
+    children: [
+      label(c, proved, making),
+      { kind: 'text', role: 'H3', style: 'panel', spans: [{ kind: 'strong', text: caseName(one, making) }] },
+      {
+        kind: 'text',
+        role: 'P',
+        style: 'note',
+        spans: [plain(`${handout.setUp}\u00a0\u00a0`, 'grey'), { kind: 'turns', turns: printedTurns(c.setup, making) }],
+      },
+      {
+        kind: 'turns',
+        label: handout.solve,
+        groups: solvedGroups(one, making),
+        ring: { text: String(claim.length), spoken: handout.turns(claim.length) },
+      },
+      ...noteBlocks(solution.remark, making),
+    ],
+  };
+}
+
+const cardId = (id: string): string => `cards:${id}`;
+
+/** A case without a solution makes no card. */
+const solved = ({ cases }: ProvedLesson): ProvedCase[] => cases.filter(({ solutions }) => solutions.length > 0);
+
+export const cardClaims = (proved: ProvedLesson): Claim[] =>
+  solved(proved).map(({ solutions }) => ({ ...solutions[0]!.claim, id: cardId(solutions[0]!.claim.id) }));
+
+export function cards(proved: ProvedLesson, turnedOver: 'long' | 'short', making: Making): Sheet {
+  const { handout, language } = making.words;
+  const title = plainText(proved.lesson.title, making);
+  return {
+    title,
+    language,
+    body: [],
+    cards: {
+      turnedOver,
+      least: LEAST,
+      cards: solved(proved).map((one) => ({ front: front(one, proved, making), back: back(one, proved, making) })),
+    },
+    foot: { left: [handout.cards(title, turnedOver), handout.proved(proved.edition)], right: handout.page },
+  };
+}
