@@ -65,7 +65,7 @@ export function phaseGroups({ phases, solution }: ProvedSolution, start: Standin
     stood = stands;
     return {
       turns: printedTurns(turns, making),
-      words: trigger ? words.handout.trigger(said, trigger.name, trigger.undone, trigger.times > 1) : said,
+      words: trigger ? words.handout.trigger(said, trigger) : said,
     };
   });
 }
@@ -75,6 +75,9 @@ export const solvedGroups = ({ solutions, address }: ProvedCase, making: Making)
   phaseGroups(solutions[0]!, standingAt(address), making);
 
 const STATE = mm(13);
+const STATE_GAP = mm(2);
+/** More than any page has room for: as many stand in a row as fit. */
+const STATES_IN_A_ROW = 12;
 
 /** Small pictures of the cube after each phase but the last, which leaves it solved. */
 function statesStrip({ phases }: ProvedSolution, { case: c, cube, goal }: ProvedCase, making: Making): Block[] {
@@ -86,9 +89,12 @@ function statesStrip({ phases }: ProvedSolution, { case: c, cube, goal }: Proved
   });
   return [
     {
-      kind: 'columns',
-      gap: mm(2),
-      columns: scenes.map((scene) => ({ width: STATE, child: { kind: 'figure', scene, width: STATE } })),
+      kind: 'grid',
+      columns: STATES_IN_A_ROW,
+      least: STATE,
+      gap: STATE_GAP,
+      rowGap: STATE_GAP,
+      cells: scenes.map((scene) => ({ kind: 'figure', scene, width: STATE })),
     },
   ];
 }

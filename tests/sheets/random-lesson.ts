@@ -94,7 +94,7 @@ export function randomLesson(r: Random): string {
     ...(r.chance(0.3) && { hand: r.pick(['left', 'right']) }),
     ...(r.chance(0.3) && { wide: r.pick(['r', 'Rw']) }),
     ...(r.chance(0.2) && { words: { slot: 'pocket', pair: 'couple' } }),
-    ...(r.chance(0.3) && { show: ['undo'] }),
+    ...(r.chance(0.3) && { show: r.pick([['undo'], ['states'], ['states', 'undo']]) }),
     ...(r.chance(0.3) && { claims: { turns: 60 } }),
     ...(r.chance(0.8) && { text: prose(r) }),
     ...(r.chance(0.5) && { watch: prose(r) }),
