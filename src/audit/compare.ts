@@ -92,7 +92,7 @@ function phaseFaults(claim: SolutionClaim, proof: Reproof): string[] {
 const QUARTERS = [1, 2, 3] as const;
 const SUFFIX = ['', '', '2', "'"];
 
-/** Turns of one face in which the base is whole though no printed moment shows it: number, both parts, address between. */
+/** Printed turns in which the base is whole though no printed moment shows it: number, both parts, address between. */
 function hiddenMoments(claim: SolutionClaim): string[] {
   const found: string[] = [];
   const isWhole = (stickers: Stickers): boolean =>
@@ -101,8 +101,8 @@ function hiddenMoments(claim: SolutionClaim): string[] {
   for (const [i, turn] of turnsOrFaults('solution', claim.solution).turns.entries()) {
     const after = afterTurns([turn], stickers);
     const isInside = !isWhole(stickers) && !isWhole(after);
-    // A turn of U leaves the base as it is; only the other single faces can hide a moment.
-    if (isInside && 'DRLFB'.includes(turn.layer)) {
+    // Parts of a rotation leave the base as broken as it was.
+    if (isInside && !'xyz'.includes(turn.layer)) {
       for (const first of QUARTERS) {
         const second = (turn.quarters - first + 4) % 4;
         const between = afterTurns([{ ...turn, quarters: first }], stickers);
@@ -119,7 +119,12 @@ function hiddenMoments(claim: SolutionClaim): string[] {
 function mergeFaults(claim: SolutionClaim, proof: Reproof): string[] {
   const { merges } = claim;
   if (!merges || proof.setupFaults.length > 0 || proof.solutionFaults.length > 0) return [];
-  const said = merges.map(({ turn, as, address }) => `${turn} as ${as.join(',')} at ${address}`);
+  // A wide turn may be spelt with a small letter.
+  const spelt = (text: string): string =>
+    turnsOrFaults('merges', text)
+      .turns.map(({ layer, quarters }) => layer + SUFFIX[quarters])
+      .join(' ');
+  const said = merges.map(({ turn, as, address }) => `${turn} as ${as.map(spelt).join(',')} at ${address}`);
   const printed = claim.solution.split(' ');
   return [
     ...claimed('merges', hiddenMoments(claim).join('; '), said.join('; ')),

@@ -5,7 +5,7 @@ import type { Face } from '../cube/faces.ts';
 import type { Slot } from '../cube/goal.ts';
 import type { Place } from '../cube/spots.ts';
 import type { LiftedPiece, Way } from '../cube/teach/advice.ts';
-import type { Standing } from '../cube/teach/phases.ts';
+import type { Deed, Standing } from '../cube/teach/phases.ts';
 
 /**
  * Hold a solved cube as `hold` says, do `setup`, then `solution`, nothing between. Faces, slots and places are named by
@@ -55,7 +55,7 @@ export interface PhaseClaim {
   readonly stands?: Standing;
   /** Out of the way meanwhile, and back on top. */
   readonly hides?: 'corner' | 'edge';
-  /** `sledge`, `righty undone`, `righty twice`. */
+  /** `sledge`, `righty undone`, `righty twice`; `righty inside` where other turns stand around it. */
   readonly trigger?: string;
 }
 
@@ -65,6 +65,8 @@ export interface MergeClaim {
   readonly of: string;
   /** Done as these two, the base is whole between them. */
   readonly as: readonly [string, string];
+  /** What the two phases that share the turn do: the one that ends and the one that begins. */
+  readonly does: readonly [Deed, Deed];
   /** Between the two. */
   readonly address: string;
 }

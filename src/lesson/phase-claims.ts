@@ -1,12 +1,13 @@
 /** Phases in the form that claims carry. */
 import { writeAddress } from '../cube/address.ts';
-import type { Merge, NamedTrigger, Phase, Phases } from '../cube/teach/phases.ts';
+import type { Merge, Phase, Phases } from '../cube/teach/phases.ts';
+import type { NamedTrigger } from '../cube/teach/triggers.ts';
 import { spelt, type WideSpelling, writeTurns } from '../cube/turns.ts';
 import type { MergeClaim, PhaseClaim, SolutionClaim } from './claim.ts';
 
-/** `sledge`, `righty undone`, `righty twice` */
-export const triggerSaid = ({ name, undone, times }: NamedTrigger): string =>
-  [name, ...(undone ? ['undone'] : []), ...(times === 2 ? ['twice'] : [])].join(' ');
+/** `sledge`, `righty undone`, `righty twice`, `righty inside` */
+export const triggerSaid = ({ name, undone, times, inside }: NamedTrigger): string =>
+  [name, ...(undone ? ['undone'] : []), ...(times === 2 ? ['twice'] : []), ...(inside ? ['inside'] : [])].join(' ');
 
 const phaseClaim = ({ turns, does, stands, hides, address, trigger }: Phase, wide: WideSpelling): PhaseClaim => ({
   turns: writeTurns(turns, wide),
@@ -17,10 +18,11 @@ const phaseClaim = ({ turns, does, stands, hides, address, trigger }: Phase, wid
   ...(trigger && { trigger: triggerSaid(trigger) }),
 });
 
-const mergeClaim = ({ turn, of, as, address }: Merge, wide: WideSpelling): MergeClaim => ({
+const mergeClaim = ({ turn, of, as, does, address }: Merge, wide: WideSpelling): MergeClaim => ({
   turn,
   of: spelt(of, wide),
   as: [spelt(as[0], wide), spelt(as[1], wide)],
+  does,
   address: writeAddress(address),
 });
 

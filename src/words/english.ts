@@ -94,7 +94,7 @@ const DEEDS: Readonly<Record<DeedName, string>> = {
   'both-in': 'both in',
   join: 'join',
   split: 'to a split',
-  regroup: 'on top',
+  regroup: 'to a new case',
   insert: 'insert',
   solve: 'in one go',
   shift: 'move',
@@ -113,7 +113,8 @@ const handout: HandoutWords = {
   turns: (count) => `${count} ${count === 1 ? 'turn' : 'turns'}`,
   phase: (does, was) =>
     does.map((deed) => (deed === 'insert' && does.length === 1 && was ? `insert ${was}` : DEEDS[deed])).join(' + '),
-  trigger: (does, trigger, undone, twice) => `${does} · ${trigger}${undone ? ' undone' : ''}${twice ? ' twice' : ''}`,
+  trigger: (does, { name, undone, times, inside }) =>
+    `${does} · ${name}${undone ? ' undone' : ''}${times === 2 ? ' twice' : ''}${inside ? ' inside' : ''}`,
   yours: 'Your turns',
   undo: 'Back',
   signs: [

@@ -55,8 +55,8 @@ export interface HandoutWords {
   readonly turns: (count: number) => string;
   /** Under the turns of a phase: what it does, a few letters wide. `was` is how the pair stood before it. */
   readonly phase: (does: readonly DeedName[], was: 'joined' | 'split' | undefined) => string;
-  /** Under the turns of a phase that is a trigger. */
-  readonly trigger: (does: string, trigger: string, undone: boolean, twice: boolean) => string;
+  /** Under the turns of a phase that is a trigger, or has one inside. */
+  readonly trigger: (does: string, trigger: TriggerSaid) => string;
   /** A line to write a solution on. */
   readonly yours: string;
   /** Over the turns that take a set-up back. */
@@ -85,6 +85,14 @@ export interface HandoutWords {
   /** The same without the title, where there is no room for it. */
   readonly proved: (edition: string) => string;
   readonly page: (page: number, pages: number) => string;
+}
+
+/** A trigger by the club's name, done backwards, once or twice, other turns around it. */
+export interface TriggerSaid {
+  readonly name: string;
+  readonly undone: boolean;
+  readonly times: 1 | 2;
+  readonly inside: boolean;
 }
 
 /** What a phase of a solution does. */

@@ -1,20 +1,20 @@
 /**
  * Phases: why a solution works, cut into stretches between moments at which cross and kept slots are whole. Moments are
- * those between printed turns. A turn of U belongs to what it prepares; a turn of the whole cube stands alone.
+ * those between printed turns. A turn of the top belongs to what it prepares; a turn of the whole cube stands alone.
  */
 import { type Address, addressOf, isSolvedAddress } from '../address.ts';
 import { afterTurns, type Cube, doTurn, isOnTop, type Piece, pieceOf } from '../cube.ts';
 import { areHome, cornerOfSlot, type Goal } from '../goal.ts';
-import { everySide } from '../sides.ts';
-import { inverse, type Quarters, type Turn, turnOf } from '../turns.ts';
+import { type Quarters, type Turn, turnOf } from '../turns.ts';
+import { effect, type View } from '../view.ts';
 import { isJoined, isSplit } from './joined-split.ts';
-import { TRIGGERS, type TriggerList } from './triggers.ts';
+import { type NamedTrigger, TRIGGERS, type TriggerList, triggerIn } from './triggers.ts';
 
 /**
  * What a stretch does, from where the pair is before and after it.
  *
  *   turn-cube                        the whole cube, nothing else
- *   turn-top                         turns of U with nothing after them that they prepare
+ *   turn-top                         turns of the top with nothing after them that they prepare
  *   edge-out corner-out both-out     these come from slots to the top
  *   edge-in corner-in both-in        these go from the top into slots, the pair unsolved
  *   join split                       both on top before and after, now joined or split
@@ -56,12 +56,14 @@ export interface Phase {
   readonly trigger: NamedTrigger | undefined;
 }
 
-/** Two turns of one face that became one: the last of a phase and the first of the next. */
+/** Two turns that became one: the last of a phase and the first of the next, of one face as it is written. */
 export interface Merge {
   /** Which printed turn of the solution, from 1. */
   readonly turn: number;
   readonly of: Turn;
   readonly as: readonly [Turn, Turn];
+  /** Of the two phases that share it. */
+  readonly does: readonly [Deed, Deed];
   /** Of the pair, between the two. */
   readonly address: Address;
 }
@@ -71,14 +73,23 @@ export interface Phases {
   readonly merges: readonly Merge[];
 }
 
-export interface NamedTrigger {
-  readonly name: string;
-  /** Done backwards. */
-  readonly undone: boolean;
-  readonly times: number;
+/** Turns of the face U are the first three. */
+const TOP_TURNS = 3;
+
+/**
+ * Whether nothing but the top turns, by the centres: `Dw` turns the top and the viewer, and after `x` the viewer's B is the
+ * top. A rotation turns nothing.
+ */
+function areOfTop(turns: readonly Turn[], from: View): boolean {
+  let view = from;
+  return turns.every((turn) => {
+    const { faceTurns, view: next } = effect(turn, view);
+    view = next;
+    return faceTurns.every((t) => t < TOP_TURNS);
+  });
 }
 
-const isU = (turn: Turn): boolean => turn.letter === 'U' && turn.kind === 'face';
+const isRotation = ({ kind }: Turn): boolean => kind === 'rotation';
 
 interface Pair {
   readonly corner: Piece;
@@ -87,8 +98,8 @@ interface Pair {
 
 /** What the turns between two moments do. */
 function deedOf(before: Cube, after: Cube, goal: Goal, pair: Pair, turns: readonly Turn[]): Deed {
-  if (turns.every((turn) => turn.kind === 'rotation')) return 'turn-cube';
-  if (turns.every((turn) => isU(turn) || turn.kind === 'rotation')) return 'turn-top';
+  if (turns.every(isRotation)) return 'turn-cube';
+  if (areOfTop(turns, before.view)) return 'turn-top';
   const { corner, edge } = pair;
   const [wasCornerUp, wasEdgeUp] = [isOnTop(before, corner), isOnTop(before, edge)];
   const [isCornerUp, isEdgeUp] = [isOnTop(after, corner), isOnTop(after, edge)];
@@ -125,12 +136,12 @@ function hiddenIn(before: Cube, turns: readonly Turn[], pair: Pair): Phase['hide
   );
 }
 
-/** Where to cut: after which of the turns the base is whole, the last one among them. */
+/** Where to cut: after which of the turns the base is whole. */
 function moments(start: Cube, turns: readonly Turn[], goal: Goal): number[] {
   const cube = afterTurns(start, []);
   return turns.flatMap((turn, i) => {
     doTurn(cube, turn);
-    return areHome(cube, goal.base) || i === turns.length - 1 ? [i + 1] : [];
+    return areHome(cube, goal.base) ? [i + 1] : [];
   });
 }
 
@@ -143,71 +154,54 @@ const PARTS: readonly (readonly [Quarters, Quarters])[] = [
   [3, 2],
 ];
 
+/** A merge before the phases that share it are named. */
+type Seam = Omit<Merge, 'does'>;
+
 /** The turn as two of its kind with the base whole between them, neither of them at a moment that is printed. */
-function mergeIn(before: Cube, of: Turn, turn: number, goal: Goal): Merge | undefined {
-  if (of.kind !== 'face' || isU(of)) return undefined;
+function seamIn(before: Cube, of: Turn, turn: number, goal: Goal): Seam | undefined {
+  if (isRotation(of)) return undefined;
   for (const [one, two] of PARTS) {
     if ((one + two) % 4 !== of.quarters) continue;
-    const as = [turnOf('face', of.letter, one), turnOf('face', of.letter, two)] as const;
+    const as = [turnOf(of.kind, of.letter, one), turnOf(of.kind, of.letter, two)] as const;
     const between = afterTurns(before, [as[0]]);
     if (areHome(between, goal.base)) return { turn, of, as, address: addressAfter(between, goal) };
   }
   return undefined;
 }
 
-/** The turns of U that a stretch begins with do not tell what it is. */
-const withoutTop = (turns: readonly Turn[]): readonly Turn[] => turns.slice(turns.findIndex((turn) => !isU(turn)));
-const text = (turns: readonly Turn[]): string => turns.map((turn) => turn.text).join(' ');
-
-const isOfOneFace = (turns: readonly Turn[]): boolean =>
-  new Set(turns.filter((turn) => !isU(turn)).map(({ letter }) => letter)).size === 1;
-
-/**
- * From any side and in a mirror, forwards or backwards, once or twice; `undefined` if it is none of the list. Turns of one
- * face and the top are an ordinary lift or insert, and a trigger only when done twice.
- */
-export function triggerIn(turns: readonly Turn[], triggers: TriggerList = TRIGGERS): NamedTrigger | undefined {
-  const said = [text(turns), text(withoutTop(turns))];
-  for (const [name, trigger] of Object.entries(triggers)) {
-    for (const undone of [false, true]) {
-      const one = undone ? inverse(trigger) : trigger;
-      for (const times of isOfOneFace(one) ? [2] : [1, 2]) {
-        const all = Array.from({ length: times }, () => one).flat();
-        if (everySide(all).some((some) => said.includes(text(some)))) return { name, undone, times };
-      }
-    }
-  }
-  return undefined;
-}
-
-/** The phases of a solution from a cube whose base is whole; turns that leave it otherwise are one stretch at the end. */
+/** The phases of a solution. The base is whole before its first turn and after its last, or it is an error of ours. */
 export function phasesOf(start: Cube, turns: readonly Turn[], goal: Goal, triggers: TriggerList = TRIGGERS): Phases {
   const pair: Pair = { corner: pieceOf(cornerOfSlot(goal.slot)), edge: pieceOf(goal.slot) };
+  const cuts = moments(start, turns, goal);
+  if ((cuts.at(-1) ?? 0) !== turns.length) throw new RangeError('the base is not whole after the last turn');
   const phases: Phase[] = [];
   const merges: Merge[] = [];
   let from = 0;
   let before = afterTurns(start, []);
-  for (const to of moments(start, turns, goal)) {
+  for (const to of cuts) {
     const stretch = turns.slice(from, to);
-    const preparesNext = stretch.every(isU) && to < turns.length && turns[to]!.kind !== 'rotation';
+    const next = turns[to];
+    const preparesNext = next && ![...stretch, next].some(isRotation) && areOfTop(stretch, before.view);
     if (preparesNext) continue;
-    const found: Merge[] = [];
+    const seams: Seam[] = [];
     const cube = afterTurns(before, []);
     stretch.forEach((turn, i) => {
       // At a moment that is printed nothing is hidden in the turn.
-      const merge = i > 0 && i < stretch.length - 1 ? mergeIn(cube, turn, from + i + 1, goal) : undefined;
-      if (merge) found.push(merge);
+      const isInside = !cuts.includes(from + i) && !cuts.includes(from + i + 1);
+      const seam = isInside && i > 0 ? seamIn(cube, turn, from + i + 1, goal) : undefined;
+      if (seam) seams.push(seam);
       doTurn(cube, turn);
     });
+    const does = deedsOf(before, stretch, seams, from, goal, pair);
     phases.push({
       turns: stretch,
-      does: deedsOf(before, stretch, found, from, goal, pair),
+      does,
       stands: standingOf(cube, goal),
       hides: hiddenIn(before, stretch, pair),
       address: addressAfter(cube, goal),
       trigger: triggerIn(stretch, triggers),
     });
-    merges.push(...found);
+    merges.push(...seams.map((seam, i) => ({ ...seam, does: [does[i]!, does[i + 1]!] as const })));
     before = cube;
     from = to;
   }
@@ -218,16 +212,16 @@ export function phasesOf(start: Cube, turns: readonly Turn[], goal: Goal, trigge
 function deedsOf(
   start: Cube,
   stretch: readonly Turn[],
-  merges: readonly Merge[],
+  seams: readonly Seam[],
   from: number,
   goal: Goal,
   pair: Pair,
 ): Deed[] {
   const parts: Turn[][] = [[]];
   stretch.forEach((turn, i) => {
-    const merge = merges.find((m) => m.turn === from + i + 1);
-    parts.at(-1)!.push(merge ? merge.as[0] : turn);
-    if (merge) parts.push([merge.as[1]]);
+    const seam = seams.find((one) => one.turn === from + i + 1);
+    parts.at(-1)!.push(seam ? seam.as[0] : turn);
+    if (seam) parts.push([seam.as[1]]);
   });
   let before = start;
   return parts.map((part) => {

@@ -9,8 +9,8 @@ import { afterTurns, solvedCube } from '../../../src/cube/cube.ts';
 import { goalOf, SLOTS, type Slot } from '../../../src/cube/goal.ts';
 import { findSolutions } from '../../../src/cube/search/find.ts';
 import { setUpFor } from '../../../src/cube/search/set-up-for.ts';
-import { DEEDS, phasesOf, triggerIn } from '../../../src/cube/teach/phases.ts';
-import { TRIGGERS } from '../../../src/cube/teach/triggers.ts';
+import { DEEDS, phasesOf } from '../../../src/cube/teach/phases.ts';
+import { TRIGGERS, triggerIn } from '../../../src/cube/teach/triggers.ts';
 import { mirror, writeTurns } from '../../../src/cube/turns.ts';
 import { randomFrom } from '../../random.ts';
 import { turnsIn } from '../read.ts';
@@ -23,7 +23,9 @@ const phasesAfter = (setup: string, solution: string, slot: Slot, open: readonly
   const { phases, merges } = phasesOf(afterTurns(solvedCube(), turnsIn(setup)), turnsIn(solution), goal);
   return {
     phases: phases.map(({ turns, does, stands, hides }) => ({ turns: writeTurns(turns), does, stands, hides })),
-    merges: merges.map(({ turn, as, address }) => ({ turn, as: writeTurns(as), address: writeAddress(address) })),
+    merges: merges.map(({ turn, as, does, address }) => {
+      return { turn, as: writeTurns(as), does, address: writeAddress(address) };
+    }),
   };
 };
 
@@ -71,6 +73,12 @@ const BY_HAND: readonly [string, Slot, readonly Slot[], string, ReturnType<typeo
   ],
   ["R U R'", 'FR', [], "R U' R'", [phase("R U' R'", 'insert', 'solved')]],
   ["R U R' U", 'FR', [], "U' R U' R'", [phase("U' R U' R'", 'insert', 'solved')]],
+  // Dw' is U' for the cube and y for its viewer, who then sees F at L. It joins nothing, it only turns the top.
+  ["F' U' F U", 'FR', [], "Dw' L' U L", [phase("Dw' L' U L", 'insert', 'solved')]],
+  // After x the top is the viewer's B.
+  ["R U R' U'", 'FR', [], "x B R B' R'", [phase('x', 'turn-cube', 'joined'), phase("B R B' R'", 'insert', 'solved')]],
+  // What is turned at the end prepares nothing.
+  ["R U R' U'", 'FR', [], "U R U' R' U2", [phase("U R U' R'", 'insert', 'solved'), phase('U2', 'turn-top', 'solved')]],
 ];
 
 describe('phases', () => {
@@ -81,7 +89,10 @@ describe('phases', () => {
   it('say which turn is the end of one and the start of the next', () => {
     const { merges } = phasesAfter("R U2 R' U' R' U' R", "R' U R2 U' R'", 'FR', ['FR', 'BR']);
     // What R U' R' inserts is what R U R' leaves: R brings the pair up, U takes it to the front left, R' lets it be.
-    expect(merges).toEqual([{ turn: 3, as: 'R R', address: 'UFL:L UF:U' }]);
+    expect(merges).toEqual([{ turn: 3, as: 'R R', does: ['edge-out', 'insert'], address: 'UFL:L UF:U' }]);
+    // Lw2 is R2 and a half turn of the whole cube along with it; the top is then the viewer's D.
+    const wide = phasesAfter("R U2 R' U' R' U' R", "R' U Lw2 D' R'", 'FR', ['FR', 'BR']).merges;
+    expect(wide).toEqual([{ ...merges[0], as: 'Lw Lw' }]);
     expect(phasesAfter("R U R' L' U L", "L' U L R U R'", 'FR', ['FR', 'FL']).merges).toEqual([]);
   });
 
@@ -113,11 +124,15 @@ describe('phases', () => {
     expect(deeds.size).toBeGreaterThan(5);
   });
 
-  it('of turns that solve nothing are phases too, seeded', () => {
+  it('are of no use where the base is not whole at the end: that is an error of ours', () => {
+    expect(() => phasesAfter("R U R'", "R U' R", 'FR', ['FR'])).toThrow(RangeError);
+  });
+
+  it('of turns that keep the base and solve nothing are phases too, seeded', () => {
     const seed = 61;
     const random = randomFrom(seed);
     const goal = goalOf('FR', ['FL', 'BL', 'BR']);
-    const words = ["R U R'", "R U' R'", "F' U F", "F' U' F", 'U', 'U2', 'y', "R U2 R' U'"];
+    const words = ["R U R'", "R U' R'", "F' U F", "F' U' F", 'U', 'U2', "y L' U' L y'", "Dw' y'", "R U2 R' U'"];
     for (let i = 0; i < 300; i++) {
       const turns = turnsIn(Array.from({ length: 6 }, () => random.pick(words)).join(' '));
       const { phases } = phasesOf(solvedCube(), turns, goal);
@@ -131,13 +146,18 @@ const does = (phases: readonly { readonly does: readonly string[] }[]): number =
 
 describe('triggers', () => {
   it.each([
-    ["R' F R F'", { name: 'sledge', undone: false, times: 1 }],
-    ["F R' F' R", { name: 'sledge', undone: false, times: 1 }],
-    ["L F' L' F", { name: 'sledge', undone: false, times: 1 }],
-    ["U2 B' R B R'", { name: 'sledge', undone: false, times: 1 }],
-    ["R U R' U' R U R' U'", { name: 'righty', undone: false, times: 2 }],
-    ["U R U' R' U R U' R'", { name: 'righty', undone: true, times: 2 }],
+    ["R' F R F'", { name: 'sledge', undone: false, times: 1, inside: false }],
+    ["F R' F' R", { name: 'sledge', undone: false, times: 1, inside: false }],
+    ["L F' L' F", { name: 'sledge', undone: false, times: 1, inside: false }],
+    ["U2 B' R B R'", { name: 'sledge', undone: false, times: 1, inside: false }],
+    ["R U R' U' R U R' U'", { name: 'righty', undone: false, times: 2, inside: false }],
+    ["U R U' R' U R U' R'", { name: 'righty', undone: true, times: 2, inside: false }],
     ["R U R' U'", undefined],
+    // Between turns of another face it is more than a lift.
+    ["F R U R' U' F'", { name: 'righty', undone: false, times: 1, inside: true }],
+    ["L B' U2 R' F R F' B L'", { name: 'sledge', undone: false, times: 1, inside: true }],
+    // Of a club that writes it so, the same in a view from the left: R' U R U' is no side of R U R' U'.
+    ["F R' U R U' F'", undefined],
     ["R U R'", undefined],
     ["R' F R F", undefined],
   ] as const)('%s', (text, named) => {
@@ -149,6 +169,6 @@ describe('triggers', () => {
     expect(triggerIn(mirror(sledge))?.name).toBe('sledge');
     const own = { hook: turnsIn("F R U R' U' F'") };
     // Seen from behind F is B and R is L; in a mirror L is R again, and all turn the other way.
-    expect(triggerIn(turnsIn("B' R' U' R U B"), own)).toEqual({ name: 'hook', undone: false, times: 1 });
+    expect(triggerIn(turnsIn("B' R' U' R U B"), own)).toEqual({ name: 'hook', undone: false, times: 1, inside: false });
   });
 });
