@@ -74,7 +74,8 @@ export function phaseGroups({ phases, solution }: ProvedSolution, start: Standin
 export const solvedGroups = ({ solutions, address }: ProvedCase, making: Making): Groups =>
   phaseGroups(solutions[0]!, standingAt(address), making);
 
-const STATE = mm(13);
+/** Two stand beside each other in the narrowest panel. */
+const STATE = mm(17);
 const STATE_GAP = mm(2);
 /** More than any page has room for: as many stand in a row as fit. */
 const STATES_IN_A_ROW = 12;
@@ -85,9 +86,10 @@ function statesStrip({ phases }: ProvedSolution, { case: c, cube, goal }: Proved
   let after = cube;
   const scenes = phases.phases.slice(0, -1).map(({ turns }) => {
     after = afterTurns(after, turns);
-    return drawCase(after, goal, 'open', { colours: c.colours, ink: making.ink, words: making.words });
+    return drawCase(after, goal, 'open', { colours: c.colours, ink: making.ink, words: making.words, small: true });
   });
   return [
+    { kind: 'space', height: STATE_GAP / 2 },
     {
       kind: 'grid',
       columns: STATES_IN_A_ROW,

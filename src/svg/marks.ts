@@ -17,6 +17,8 @@ export interface Look {
   readonly colours: FaceColours;
   readonly ink: Ink;
   readonly words: Words;
+  /** Half as wide as usual: the outline of the pair is drawn heavier, so that it is still the first thing seen. */
+  readonly small?: boolean;
 }
 
 /** A sticker and where it is drawn. */
@@ -29,6 +31,8 @@ export interface SeenSticker extends Pick<Sticker, 'piece' | 'colour'> {
 const GRID = 0.45;
 const EDGES = 0.8;
 const HEAVY: Stroke = { colour: BLACK, width: 2.2 };
+/** As wide as the margin around the drawing lets it be. */
+const HEAVY_SMALL: Stroke = { ...HEAVY, width: 2.8 };
 const TARGET: Stroke = { colour: BLACK, width: 1.5, dash: [2.6, 2.3] };
 const STUCK: Stroke = { colour: BLACK, width: 1.1 };
 /** Rounds a sticker of the pair. */
@@ -74,7 +78,7 @@ function sticker({ tile, colour }: SeenSticker, { colours, ink }: Look): Polygon
 /** A piece of the pair: one black body with its stickers let into it. */
 export const pieceMarks = (stickers: readonly SeenSticker[], look: Look): Polygon[] => [
   ...unionOutline(stickers.map((s) => s.tile.outline)).map(
-    (points): Polygon => ({ kind: 'polygon', points, fill: BLACK, stroke: HEAVY }),
+    (points): Polygon => ({ kind: 'polygon', points, fill: BLACK, stroke: look.small ? HEAVY_SMALL : HEAVY }),
   ),
   ...stickers.map((s) => sticker(s, look)),
 ];

@@ -92,6 +92,17 @@ describe('a handout', () => {
     expect(said).toContain('page 1 of 1');
   });
 
+  it('sets a small picture after each phase but the last on request', async () => {
+    const withStates = proved('a.yaml', bytesOf(SMALL_LESSON.replace('family:', 'show: [states]\nfamily:')));
+    const { sheets } = printLesson(withStates, COLOUR_A4);
+    const { figures } = await readPdf(await writePdf(sheets[0]!.pages));
+    // Hold and legend; two cases, each solved in two phases.
+    expect(figures).toHaveLength(2 + 2 + 2);
+    // After L' U L the pair of the first case is apart on top.
+    const between = figures.find(({ alt }) => alt.includes('The edge is on top'));
+    expect(between?.alt).toMatch(/The corner is on top at the .*The edge is on top at the/);
+  });
+
   it('names a case that the coach did not', async () => {
     // The second case: its edge is stuck in the back left slot.
     expect(await text(SMALL_LESSON)).toContain('Corner on top, edge in the back left slot');

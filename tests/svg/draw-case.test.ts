@@ -176,11 +176,11 @@ function piecesOf(scene: Scene): { body: Polygon; stickers: Polygon[] }[] {
   return pieces;
 }
 
-const everyCase = function* (ink: Ink, view: ViewName) {
+const everyCase = function* (ink: Ink, view: ViewName, small = false) {
   for (const slot of SLOTS) {
     for (const address of ADDRESSES) {
       const kept = SLOTS.filter((s) => s !== slot && !stuckSlots(address, slot).includes(s));
-      const scene = drawCase(cubeWithPair(address, slot), goalOf(slot, kept), view, look(ink));
+      const scene = drawCase(cubeWithPair(address, slot), goalOf(slot, kept), view, { ...look(ink), small });
       yield { address, slot, scene };
     }
   }
@@ -204,8 +204,8 @@ describe.each(VIEWS)('every address, %s view', (view) => {
     }
   });
 
-  it('draws nothing outside its box, lines and letters along with it', () => {
-    for (const { scene } of everyCase('mono', view)) {
+  it.each([false, true])('draws nothing outside its box, lines and letters along with it; small: %s', (small) => {
+    for (const { scene } of everyCase('mono', view, small)) {
       const outside = scene.marks.filter((mark) => {
         const points = mark.kind === 'label' ? [mark] : mark.points;
         const reach = mark.kind === 'label' ? mark.size / 2 : (mark.stroke?.width ?? 0) / 2;
