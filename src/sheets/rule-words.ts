@@ -1,7 +1,7 @@
 /** Conditions and counsels of rules as spans and words of a page. */
 
-import { triggerIn } from '../cube/teach/phases.ts';
 import { type Condition, type Rule, turnsTheCube } from '../cube/teach/rules.ts';
+import { triggerIn } from '../cube/teach/triggers.ts';
 import { writeTurns } from '../cube/turns.ts';
 import type { Span } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
@@ -51,7 +51,8 @@ export function counselSpans({ counsel }: Rule, lesson: Lesson, making: Making):
   const { piece, lift, way, by } = counsel;
   if (!by) return [strong(lift.length === 0 ? rules.nothing : rules.lift(piece, lift, way))];
   const trigger = triggerIn(by, lesson.triggers);
-  const [before, after] = rules.by(trigger && triggerSaid(trigger));
+  const isNamed = trigger && !trigger.inside;
+  const [before, after] = rules.by(isNamed ? triggerSaid(trigger) : undefined);
   return [strong(before), { kind: 'turns', turns: printedTurns(by, making) }, strong(after)];
 }
 
