@@ -59,8 +59,11 @@ export function ensureBuilt() {
   runPackage('tsx', ['scripts/generate.ts']);
 }
 
-export const sampleLessons = () =>
-  readdirSync(join(root, 'lessons'))
+const yamlIn = (folder) =>
+  readdirSync(join(root, folder))
     .filter((name) => name.endsWith('.yaml'))
     .sort()
-    .map((name) => `lessons/${name}`);
+    .map((name) => `${folder}/${name}`);
+
+/** Every sample lesson, and the course that they make. */
+export const samples = () => [...yamlIn('lessons'), ...yamlIn('lessons/courses')];

@@ -1,11 +1,14 @@
 /** `turnsheet build`: lessons to PDF files with their claims. */
 import { basename, extname, join } from 'node:path';
+import { layOut } from '../layout/layout.ts';
 import { writePdf } from '../layout/pdf.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { claimsFile, pdfName } from '../sheets/claims.ts';
+import { courseChart, coverageClaims, type TaughtEvening } from '../sheets/course-chart.ts';
 import { makingOf } from '../sheets/making.ts';
 import { casePictures } from '../sheets/pictures.ts';
 import { type PrintedSheet, printLesson } from '../sheets/printed.ts';
+import { type NamedCourse, nameCourses } from './courses.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, loadFile, placed } from './load-files.ts';
@@ -49,17 +52,50 @@ function clash(files: readonly string[]): string | undefined {
   return names.find((name, i) => names.indexOf(name) !== i);
 }
 
+/** A lesson that is proved and laid out. */
+interface Built {
+  readonly proved: ProvedLesson;
+  readonly sheets: readonly PrintedSheet[];
+}
+
+/** The chart of a course whose lessons are all there. */
+async function chartOf(
+  { file, course, lessons }: NamedCourse,
+  built: ReadonlyMap<string, Built>,
+  { out, paper, ink }: BuildOptions,
+): Promise<OutFile[]> {
+  const taught = course.evenings.map((evening, i): TaughtEvening => {
+    const { proved, sheets } = built.get(lessons[i]!)!;
+    const pages = sheets.reduce((sum, sheet) => sum + sheet.pages.frames.length, 0);
+    return { evening, proved, pages, practised: new Map() };
+  });
+  const claims = coverageClaims(course, taught);
+  const { pages, faults } = layOut(courseChart(course, taught, claims, ink), { paper });
+  if (faults.length > 0) throw new Error(`the chart cannot be laid out: ${faults[0]!.code} ${faults[0]!.what}`);
+  const name = nameOf(file);
+  return [
+    { path: join(out, `${name}.pdf`), bytes: await writePdf(pages) },
+    {
+      path: join(out, `${name}.claims.json`),
+      bytes: json(claimsFile([{ suffix: '', pages, claims }], name, basename(file))),
+    },
+  ];
+}
+
 export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
-  const double = clash(options.files);
+  const named = await nameCourses(options.files, io);
+  const double = clash([...named.lessons, ...named.courses.map(({ file }) => file)]);
   if (double !== undefined) {
-    io.err(`turnsheet: two of the lessons would both be written to ${double}.pdf: build them to different folders\n`);
+    io.err(`turnsheet: two of the files would both be written to ${double}.pdf: build them to different folders\n`);
     return 2;
   }
-  const all: Found[] = [];
+  const all: Found[] = [...named.found];
+  tell(named.found, io);
   const files: OutFile[] = [];
-  const built: string[] = [];
-  const step = progress(io, options.files.length, options.json);
-  for (const file of options.files) {
+  const built = new Map<string, Built>();
+  const said: string[] = [];
+  const step = progress(io, named.lessons.length, options.json);
+  for (const file of named.lessons) {
     step(file);
     const { loaded, found } = await loadFile(file, io, options.variation);
     const proved = loaded?.proved;
@@ -68,18 +104,22 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     all.push(...found, ...ofPage);
     tell([...found, ...ofPage], io);
     if (!proved || !printed || countErrors(ofPage) > 0) continue;
+    built.set(file, { proved, sheets: printed.sheets });
     files.push(...(await filesOf(file, proved, printed.sheets, options)));
     const { cases, claims } = proved;
-    built.push(`${file}: ${counted(cases.length, 'case')}, ${counted(claims.length, 'solution')} proved`);
+    said.push(`${file}: ${counted(cases.length, 'case')}, ${counted(claims.length, 'solution')} proved`);
   }
   step(undefined);
+  if (countErrors(all) === 0) {
+    for (const course of named.courses) files.push(...(await chartOf(course, built, options)));
+  }
   const errors = countErrors(all);
   const failure = errors > 0 ? undefined : await writeAll(io.folder, files);
   const ok = errors === 0 && failure === undefined;
   if (failure) io.err(`turnsheet: ${failure}; nothing was changed\n`);
   const paths = ok ? files.map((f) => f.path) : [];
   if (options.json) io.out(json({ ok, problems: all.map(placed), files: paths, ...(failure && { failure }) }));
-  else if (ok) io.err(`${[...built, ...paths.map((p) => `  ${p}`)].join('\n')}\n`);
+  else if (ok) io.err(`${[...said, ...paths.map((p) => `  ${p}`)].join('\n')}\n`);
   else if (errors > 0) {
     io.err(`${counted(errors, 'error')}; nothing was written, and files of earlier builds are as they were\n`);
   }

@@ -2,6 +2,7 @@
 import { betterSolutions } from '../lesson/better.ts';
 import type { ProvedRules } from '../lesson/prove-rules.ts';
 import { printLesson } from '../sheets/printed.ts';
+import { nameCourses } from './courses.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
 import type { CheckOptions } from './options.ts';
@@ -35,7 +36,10 @@ function rulesText({ rules, table: { cost } }: ProvedRules): string {
 export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
   const all: Found[] = [];
   const claims: unknown[] = [];
-  for (const file of options.files) {
+  const named = await nameCourses(options.files, io);
+  all.push(...named.found);
+  tell(named.found, io);
+  for (const file of named.lessons) {
     const one = await loadFile(file, io);
     const found = [...one.found, ...pageProblems(one), ...hints(one)];
     all.push(...found);

@@ -113,7 +113,21 @@ export interface RuleClaim {
   }[];
 }
 
-export type Claim = SolutionClaim | RuleClaim;
+/** Which evenings of a course show a case, and how often its papers practise it. */
+export interface CoverageClaim {
+  /** `case UFR:R UB:U` */
+  readonly id: string;
+  readonly kind: 'coverage';
+  readonly file: string;
+  readonly line: number;
+  readonly case: string;
+  readonly family: Family;
+  /** Numbers of evenings, from 1. */
+  readonly evenings: readonly number[];
+  readonly practised: number;
+}
+
+export type Claim = SolutionClaim | RuleClaim | CoverageClaim;
 
 /** A claim as it came to stand on paper. */
 export type PrintedClaim = Claim & {

@@ -19,8 +19,10 @@ const KEYS = {
   solution: Object.keys(solutionSchema.options[1].shape),
 };
 
-/** What a table at this path is called, and the keys it may have. */
-function tableAt(yaml: YamlText, path: Path): { name: string; keys: readonly string[] } {
+/** What a table at a path is called, and the keys it may have. */
+export type TableAt = (yaml: YamlText, path: Path) => { name: string; keys: readonly string[] };
+
+const tableOfLesson: TableAt = (yaml, path) => {
   if (path.length === 0) return { name: 'a lesson', keys: KEYS.lesson };
   if (path.at(-1) === 'hold') return { name: 'a hold', keys: KEYS.hold };
   if (path.at(-1) === 'see') return { name: 'what a rule sees', keys: KEYS.see };
@@ -28,7 +30,7 @@ function tableAt(yaml: YamlText, path: Path): { name: string; keys: readonly str
   if (path.at(-2) === 'solutions') return { name: 'a solution', keys: KEYS.solution };
   if (keySpan(yaml, path, 'part')) return { name: 'a heading of a part', keys: KEYS.part };
   return { name: 'a case', keys: KEYS.case };
-}
+};
 
 /** What belongs at a path, as one would write it. */
 function example(path: Path): string {
@@ -43,6 +45,10 @@ function example(path: Path): string {
       return 'a list: a line "- R U\' R\'" for each solution';
     case 'cases':
       return 'a list: a line that begins with "- " for each case';
+    case 'lessons':
+      return 'a list: a line "- lesson: edge-away.yaml" for each evening';
+    case 'lesson':
+      return 'lesson: edge-away.yaml';
     case 'rules':
       return 'a list: a line that begins with "- " for each rule';
     case 'see':
@@ -69,7 +75,7 @@ function kindOfValue(yaml: YamlText, path: Path): string {
   return 'nothing';
 }
 
-function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[]): Problem[] {
+function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[], tableAt: TableAt): Problem[] {
   const table = tableAt(yaml, path);
   const present = isMap(nodeAt(yaml, path)) ? nodeAt(yaml, path) : undefined;
   const free = table.keys.filter((key) => !keySpan(yaml, path, key));
@@ -85,7 +91,7 @@ function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[]): Probl
 }
 
 /** None where it stands on a line that YAML could not read, nor where it was misspelt: both have been told. */
-function missingKey(yaml: YamlText, path: Path): Problem[] {
+function missingKey(yaml: YamlText, path: Path, tableAt: TableAt): Problem[] {
   const key = String(path.at(-1));
   const node = nodeAt(yaml, path.slice(0, -1));
   const { keys } = tableAt(yaml, path.slice(0, -1));
@@ -107,25 +113,30 @@ function emptyItem(yaml: YamlText, path: Path): Problem[] {
 }
 
 /** The branch of a union that the writer was on: a text comes first in each, a table or list second. */
-function problemsOfUnion(yaml: YamlText, issue: Extract<Issue, { code: 'invalid_union' }>, path: Path): Problem[] {
+function problemsOfUnion(
+  yaml: YamlText,
+  issue: Extract<Issue, { code: 'invalid_union' }>,
+  path: Path,
+  tableAt: TableAt,
+): Problem[] {
   const [ofText, ofRest] = issue.errors;
   const node = nodeAt(yaml, path);
   const branch = isMap(node) || isSeq(node) ? ofRest : ofText;
-  return (branch ?? []).flatMap((inner) => problemsOf(yaml, inner as Issue, path));
+  return (branch ?? []).flatMap((inner) => problemsOf(yaml, inner as Issue, path, tableAt));
 }
 
-function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
+function problemsOf(yaml: YamlText, issue: Issue, base: Path, tableAt: TableAt): Problem[] {
   const path = [...base, ...issue.path] as (string | number)[];
   const span = spanAt(yaml, path);
   switch (issue.code) {
     case 'unrecognized_keys':
-      return unknownKeys(yaml, path, issue.keys);
+      return unknownKeys(yaml, path, issue.keys, tableAt);
     case 'invalid_union':
-      return problemsOfUnion(yaml, issue, path);
+      return problemsOfUnion(yaml, issue, path, tableAt);
     case 'invalid_value': {
       const words = issue.values.map(String);
       const node = nodeAt(yaml, path);
-      if (!node) return missingKey(yaml, path);
+      if (!node) return missingKey(yaml, path, tableAt);
       const written = isScalar(node) ? String(node.value) : kindOfValue(yaml, path);
       const likely = (words.includes('FR') ? slotSaid(written) : undefined) ?? likelyWord(written, words);
       const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
@@ -137,7 +148,7 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
         { code: 'value-kind', span, message: `"${String(path.at(-1))}" is empty`, hint: `write ${example(path)}` },
       ];
     default: {
-      if (!nodeAt(yaml, path)) return missingKey(yaml, path);
+      if (!nodeAt(yaml, path)) return missingKey(yaml, path, tableAt);
       const found = kindOfValue(yaml, path);
       if (found === 'nothing' && path[0] === 'cases' && path.length === 2) return emptyItem(yaml, path);
       const message = `${found} stands where "${String(path.filter((s) => typeof s === 'string').at(-1))}" wants something else`;
@@ -147,7 +158,12 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path): Problem[] {
 }
 
 /** Problems of a value at `base`, from the issues that its schema raised. None of a reference, which has been told. */
-export const formatProblems = (yaml: YamlText, error: z.ZodError, base: Path): Problem[] =>
+export const formatProblems = (
+  yaml: YamlText,
+  error: z.ZodError,
+  base: Path,
+  tableAt: TableAt = tableOfLesson,
+): Problem[] =>
   error.issues
     .filter((issue) => !isAlias(nodeAt(yaml, [...base, ...issue.path] as Path)))
-    .flatMap((issue) => problemsOf(yaml, issue, base));
+    .flatMap((issue) => problemsOf(yaml, issue, base, tableAt));

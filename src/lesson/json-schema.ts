@@ -1,9 +1,14 @@
-/** The lesson format as a JSON Schema (draft 7), from which editors complete keys and mark faults. */
+/** The formats as JSON Schemas (draft 7), from which editors complete keys and mark faults. */
 import { z } from 'zod';
+import { courseSchema } from './course-schema.ts';
 import { lessonSchema } from './schema.ts';
 
-/** The text of the file. */
-export function jsonSchema(): string {
-  const schema = z.toJSONSchema(lessonSchema, { io: 'input', target: 'draft-7' });
-  return `${JSON.stringify({ ...schema, title: 'A lesson of turnsheet' }, undefined, 2)}\n`;
+function written(schema: z.ZodType, title: string): string {
+  const json = z.toJSONSchema(schema, { io: 'input', target: 'draft-7' });
+  return `${JSON.stringify({ ...json, title }, undefined, 2)}\n`;
 }
+
+/** The text of lessons/lesson.schema.json. */
+export const jsonSchema = (): string => written(lessonSchema, 'A lesson of turnsheet');
+/** The text of lessons/course.schema.json. */
+export const courseJsonSchema = (): string => written(courseSchema, 'A course of turnsheet');

@@ -24,13 +24,19 @@ export interface Loaded extends Outcome {
   readonly source: Source;
 }
 
+/** Undefined if the bytes are not UTF-8. The decoder drops a byte-order mark. */
+export function sourceOfBytes(file: string, bytes: Uint8Array): Source | undefined {
+  try {
+    return sourceOf(file, new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+  } catch {
+    return undefined;
+  }
+}
+
 /** `file` is the name by which messages and claims call it. Line ends may be those of any system. */
 export function loadLesson(file: string, bytes: Uint8Array, variation: Variation = {}): Loaded {
-  let text: string;
-  try {
-    // The decoder drops a byte-order mark.
-    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
+  const source = sourceOfBytes(file, bytes);
+  if (!source) {
     const message = 'the file is not UTF-8 text';
     const hint = 'save it as UTF-8 in your editor';
     const span = { start: 0, end: 0 };
@@ -42,7 +48,6 @@ export function loadLesson(file: string, bytes: Uint8Array, variation: Variation
       problems: [{ code: 'file-not-utf8', span, message, hint }],
     };
   }
-  const source = sourceOf(file, text);
   const outcome = outcomeOf(readLesson(source), variation);
   return { source, ...outcome, problems: [...outcome.problems].sort((a, b) => a.span.start - b.span.start) };
 }

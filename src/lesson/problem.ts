@@ -291,6 +291,21 @@ export const PROBLEM_KINDS = {
     cause: 'Some cases of the family fit none of the rules.',
     remedy: 'Add a rule, or leave "see" out of the last one.',
   },
+  'course-lesson-missing': {
+    severity: 'error',
+    cause: 'A course names a lesson file that is not there, or that is no lesson.',
+    remedy: 'Name it as it is seen from the folder of the course file.',
+  },
+  'course-lesson-twice': {
+    severity: 'error',
+    cause: 'A course has the same lesson on two evenings.',
+    remedy: 'Name another lesson, or take one of the two out.',
+  },
+  'course-dates': {
+    severity: 'warning',
+    cause: 'The evenings of a course are not in the order of their dates.',
+    remedy: 'Put the lessons in their order, or mend the date.',
+  },
   'plan-without-rules': {
     severity: 'error',
     cause: 'The lesson asks for a running order and has no rules to go through.',

@@ -1,4 +1,5 @@
 import { booklet } from './english-booklet.ts';
+import { course } from './english-course.ts';
 import { plan } from './english-plan.ts';
 import { rules } from './english-rules.ts';
 import type {
@@ -143,4 +144,4 @@ const handout: HandoutWords = {
   page: (page, pages) => `page ${page} of ${pages}`,
 };
 
-export const english: Words = { language: 'en', colours, drawing, handout, booklet, rules, plan };
+export const english: Words = { language: 'en', colours, drawing, handout, booklet, rules, plan, course };

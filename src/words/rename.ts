@@ -26,7 +26,7 @@ function deep<T>(value: T, rename: (text: string) => string): T {
 
 export function withClubWords(words: Words, theirs: Readonly<Record<string, string>>): Words {
   const rename = renamer(theirs);
-  const { language, colours, drawing, handout, booklet, rules, plan } = words;
+  const { language, colours, drawing, handout, booklet, rules, plan, course } = words;
   // The glossary has both words side by side.
   const { clubWord } = handout;
   return {
@@ -37,5 +37,6 @@ export function withClubWords(words: Words, theirs: Readonly<Record<string, stri
     booklet: deep(booklet, rename),
     rules: deep(rules, rename),
     plan: deep(plan, rename),
+    course: deep(course, rename),
   };
 }

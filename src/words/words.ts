@@ -181,6 +181,20 @@ export interface PlanWords {
   readonly uncovered: (count: number, of: number) => string;
 }
 
+/** What the chart of a course says. */
+export interface CourseWords {
+  readonly about: (shown: number, of: number) => string;
+  readonly evenings: string;
+  readonly evening: (number: number) => string;
+  readonly cases: (cases: number) => string;
+  readonly pages: (pages: number) => string;
+  readonly coverage: string;
+  readonly howToRead: (practice: boolean) => string;
+  readonly family: (family: string, shown: number, of: number) => string;
+  readonly never: string;
+  readonly practised: (times: number) => string;
+}
+
 /** What the booklet of all cases says. */
 export interface BookletWords {
   readonly title: string;
@@ -205,4 +219,5 @@ export interface Words {
   readonly booklet: BookletWords;
   readonly rules: RuleWords;
   readonly plan: PlanWords;
+  readonly course: CourseWords;
 }

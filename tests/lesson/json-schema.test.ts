@@ -4,7 +4,7 @@ import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { handsPage } from '../../src/lesson/hands-page.ts';
-import { jsonSchema } from '../../src/lesson/json-schema.ts';
+import { courseJsonSchema, jsonSchema } from '../../src/lesson/json-schema.ts';
 import { PROBLEM_KINDS } from '../../src/lesson/problem.ts';
 import { problemsPage } from '../../src/lesson/problems-page.ts';
 import { FAULTS } from './faults.ts';
@@ -58,6 +58,7 @@ describe('the schema for editors', () => {
 describe('the page of problems', () => {
   it('is the one that is shipped, with every problem', () => {
     expect(at('docs/problems.md')).toBe(problemsPage());
+    expect(at('lessons/course.schema.json')).toBe(courseJsonSchema());
     expect(at('docs/hands.md')).toBe(handsPage());
     for (const code of Object.keys(PROBLEM_KINDS)) expect(problemsPage()).toContain(`## ${code}\n`);
   });

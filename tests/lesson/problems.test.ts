@@ -19,6 +19,9 @@ const TOLD_ELSEWHERE = [
   'print-too-tall',
   'variation-impossible',
   'solution-longer',
+  'course-lesson-missing',
+  'course-lesson-twice',
+  'course-dates',
   'solution-harder',
   'colour-in-words',
 ];

@@ -1,0 +1,87 @@
+/** Course files among those named: each becomes its lessons, and a chart of its own. */
+import { dirname, join, normalize } from 'node:path';
+import { type Course, isCourse, readCourse } from '../lesson/course.ts';
+import { sourceOfBytes } from '../lesson/load.ts';
+import type { Problem } from '../lesson/problem.ts';
+import { readBytes } from './files.ts';
+import type { Io } from './io.ts';
+import type { Found } from './load-files.ts';
+
+export interface NamedCourse {
+  readonly file: string;
+  readonly course: Course;
+  /** By evening: the lesson file as seen from where the command runs. */
+  readonly lessons: readonly string[];
+}
+
+export interface Named {
+  /** Lesson files, those of courses among them, each once, in their order. */
+  readonly lessons: readonly string[];
+  readonly courses: readonly NamedCourse[];
+  readonly found: readonly Found[];
+}
+
+/** The lessons that a course names must be there, and be lessons. */
+async function missingLessons({ course, lessons }: NamedCourse, io: Io): Promise<Found[]> {
+  const found: Found[] = [];
+  for (const [i, file] of lessons.entries()) {
+    const bytes = await readBytes(io.folder, file);
+    const { lesson, span } = course.evenings[i]!;
+    const problem = (message: string, hint: string): Problem => ({
+      code: 'course-lesson-missing',
+      span,
+      message,
+      hint,
+    });
+    if ('unreadable' in bytes) {
+      const hint = 'name the file as it is seen from the folder of this course file';
+      found.push({ problem: problem(`"${lesson}": ${bytes.unreadable}`, hint), source: course.source });
+      continue;
+    }
+    const source = sourceOfBytes(file, bytes);
+    if (source && isCourse(source)) {
+      const hint = 'name the lessons of that course one by one';
+      found.push({ problem: problem(`"${lesson}" is a course and not a lesson`, hint), source: course.source });
+    }
+  }
+  return found;
+}
+
+/** A file that cannot be read is taken for a lesson, and told of when it is loaded. */
+export async function nameCourses(files: readonly string[], io: Io): Promise<Named> {
+  const lessons: string[] = [];
+  const courses: NamedCourse[] = [];
+  const found: Found[] = [];
+  for (const file of files) {
+    const bytes = await readBytes(io.folder, file);
+    const source = 'unreadable' in bytes ? undefined : sourceOfBytes(file, bytes);
+    if (!source || !isCourse(source)) {
+      lessons.push(file);
+      continue;
+    }
+    const { course, problems } = readCourse(source);
+    found.push(...problems.map((problem) => ({ problem, source })));
+    if (!course) continue;
+    const named = {
+      file,
+      course,
+      lessons: course.evenings.map(({ lesson }) => normalize(join(dirname(file), lesson))),
+    };
+    found.push(...(await missingLessons(named, io)));
+    courses.push(named);
+    lessons.push(...named.lessons);
+  }
+  const isTold = new Set(found.map(({ problem }) => problem.code)).has('course-lesson-missing');
+  // A lesson that is not there was told of where the course names it.
+  const there = isTold ? await readable(lessons, files, io) : lessons;
+  return { lessons: [...new Set(there)], courses, found };
+}
+
+async function readable(lessons: readonly string[], named: readonly string[], io: Io): Promise<string[]> {
+  const there: string[] = [];
+  for (const file of lessons) {
+    const bytes = named.includes(file) ? undefined : await readBytes(io.folder, file);
+    if (!bytes || !('unreadable' in bytes)) there.push(file);
+  }
+  return there;
+}

@@ -1,0 +1,101 @@
+/** Course file -> Course: which lessons are taught, in which order and when. */
+import { isMap } from 'yaml';
+import type { z } from 'zod';
+import { courseSchema, eveningSchema } from './course-schema.ts';
+import { formatProblems, type TableAt } from './format-problems.ts';
+import type { TextLine } from './lesson.ts';
+import type { Problem, Span } from './problem.ts';
+import { type Reader, textLineAt } from './reader.ts';
+import type { Source } from './source.ts';
+import { dataOf, keySpan, parseYaml, spanAt } from './yaml-text.ts';
+
+export interface Evening {
+  /** From 1. */
+  readonly number: number;
+  /** The lesson file as it is written, seen from the course file. */
+  readonly lesson: string;
+  /** ISO 8601. */
+  readonly date: string | undefined;
+  /** Of the lesson's name. */
+  readonly span: Span;
+}
+
+export interface Course {
+  readonly source: Source;
+  readonly title: TextLine;
+  readonly club: TextLine | undefined;
+  readonly evenings: readonly Evening[];
+}
+
+export interface ReadCourse {
+  readonly course: Course | undefined;
+  readonly problems: readonly Problem[];
+}
+
+const KEYS = { course: Object.keys(courseSchema.shape), evening: Object.keys(eveningSchema.shape) };
+const tableAt: TableAt = (_, path) =>
+  path.length === 0 ? { name: 'a course', keys: KEYS.course } : { name: 'an evening', keys: KEYS.evening };
+
+/** A file that lists lessons is a course; a lesson has cases. */
+export const isCourse = (source: Source): boolean => {
+  const yaml = parseYaml(source);
+  return isMap(yaml.document.contents) && keySpan(yaml, [], 'lessons') !== undefined && !keySpan(yaml, [], 'cases');
+};
+
+const isDate = (text: string): boolean => {
+  const date = new Date(`${text}T00:00:00Z`);
+  return /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text);
+};
+
+function dateProblems(evenings: readonly Evening[], spanOf: (evening: Evening) => Span): Problem[] {
+  const problems: Problem[] = [];
+  let before: string | undefined;
+  for (const evening of evenings) {
+    const { date } = evening;
+    if (date === undefined) continue;
+    if (!isDate(date)) {
+      const message = `"${date}" is no date`;
+      const hint = 'write year, month and day with all their digits: 2026-09-15';
+      problems.push({ code: 'value-unknown', span: spanOf(evening), message, hint });
+    } else {
+      if (before !== undefined && date <= before) {
+        const message = `this evening is not after the one before it (${before})`;
+        problems.push({ code: 'course-dates', span: spanOf(evening), message, hint: 'put the lessons in their order' });
+      }
+      before = date;
+    }
+  }
+  return problems;
+}
+
+function lessonsTwice(evenings: readonly Evening[]): Problem[] {
+  return evenings.flatMap(({ lesson, span }, i) => {
+    const first = evenings.findIndex((other) => other.lesson === lesson);
+    if (first === i) return [];
+    const message = `${lesson} is evening ${first + 1} already`;
+    return [{ code: 'course-lesson-twice' as const, span, message, hint: 'name another lesson, or take it out' }];
+  });
+}
+
+export function readCourse(source: Source): ReadCourse {
+  const yaml = parseYaml(source);
+  const r: Reader = { yaml, problems: [...yaml.problems] };
+  const parsed = courseSchema.safeParse(dataOf(yaml));
+  if (!parsed.success) {
+    r.problems.push(...formatProblems(yaml, parsed.error as z.ZodError, [], tableAt));
+    return { course: undefined, problems: r.problems };
+  }
+  const { data } = parsed;
+  const evenings = data.lessons.map(
+    ({ lesson, date }, i): Evening => ({
+      number: i + 1,
+      lesson: lesson.trim(),
+      date,
+      span: spanAt(yaml, ['lessons', i, 'lesson']),
+    }),
+  );
+  const spanOfDate = ({ number }: Evening): Span => spanAt(yaml, ['lessons', number - 1, 'date']);
+  r.problems.push(...lessonsTwice(evenings), ...dateProblems(evenings, spanOfDate));
+  const title = textLineAt(r, ['course'], data.course)!;
+  return { course: { source, title, club: textLineAt(r, ['club'], data.club), evenings }, problems: r.problems };
+}

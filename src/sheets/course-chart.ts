@@ -1,0 +1,158 @@
+/** A course -> its chart: the evenings, and which case is shown when, practised how often, or never. For the coach. */
+import { goalAt, isSolvedAddress, writeAddress } from '../cube/address.ts';
+import { CASES, caseOf, casesOf, FAMILIES, familyOf } from '../cube/cases.ts';
+import { cubeWithPair } from '../cube/place-pair.ts';
+import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
+import type { CoverageClaim } from '../lesson/claim.ts';
+import type { Course, Evening } from '../lesson/course.ts';
+import type { ProvedLesson } from '../lesson/prove.ts';
+import { positionAt } from '../lesson/source.ts';
+import { drawCase } from '../svg/draw-case.ts';
+import type { Ink } from '../svg/palette.ts';
+import { LANGUAGES } from '../words/languages.ts';
+import { lineSpans, type Making, plainText } from './phrases.ts';
+
+const PICTURE = mm(15);
+const CELL = mm(19);
+
+export interface TaughtEvening {
+  readonly evening: Evening;
+  readonly proved: ProvedLesson;
+  /** Of all its sheets. */
+  readonly pages: number;
+  /** By case: how many items of its papers ask for it. */
+  readonly practised: ReadonlyMap<string, number>;
+}
+
+const plain = (text: string, ink?: 'grey'): Span => ({ kind: 'plain', text, ...(ink && { ink }) });
+const note = (...spans: Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
+
+const shownIn = ({ proved }: TaughtEvening): ReadonlySet<string> =>
+  new Set(proved.cases.map(({ address }) => writeAddress(caseOf(address))));
+
+/** A claim for each case that can be taught. */
+export function coverageClaims(course: Course, taught: readonly TaughtEvening[]): CoverageClaim[] {
+  const shown = taught.map((one) => ({ number: one.evening.number, cases: shownIn(one) }));
+  return CASES.filter((address) => !isSolvedAddress(address)).map((address) => {
+    const text = writeAddress(address);
+    return {
+      id: `case ${text}`,
+      kind: 'coverage',
+      file: course.source.file,
+      line: positionAt(course.source, course.title.span.start).line,
+      case: text,
+      family: familyOf(address),
+      evenings: shown.filter(({ cases }) => cases.has(text)).map(({ number }) => number),
+      practised: taught.reduce((sum, { practised }) => sum + (practised.get(text) ?? 0), 0),
+    };
+  });
+}
+
+/** How the chart is made: in the language of its first lesson, without the words of any one club. */
+const makingFor = (taught: readonly TaughtEvening[], ink: Ink): Making => ({
+  words: LANGUAGES[taught[0]?.proved.lesson.language ?? 'en'],
+  ink,
+  wide: 'Rw',
+});
+
+function eveningRow({ evening, proved, pages }: TaughtEvening, making: Making): Block {
+  const { course: words } = making.words;
+  const cell = (width: number | { share: number }, ...spans: Span[]) => ({
+    width,
+    child: { kind: 'text' as const, role: 'P' as const, style: 'note' as const, spans },
+  });
+  return {
+    kind: 'columns',
+    gap: mm(4),
+    columns: [
+      cell(mm(18), { kind: 'strong', text: words.evening(evening.number) }),
+      cell(mm(20), plain(evening.date ?? '', 'grey')),
+      cell({ share: 1 }, ...(proved.lesson.title ? lineSpans(proved.lesson.title, making) : [plain(evening.lesson)])),
+      cell(mm(24), plain(words.cases(proved.differentCases))),
+      cell(mm(16), plain(words.pages(pages))),
+    ],
+  };
+}
+
+function caseCell(claim: CoverageClaim, practice: boolean, first: ProvedLesson | undefined, making: Making): Block {
+  const { course: words } = making.words;
+  const address = CASES.find((one) => writeAddress(one) === claim.case)!;
+  const scene = drawCase(cubeWithPair(address, 'FR'), goalAt(address, 'FR'), 'open', {
+    colours: first!.lesson.colours,
+    ink: making.ink,
+    words: making.words,
+    small: true,
+  });
+  const when: Span =
+    claim.evenings.length > 0 ? { kind: 'strong', text: claim.evenings.join(', ') } : plain(words.never, 'grey');
+  return {
+    kind: 'stack',
+    keep: true,
+    gap: 0,
+    claims: [claim.id],
+    children: [
+      { kind: 'figure', scene, width: PICTURE },
+      note(when, ...(practice && claim.practised > 0 ? [plain(` · ${words.practised(claim.practised)}`)] : [])),
+    ],
+  };
+}
+
+export function courseChart(
+  course: Course,
+  taught: readonly TaughtEvening[],
+  claims: readonly CoverageClaim[],
+  ink: Ink,
+): Sheet {
+  const making = makingFor(taught, ink);
+  const { course: words, handout, language } = making.words;
+  const practice = claims.some(({ practised }) => practised > 0);
+  const shown = (some: readonly CoverageClaim[]): number => some.filter(({ evenings }) => evenings.length > 0).length;
+  const families = FAMILIES.filter((family) => casesOf(family).some((address) => !isSolvedAddress(address)));
+  const title = plainText(course.title, making);
+  return {
+    title,
+    language,
+    body: [
+      ...(course.club
+        ? [{ kind: 'text', role: 'P', style: 'label', spans: lineSpans(course.club, making) } as const]
+        : []),
+      { kind: 'text', role: 'H1', style: 'title', spans: lineSpans(course.title, making), bookmark: title },
+      note(plain(words.about(shown(claims), claims.length))),
+      { kind: 'space', height: mm(2) },
+      { kind: 'rule', weight: 'heavy' },
+      { kind: 'space', height: mm(3) },
+      { kind: 'text', role: 'H2', style: 'heading', spans: [plain(words.evenings)], keepWithNext: true },
+      { kind: 'space', height: mm(1) },
+      ...taught.map((one) => eveningRow(one, making)),
+      { kind: 'space', height: mm(4) },
+      { kind: 'text', role: 'H2', style: 'heading', spans: [plain(words.coverage)], keepWithNext: true },
+      note(plain(words.howToRead(practice))),
+      { kind: 'space', height: mm(3) },
+      ...families.flatMap((family): Block[] => {
+        const some = claims.filter((claim) => claim.family === family);
+        const heading = words.family(family, shown(some), some.length);
+        return [
+          {
+            kind: 'text',
+            role: 'H3',
+            style: 'panel',
+            spans: [{ kind: 'strong', text: heading }],
+            bookmark: heading,
+            keepWithNext: true,
+          },
+          { kind: 'space', height: mm(1.5) },
+          {
+            kind: 'grid',
+            columns: 9,
+            least: CELL,
+            gap: 0,
+            rowGap: mm(1.5),
+            cells: some.map((claim) => caseCell(claim, practice, taught[0]?.proved, making)),
+          },
+          { kind: 'space', height: mm(4) },
+        ];
+      }),
+    ],
+    foot: { left: [title], right: handout.page },
+  };
+}
