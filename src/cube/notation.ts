@@ -24,11 +24,11 @@ export const MOST_TURNS = 400;
 
 const PRIMES = "'’′";
 /** Marks that are taken for a prime by eye but are other characters. */
-const FALSE_PRIMES = '`´‘ʹʼˈ‛＇';
+export const FALSE_PRIMES = '`´‘ʹʼˈ‛＇';
 /** Marks that are taken for two primes. */
-const DOUBLE_PRIMES = '"”“″';
+export const DOUBLE_PRIMES = '"”“″';
 /** Letters of other alphabets that look like one of ours. */
-const LOOKALIKES: Readonly<Record<string, string>> = {
+export const LOOKALIKES: Readonly<Record<string, string>> = {
   В: 'B',
   М: 'M',
   Е: 'E',

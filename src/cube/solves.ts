@@ -15,16 +15,19 @@ export interface Proof {
 
 /**
  * Corner and edge spots in one numbering, edges from 24 on, so that the inner loop has no branch:
- * AFTER[48 * turn + spot], HOME[piece].
+ * SPOT_AFTER[SPOTS * turn + spot], HOME_SPOT[piece].
  */
 const EDGES_FROM = 24;
-const numbered = (piece: Piece, spot: number): number => (piece < CORNER_PIECES ? spot : EDGES_FROM + spot);
-const HOME = Uint8Array.from({ length: PIECES }, (_, piece) => numbered(piece, homeSpot(piece)));
-const AFTER = new Uint8Array(18 * 48);
+export const SPOTS = 48;
+export const numberedSpot = (piece: Piece, spot: number): number => (piece < CORNER_PIECES ? spot : EDGES_FROM + spot);
+export const HOME_SPOT: Uint8Array = Uint8Array.from({ length: PIECES }, (_, piece) =>
+  numberedSpot(piece, homeSpot(piece)),
+);
+export const SPOT_AFTER: Uint8Array = new Uint8Array(18 * SPOTS);
 for (let turn = 0; turn < 18; turn++) {
   for (let spot = 0; spot < 24; spot++) {
-    AFTER[48 * turn + spot] = CORNER_AFTER[24 * turn + spot]!;
-    AFTER[48 * turn + EDGES_FROM + spot] = EDGES_FROM + EDGE_AFTER[24 * turn + spot]!;
+    SPOT_AFTER[SPOTS * turn + spot] = CORNER_AFTER[24 * turn + spot]!;
+    SPOT_AFTER[SPOTS * turn + EDGES_FROM + spot] = EDGES_FROM + EDGE_AFTER[24 * turn + spot]!;
   }
 }
 
@@ -33,21 +36,21 @@ export function prove(from: Cube, turns: readonly Turn[], goal: Goal): Proof {
   const { pieces, base } = goal;
   const count = pieces.length;
   const spots: number[] = [];
-  for (const piece of pieces) spots.push(numbered(piece, from.spots[piece]!));
+  for (const piece of pieces) spots.push(numberedSpot(piece, from.spots[piece]!));
   let { view } = from;
   let baseLastWhole = 0;
   for (let n = 0; n < turns.length; n++) {
     const e = effect(turns[n]!, view);
     for (const t of e.faceTurns) {
-      const row = 48 * t;
-      for (let i = 0; i < count; i++) spots[i] = AFTER[row + spots[i]!]!;
+      const row = SPOTS * t;
+      for (let i = 0; i < count; i++) spots[i] = SPOT_AFTER[row + spots[i]!]!;
     }
     view = e.view;
     let whole = 0;
-    while (whole < base.length && spots[whole] === HOME[base[whole]!]) whole++;
+    while (whole < base.length && spots[whole] === HOME_SPOT[base[whole]!]) whole++;
     if (whole === base.length) baseLastWhole = n + 1;
   }
   const broken: Place[] = [];
-  for (let i = 0; i < count; i++) if (spots[i] !== HOME[pieces[i]!]) broken.push(homeOf(pieces[i]!));
+  for (let i = 0; i < count; i++) if (spots[i] !== HOME_SPOT[pieces[i]!]) broken.push(homeOf(pieces[i]!));
   return { verdict: broken.length === 0 ? 'solves' : 'fails', broken, baseLastWhole };
 }
