@@ -88,6 +88,29 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   turnsheet rules top-away
   turnsheet rules away-top --features "cross colour,edge,edge top and corner sideways"
 `,
+  mark: `turnsheet mark CLAIMS SUBMISSIONS… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono] [--small-letters outer]
+                       [--json]
+       turnsheet mark --type CLAIMS [ANSWERS.csv] [--json]
+
+  Does each answer on the cube after its set-up: whatever solves is right, whether or not it is the key's. CLAIMS is the
+  .claims.json that "build" writes beside a PDF; it is proved again. SUBMISSIONS are CSV files with the columns student,
+  item and answer (and paper and mark if you like), YAML, or text with a line for each answer, such as
+  K7 3 R U R'; or folders of such files. An item is the number of a case, 3, or of a solution, 3.1, or, with its paper,
+  an item of a practice paper. Every row is told; what matches no item is "unmatched".
+
+  --out DIR       write there NAME-slips.pdf, a slip for each student; NAME-class.csv and NAME-class.json, the class as a
+                  table; NAME-report.pdf, for the coach. Your own marks in the column "mark" of NAME-class.csv, right,
+                  wrong or a number from 0 to 1, win and are kept on the next run
+  --small-letters outer
+                  an answer with small letters that is right as turns of one layer counts as right; without it a small
+                  letter is a wide turn, and what it would have been is said
+  --type          asks for code, item and answer, shows each verdict at once, and keeps the answers in ANSWERS.csv
+                  (NAME-answers.csv if you name none), where you can go on another time
+  --json          one JSON document on standard output
+
+  turnsheet mark out/edge-away.claims.json lessons/class/edge-away-answers.csv --out out
+  turnsheet mark --type out/edge-away.claims.json
+`,
 };
 
 const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints them as class material.
@@ -98,6 +121,7 @@ const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints th
   turnsheet find …            every shortest solution of a case, proved
   turnsheet cases [FAMILY]    the catalogue: shortest lengths and numbers of solutions
   turnsheet rules [FAMILY]    the fewest rules of thumb for a family, proved
+  turnsheet mark CLAIMS …     mark what students hand in
   turnsheet help COMMAND      more about a command, with examples
   turnsheet --version
 

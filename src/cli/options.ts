@@ -4,6 +4,7 @@ import { COLOURS, type Colour, type FaceColours } from '../cube/colours.ts';
 import type { Paper } from '../layout/blocks.ts';
 import { likelyWord, listed } from '../lesson/likely.ts';
 import type { Variation } from '../lesson/vary.ts';
+import { SMALL_LETTERS, type SmallLetters } from '../marking/small-letters.ts';
 import { INKS, type Ink } from '../svg/palette.ts';
 
 const PAPERS: readonly Paper[] = ['a4', 'letter', 'a5'];
@@ -79,6 +80,22 @@ export interface RulesOptions {
   readonly features: string | undefined;
 }
 
+export interface MarkOptions {
+  readonly command: 'mark';
+  readonly json: boolean;
+  /** Claims files: what was asked. */
+  readonly claims: readonly string[];
+  /** Files and folders; with `type` the one CSV file to write to, if it is named. */
+  readonly submissions: readonly string[];
+  /** Ask for answers instead of reading them. */
+  readonly type: boolean;
+  /** Where to write slips, tables and the report; nothing is written without it. */
+  readonly out: string | undefined;
+  readonly paper: Paper;
+  readonly ink: Ink;
+  readonly smallLetters: SmallLetters;
+}
+
 export interface HelpOptions {
   readonly command: 'help';
   readonly about: CommandName | undefined;
@@ -95,6 +112,7 @@ export type Options =
   | FindOptions
   | CasesOptions
   | RulesOptions
+  | MarkOptions
   | HelpOptions
   | VersionOptions;
 
@@ -111,6 +129,7 @@ const COMMANDS = {
   find: ['pair', 'setup', 'slot', 'keep', 'longer', 'faces', 'begins', 'ends', 'hands'],
   cases: ['every-address', 'every-keep', 'longer', 'print', 'out', 'paper', 'ink'],
   rules: ['over', 'features'],
+  mark: ['type', 'out', 'paper', 'ink', 'small-letters'],
 } as const satisfies Record<string, readonly string[]>;
 export type CommandName = keyof typeof COMMANDS;
 export const COMMAND_NAMES = Object.keys(COMMANDS) as CommandName[];
@@ -190,6 +209,8 @@ function parse(args: readonly string[]) {
       features: { type: 'string' },
       'every-address': { type: 'boolean' },
       'every-keep': { type: 'boolean' },
+      type: { type: 'boolean' },
+      'small-letters': { type: 'string' },
     },
   });
 }
@@ -225,6 +246,7 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   if (word === 'find') return findOptions(values, files);
   if (word === 'cases') return casesOptions(values, files);
   if (word === 'rules') return rulesOptions(values, files);
+  if (word === 'mark') return markOptions(values, files);
   if (files.length === 0) return { usage: `"${word}" needs the name of a lesson file` };
   const json = values.json ?? false;
   if (word === 'check') return { command: 'check', json, files };
@@ -325,6 +347,37 @@ function rulesOptions(values: Parsed['values'], rest: readonly string[]): RulesO
     return { usage: `--over is a number of turns, as in --over 2, not "${values.over}"` };
   }
   return { command: 'rules', json: values.json ?? false, family, over, features: values.features };
+}
+
+function markOptions(values: Parsed['values'], names: readonly string[]): MarkOptions | UsageError {
+  const words = wordOptions(values);
+  if (isUsageError(words)) return words;
+  const smallLetters = oneOf('small-letters', values['small-letters'] ?? 'wide', SMALL_LETTERS);
+  if (isUsageError(smallLetters)) return smallLetters;
+  if (values.out === '') return { usage: '--out needs the name of a folder; "." is this one' };
+  const [first, ...rest] = names;
+  if (first === undefined)
+    return { usage: '"mark" needs a claims file, as "build" writes beside each PDF, and submissions' };
+  const isClaims = (name: string): boolean => /\.claims\.json$/i.test(name);
+  const type = values.type ?? false;
+  const submissions = rest.filter((name) => !isClaims(name));
+  if (!type && submissions.length === 0) {
+    return { usage: `"mark" needs submissions after ${first}: CSV, YAML or text files, or a folder; or --type` };
+  }
+  if (type && submissions.length > 1) return { usage: '"mark --type" keeps one CSV file: name one' };
+  const { paper = 'a4', ink = 'colour' } = words;
+  const claims = [first, ...rest.filter(isClaims)];
+  return {
+    command: 'mark',
+    json: values.json ?? false,
+    claims,
+    submissions,
+    type,
+    out: values.out,
+    paper,
+    ink,
+    smallLetters,
+  };
 }
 
 function unknownCommand(word: string): UsageError {

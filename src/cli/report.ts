@@ -13,7 +13,7 @@ const PAINT = { error: '31', warning: '33', hint: '36' } as const;
 const MOST_SHOWN = 100;
 
 /** What a lesson holds must not steer the terminal. */
-const harmless = (text: string): string =>
+export const harmless = (text: string): string =>
   text.replace(/(?!\t)\p{Cc}/gu, (c) => `\\x${c.charCodeAt(0).toString(16).padStart(2, '0')}`);
 
 /** The place, what is wrong, the line with carets, what would be right. */

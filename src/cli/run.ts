@@ -26,6 +26,8 @@ async function dispatch(options: Options, io: Io): Promise<ExitCode> {
       return (await import('./cases.ts')).cases(options, io);
     case 'rules':
       return (await import('./rules.ts')).rules(options, io);
+    case 'mark':
+      return (await import('./mark.ts')).mark(options, io);
   }
 }
 

@@ -1,5 +1,6 @@
 import { booklet } from './english-booklet.ts';
 import { course } from './english-course.ts';
+import { marking } from './english-marking.ts';
 import { plan } from './english-plan.ts';
 import { rules } from './english-rules.ts';
 import type {
@@ -144,4 +145,14 @@ const handout: HandoutWords = {
   page: (page, pages) => `page ${page} of ${pages}`,
 };
 
-export const english: Words = { language: 'en', colours, drawing, handout, booklet, rules, plan, course };
+export const english: Words = {
+  language: 'en',
+  colours,
+  drawing,
+  handout,
+  booklet,
+  rules,
+  plan,
+  course,
+  marking,
+};

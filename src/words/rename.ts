@@ -26,17 +26,8 @@ function deep<T>(value: T, rename: (text: string) => string): T {
 
 export function withClubWords(words: Words, theirs: Readonly<Record<string, string>>): Words {
   const rename = renamer(theirs);
-  const { language, colours, drawing, handout, booklet, rules, plan, course } = words;
+  const { language, colours, ...rest } = words;
+  const renamed = deep(rest, rename);
   // The glossary has both words side by side.
-  const { clubWord } = handout;
-  return {
-    language,
-    colours,
-    drawing: deep(drawing, rename),
-    handout: { ...deep(handout, rename), clubWord },
-    booklet: deep(booklet, rename),
-    rules: deep(rules, rename),
-    plan: deep(plan, rename),
-    course: deep(course, rename),
-  };
+  return { language, colours, ...renamed, handout: { ...renamed.handout, clubWord: words.handout.clubWord } };
 }

@@ -2,6 +2,7 @@
  * Every fixed word that is printed or described, as one table a language. Sentences are functions, so that each
  * language can put its words in its own order.
  */
+import type { MarkingWords } from './marking.ts';
 
 /** The six common sticker colours, in the order in which people list them. */
 export const COLOURS = ['white', 'yellow', 'green', 'blue', 'red', 'orange'] as const;
@@ -220,4 +221,5 @@ export interface Words {
   readonly rules: RuleWords;
   readonly plan: PlanWords;
   readonly course: CourseWords;
+  readonly marking: MarkingWords;
 }

@@ -1,0 +1,117 @@
+/** Claims files and submissions named on the command line -> what is in them. */
+import { readdir, stat } from 'node:fs/promises';
+import { basename, join, resolve } from 'node:path';
+import { type ClaimsText, readClaimsText } from '../marking/claims-file.ts';
+import { isUnreadable, type SubmissionsRead, type Unreadable } from '../marking/fields.ts';
+import { MOST_ROWS } from '../marking/limits.ts';
+import { readSubmissions, SUBMISSION_FILES } from '../marking/read-submissions.ts';
+import type { Submission } from '../marking/submission.ts';
+import { readBytes } from './files.ts';
+
+/** What is wrong with a file, or with a row or a claim of it. */
+export interface FileProblem {
+  readonly severity: 'error' | 'warning';
+  readonly file: string;
+  readonly row?: number;
+  readonly claim?: string;
+  readonly message: string;
+}
+
+/** Bytes; see readBytes, which reads at most a little more. */
+const LARGEST = 4_000_000;
+
+async function bytesOf(folder: string, file: string): Promise<Uint8Array | { readonly unreadable: string }> {
+  const bytes = await readBytes(folder, file);
+  if (!('unreadable' in bytes) && bytes.length > LARGEST) return { unreadable: 'it is larger than 4 MB' };
+  return bytes;
+}
+
+async function readFile(folder: string, file: string): Promise<SubmissionsRead | Unreadable> {
+  const bytes = await bytesOf(folder, file);
+  return 'unreadable' in bytes ? bytes : readSubmissions(file, bytes);
+}
+
+export async function readClaims(
+  folder: string,
+  files: readonly string[],
+  problems: FileProblem[],
+): Promise<{ file: string; claims: ClaimsText }[]> {
+  const read: { file: string; claims: ClaimsText }[] = [];
+  for (const file of files) {
+    const bytes = await bytesOf(folder, file);
+    const claims = 'unreadable' in bytes ? bytes : readClaimsText(new TextDecoder().decode(bytes));
+    if ('unreadable' in claims) problems.push({ severity: 'error', file, message: claims.unreadable });
+    else read.push({ file, claims });
+  }
+  return read;
+}
+
+/** Files as they are, folders as the submissions in them, by name; not the class table that we write ourselves. */
+async function expanded(folder: string, names: readonly string[], ours: string): Promise<string[]> {
+  const all: string[] = [];
+  for (const name of names) {
+    const info = await stat(resolve(folder, name)).catch(() => undefined);
+    if (!info?.isDirectory()) all.push(name);
+    else {
+      const inside = (await readdir(resolve(folder, name))).filter((n) => SUBMISSION_FILES.test(n) && n !== ours);
+      all.push(...inside.sort((a, b) => (a < b ? -1 : 1)).map((n) => join(name, n)));
+    }
+  }
+  return all;
+}
+
+export interface Gathered {
+  readonly rows: readonly Submission[];
+  readonly files: readonly { readonly file: string; readonly rows: number; readonly blank: number }[];
+}
+
+export async function gatherSubmissions(
+  folder: string,
+  names: readonly string[],
+  ours: string,
+  problems: FileProblem[],
+): Promise<Gathered> {
+  const rows: Submission[] = [];
+  const files: { file: string; rows: number; blank: number }[] = [];
+  const all = await expanded(folder, names, ours);
+  if (all.length === 0) {
+    problems.push({ severity: 'error', file: names[0]!, message: 'the folder has no CSV, YAML or text file' });
+  }
+  for (const file of all) {
+    const read = await readFile(folder, file);
+    if (isUnreadable(read)) {
+      const { unreadable: message, row } = read;
+      problems.push({ severity: 'error', file, ...(row !== undefined && { row }), message });
+      continue;
+    }
+    for (const fault of read.faults) problems.push({ severity: 'warning', file, ...fault });
+    rows.push(...read.rows);
+    files.push({ file, rows: read.rows.length, blank: read.blank });
+  }
+  if (rows.length > MOST_ROWS) {
+    problems.push({
+      severity: 'error',
+      file: names[0]!,
+      message: `more than ${MOST_ROWS} rows: mark one class at a time`,
+    });
+    return { rows: [], files };
+  }
+  return { rows, files };
+}
+
+/** The rows of a class table that is there from an earlier run. */
+export async function earlierTable(
+  folder: string,
+  file: string,
+  problems: FileProblem[],
+): Promise<readonly Submission[]> {
+  if (!(await stat(resolve(folder, file)).catch(() => undefined))) return [];
+  const read = await readFile(folder, file);
+  if (!isUnreadable(read)) return read.rows;
+  // Written over, the coach's marks in it would be lost.
+  const message = `${read.unreadable}: its marks would be lost; mend it or move it away`;
+  problems.push({ severity: 'error', file, message });
+  return [];
+}
+
+export const nameOfClaims = (file: string): string => basename(file).replace(/(?:\.claims)?\.json$/i, '');

@@ -1,0 +1,91 @@
+/** A claims file as it stands on disk: its form, before anything in it is believed. */
+import { z } from 'zod';
+import { COLOURS } from '../cube/colours.ts';
+import { SLOTS } from '../cube/goal.ts';
+import { MOST_CLAIMS } from './limits.ts';
+
+const slot = z.enum(SLOTS);
+const colour = z.enum(COLOURS);
+const text = z.string().max(4_000);
+const count = z.number().int().nonnegative();
+
+const common = {
+  id: z.string().min(1).max(100),
+  file: text,
+  sheet: text.optional(),
+  hold: z.looseObject({ up: colour, front: colour }),
+  setup: text,
+  pair: slot,
+  kept: z.array(slot).max(4),
+};
+
+const solutionClaim = z.looseObject({
+  ...common,
+  kind: z.literal('solution'),
+  solution: text,
+  address: text,
+  case: text,
+  family: text,
+  verdict: z.enum(['solves', 'fails']),
+  broken: z.array(z.string()).max(20),
+  length: count,
+  shortest: count.optional(),
+});
+export type SolutionClaimText = z.infer<typeof solutionClaim>;
+
+const choiceClaim = z.looseObject({
+  ...common,
+  kind: z.literal('choice'),
+  asks: text,
+  options: z.array(text).min(2).max(8),
+  answer: text,
+});
+export type ChoiceClaimText = z.infer<typeof choiceClaim>;
+
+const anyClaim = z.looseObject({ id: z.string().min(1).max(100), kind: z.string().min(1).max(100) });
+const claimsFile = z.looseObject({ lesson: text, claims: z.array(z.unknown()).max(MOST_CLAIMS) });
+
+/** One entry of the list: a claim of a known kind, of another kind, or one that has not its form. */
+export type Entry =
+  | { readonly kind: 'solution'; readonly claim: SolutionClaimText }
+  | { readonly kind: 'choice'; readonly claim: ChoiceClaimText }
+  | { readonly kind: 'other'; readonly id: string }
+  | { readonly kind: 'malformed'; readonly id: string; readonly why: string };
+
+export interface ClaimsText {
+  readonly lesson: string;
+  readonly entries: readonly Entry[];
+}
+
+const issue = ({ issues }: z.ZodError): string => {
+  const { path, message } = issues[0]!;
+  return path.length === 0 ? message : `${path.join('.')}: ${message}`;
+};
+
+function entryOf(value: unknown, index: number): Entry {
+  const any = anyClaim.safeParse(value);
+  if (!any.success) return { kind: 'malformed', id: `claims[${index}]`, why: issue(any.error) };
+  const { id, kind } = any.data;
+  if (kind === 'solution') {
+    const read = solutionClaim.safeParse(value);
+    return read.success ? { kind, claim: read.data } : { kind: 'malformed', id, why: issue(read.error) };
+  }
+  if (kind === 'choice') {
+    const read = choiceClaim.safeParse(value);
+    return read.success ? { kind, claim: read.data } : { kind: 'malformed', id, why: issue(read.error) };
+  }
+  return { kind: 'other', id };
+}
+
+/** The text of a claims file, or why it is none. */
+export function readClaimsText(json: string): ClaimsText | { readonly unreadable: string } {
+  let value: unknown;
+  try {
+    value = JSON.parse(json);
+  } catch (e) {
+    return { unreadable: `it is not JSON: ${e instanceof Error ? e.message : String(e)}` };
+  }
+  const read = claimsFile.safeParse(value);
+  if (!read.success) return { unreadable: `it is no claims file: ${issue(read.error)}` };
+  return { lesson: read.data.lesson, entries: read.data.claims.map(entryOf) };
+}

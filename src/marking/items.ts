@@ -1,0 +1,67 @@
+/** What can be answered: the items of a claims file, each proved again by the engine. */
+import type { Hold } from '../cube/colours.ts';
+import type { Cube } from '../cube/cube.ts';
+import type { Goal, Slot } from '../cube/goal.ts';
+import type { Turn } from '../cube/turns.ts';
+
+interface CommonItem {
+  /** As a student names it, with its paper before a point: `3` is the third case of a handout, `K4T.7` an item of a paper. */
+  readonly id: string;
+  /** Empty on a handout. */
+  readonly paper: string;
+  /** What the item is called on its paper or handout. */
+  readonly number: string;
+  /** The lesson's title, and the file that it was read from. */
+  readonly lesson: string;
+  readonly lessonFile: string;
+  /** Where the item stands among those of the same sheet. */
+  readonly position: number;
+}
+
+/** A case to be solved: marked on the cube after its set-up. */
+export interface SolutionItem extends CommonItem {
+  readonly kind: 'solution';
+  readonly hold: Hold;
+  readonly setup: readonly Turn[];
+  readonly cube: Cube;
+  readonly goal: Goal;
+  readonly pair: Slot;
+  readonly family: string;
+  /** The shortest that the sheet recommends. */
+  readonly key: { readonly turns: string; readonly length: number };
+  /** The fewest face turns; undefined where no exhaustive search found it. */
+  readonly shortest: number | undefined;
+}
+
+/** Options to choose from, marked by letter. */
+export interface ChoiceItem extends CommonItem {
+  readonly kind: 'choice';
+  /** What it asks about: `rule`, `slip` and so on. */
+  readonly asks: string;
+  readonly options: readonly string[];
+  /** A letter; all letters in order where `asks` is `order`. */
+  readonly answer: string;
+}
+
+export type Item = SolutionItem | ChoiceItem;
+
+/** A claim that does not hold, and why: its item is not marked. */
+export interface FalseClaim {
+  readonly claim: string;
+  readonly item: string;
+  readonly why: string;
+}
+
+export interface Items {
+  readonly items: readonly Item[];
+  /** By claim id and by item id, in capitals. */
+  readonly byName: ReadonlyMap<string, Item>;
+  readonly unproved: ReadonlyMap<string, FalseClaim>;
+  /** Ids of claims that nobody answers, such as rules; in capitals. */
+  readonly others: ReadonlySet<string>;
+  /** Ids of the papers, as printed. */
+  readonly papers: readonly string[];
+}
+
+/** How names are compared: capitals and spaces do not matter. */
+export const nameKey = (name: string): string => name.replaceAll(/\s/g, '').toUpperCase();

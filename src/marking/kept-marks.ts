@@ -1,0 +1,49 @@
+/** The marks that a coach wrote into the class table: they win, and are kept from run to run. */
+import { nameKey } from './items.ts';
+import type { Submission } from './submission.ts';
+
+export interface KeptMarks {
+  readonly rows: readonly Submission[];
+  /** For the coach: marks that stand on a changed answer, that contradict another, or that no row has any more. */
+  readonly notes: readonly string[];
+}
+
+/** Written with a sign that no code has, since tidied codes hold no control characters. */
+const keyOf = (parts: readonly string[]): string => parts.join('\u0001');
+const placeKey = ({ student, paper, item }: Submission): string => keyOf([student, nameKey(paper), nameKey(item)]);
+const answerKey = (row: Submission): string => keyOf([placeKey(row), row.answer]);
+
+const named = ({ student, paper, item }: Submission): string =>
+  [student || 'no code', paper, item].filter((part) => part !== '').join(' ');
+
+/** By key, the marks in the order of their rows. */
+function queues(rows: readonly Submission[], key: (row: Submission) => string): Map<string, Submission[]> {
+  const byKey = new Map<string, Submission[]>();
+  for (const row of rows) byKey.set(key(row), [...(byKey.get(key(row)) ?? []), row]);
+  return byKey;
+}
+
+/** Rows of now with the marks of the table. First those with the same answer; what is left goes to the same item. */
+export function withKeptMarks(rows: readonly Submission[], table: readonly Submission[]): KeptMarks {
+  const marked = table.filter(({ mark }) => mark !== '');
+  const same = queues(marked, answerKey);
+  const notes: string[] = [];
+  const exact = rows.map((row) => same.get(answerKey(row))?.shift());
+  const left = queues([...same.values()].flat(), placeKey);
+  const kept = rows.map((row, i) => {
+    const found = exact[i] ?? left.get(placeKey(row))?.shift();
+    if (!found) return row;
+    if (!exact[i])
+      notes.push(`${named(row)}: the mark ${found.mark} was for another answer, ${found.answer || 'none'}`);
+    if (row.mark !== '' && row.mark !== found.mark) {
+      notes.push(
+        `${named(row)}: marked ${found.mark} in the class table and ${row.mark} in ${row.file}; the table counts`,
+      );
+    }
+    return { ...row, mark: found.mark };
+  });
+  for (const lost of [...left.values()].flat()) {
+    notes.push(`${named(lost)}: marked ${lost.mark} in the class table, but no row has this item any more`);
+  }
+  return { rows: kept, notes };
+}

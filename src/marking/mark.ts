@@ -1,0 +1,214 @@
+/** Submissions against items: a row out for each row in. */
+
+import { type Slot, slotOfPlace } from '../cube/goal.ts';
+import { readTurns } from '../cube/notation.ts';
+import { type Turn, writeTurns } from '../cube/turns.ts';
+import type { MarkingWords, Unsolved } from '../words/marking.ts';
+import type { ChoiceItem, Item, Items, SolutionItem } from './items.ts';
+import { LONGEST_ANSWER, MOST_TURNS_MENDED } from './limits.ts';
+import { nearMisses } from './near-misses.ts';
+import { pointsOf } from './points.ts';
+import { LETTERS } from './prove-claims.ts';
+import { resolve } from './resolve.ts';
+import type { SmallLetters } from './small-letters.ts';
+import { likelyMeant } from './spelling.ts';
+import { isRight, type MarkedRow, type NearMiss, type Submission, type Verdict } from './submission.ts';
+import { type Judgement, judge } from './verdict.ts';
+
+export interface MarkingOptions {
+  readonly smallLetters: SmallLetters;
+  readonly words: MarkingWords;
+}
+
+/** What the verdict adds to a submission. */
+type Marked = Omit<MarkedRow, keyof Submission | 'points' | 'matched'>;
+
+const plain = (verdict: Verdict, says: string): Marked => ({
+  verdict,
+  says,
+  length: null,
+  over: null,
+  broken: [],
+  nearMisses: [],
+  slip: null,
+});
+
+/** Nothing written, or a sign for nothing. */
+const isEmpty = (answer: string): boolean => /^[\s\-–—−?.…]*$/.test(answer);
+
+const joinedSays = (...parts: readonly (string | undefined)[]): string => parts.filter((p) => p).join(' ');
+
+function unsolvedIn({ broken }: Judgement, own: Slot): Unsolved {
+  const slots = [...new Set(broken.map(slotOfPlace))].filter((slot) => slot !== undefined && slot !== own);
+  return {
+    corner: broken.some((place) => place.length === 3 && slotOfPlace(place) === own),
+    edge: broken.some((place) => place.length === 2 && slotOfPlace(place) === own),
+    slots: slots as Slot[],
+    cross: broken.filter((place) => slotOfPlace(place) === undefined).map((place) => place.slice(1)),
+  };
+}
+
+function verdictSays(item: SolutionItem, judgement: Judgement, words: MarkingWords): string {
+  const { verdict, length, over, others } = judgement;
+  switch (verdict) {
+    case 'solves':
+      return words.solves(length, over);
+    case 'solves-turned':
+      return words.solvesTurned(length, over);
+    case 'disturbs':
+      return words.disturbs(unsolvedIn(judgement, item.pair));
+    case 'other-pair':
+      return words.otherPair(others);
+    case 'fails':
+      return words.fails(unsolvedIn(judgement, item.pair));
+  }
+}
+
+/** The small letters of an answer as capitals; undefined where it has none. */
+function capitalsOf(answer: string, turns: readonly Turn[], smallWide: boolean): Turn[] | undefined {
+  if (!smallWide) return undefined;
+  const reading = readTurns(answer.replaceAll(/[udlrfb]/g, (letter) => letter.toUpperCase()));
+  // A capital letter before w is a wide turn either way.
+  return reading.ok && writeTurns(reading.turns) !== writeTurns(turns) ? reading.turns : undefined;
+}
+
+function markTurns(
+  item: SolutionItem,
+  answer: string,
+  neighbours: readonly SolutionItem[],
+  { smallLetters, words }: MarkingOptions,
+): Marked {
+  if (answer.length > LONGEST_ANSWER) return plain('unreadable', words.tooLong(LONGEST_ANSWER));
+  const reading = readTurns(answer);
+  if (!reading.ok) return unreadable(item, answer, reading, words);
+  const { turns, smallWide } = reading;
+  const capitals = capitalsOf(answer, turns, smallWide);
+  const asWide = judge(item, turns);
+  const asOuter = capitals && !isRight(asWide.verdict) ? judge(item, capitals) : undefined;
+  const outerSolves = asOuter !== undefined && isRight(asOuter.verdict);
+  const counts = outerSolves && smallLetters === 'outer' ? asOuter : asWide;
+  const { verdict, length, over, broken, baseLastWhole } = counts;
+  const says = verdictSays(item, counts, words);
+  const common = { verdict, length, over: over ?? null, broken };
+  if (isRight(verdict)) {
+    const beats = length < item.key.length ? words.beatsKey(item.key.length) : undefined;
+    const small = counts === asOuter ? words.countedAsOuter : undefined;
+    return { ...common, says: joinedSays(says, beats, small), nearMisses: [], slip: null };
+  }
+  const misses = nearMisses(item, turns, capitals, neighbours, words);
+  const whole = misses.length === 0 ? words.wholeUntil(baseLastWhole, turns.length) : undefined;
+  const long = turns.length > MOST_TURNS_MENDED ? words.tooManyTurns(MOST_TURNS_MENDED) : undefined;
+  const small = capitals ? words.smallLettersSay(outerSolves) : undefined;
+  return {
+    ...common,
+    says: joinedSays(says, small, misses[0]?.says ?? whole, long),
+    nearMisses: misses,
+    slip: slipOf(misses[0], baseLastWhole, turns.length),
+  };
+}
+
+/** Where no near miss tells, what should stay was whole until a turn and never again; whole to the end, nothing is told. */
+function slipOf(likeliest: NearMiss | undefined, baseLastWhole: number, turns: number): MarkedRow['slip'] {
+  if (likeliest) return { turn: likeliest.turn, kind: likeliest.kind };
+  return baseLastWhole < turns ? { turn: baseLastWhole + 1, kind: 'unknown' } : null;
+}
+
+function unreadable(
+  item: SolutionItem,
+  answer: string,
+  { at, message, hint }: { at: number; message: string; hint: string },
+  words: MarkingWords,
+): Marked {
+  const meant = likelyMeant(answer).map((turns) => ({
+    answer: writeTurns(turns),
+    solves: isRight(judge(item, turns).verdict),
+  }));
+  const best = meant.find(({ solves }) => solves) ?? meant[0];
+  const misses = meant
+    .filter(({ solves }) => solves)
+    .map((m): NearMiss => {
+      const says = words.nearMiss({ kind: 'spelling', answer: m.answer });
+      return { kind: 'spelling', answer: m.answer, turn: readTurnsBefore(answer, at) + 1, says };
+    });
+  const first = misses[0];
+  return {
+    ...plain(
+      'unreadable',
+      joinedSays(words.unreadable(at + 1, message, hint), best && words.meant(best.answer, best.solves)),
+    ),
+    nearMisses: misses,
+    slip: first ? { turn: first.turn, kind: first.kind } : null,
+  };
+}
+
+/** How many turns stand before a place that cannot be read. */
+function readTurnsBefore(answer: string, at: number): number {
+  const reading = readTurns(answer.slice(0, at).replaceAll(/[()]/g, ' '));
+  // What cannot be read often belongs to the turn before it.
+  const touches = at > 0 && !/\s/.test(answer[at - 1]!);
+  return reading.ok ? Math.max(0, reading.turns.length - (touches ? 1 : 0)) : 0;
+}
+
+function markChoice({ asks, options, answer: key }: ChoiceItem, answer: string, words: MarkingWords): Marked {
+  const letters = [...LETTERS.slice(0, options.length)];
+  const isOrder = asks === 'order';
+  // "b)", "(B)", "B." and "C, A, B" are letters with signs around.
+  const bare = answer.replaceAll(/[^\p{L}\p{N}]/gu, '').toUpperCase();
+  const option = options.findIndex((text) => text.trim() === answer);
+  const given = !isOrder && option >= 0 ? letters[option]! : bare;
+  const isLetters = isOrder ? [...given].sort().join('') === letters.join('') : letters.includes(given);
+  if (!isLetters) return plain('unreadable', words.noLetter(letters, isOrder));
+  return given === key ? plain('solves', words.rightChoice) : plain('fails', words.wrongChoice(key));
+}
+
+/** The items that stand before and after it, as far as they are solved by turns. */
+function neighboursOf(items: readonly Item[]): (item: SolutionItem) => SolutionItem[] {
+  const sheetOf = ({ lesson, paper }: Item): string => `${lesson}|${paper}`;
+  const byPlace = new Map(items.map((item) => [`${sheetOf(item)}|${item.position}`, item]));
+  return (item) =>
+    [item.position - 1, item.position + 1]
+      .map((position) => byPlace.get(`${sheetOf(item)}|${position}`))
+      .filter((other) => other?.kind === 'solution');
+}
+
+/** Marks one answer after the other against the same items. */
+export function marker(items: Items, options: MarkingOptions): (submission: Submission) => MarkedRow {
+  const { words } = options;
+  const neighbours = neighboursOf(items.items);
+  const marked = (submission: Submission): Marked & { matched: string } => {
+    const found = resolve(submission, items, words);
+    if ('unmatched' in found) return { ...plain('unmatched', found.unmatched), matched: '' };
+    const { item } = found;
+    const { answer } = submission;
+    const judged = isEmpty(answer)
+      ? plain('empty', words.empty)
+      : item.kind === 'choice'
+        ? markChoice(item, answer, words)
+        : markTurns(item, answer, neighbours(item), options);
+    return { ...judged, matched: item.id };
+  };
+  return (submission) => {
+    const { file, row, student, paper, item, answer, mark } = submission;
+    const { matched, verdict, says, length, over, broken, nearMisses: misses, slip } = marked(submission);
+    const points = pointsOf(mark) ?? (isRight(verdict) ? 1 : 0);
+    // One order of keys for every row: what is written as JSON is the same however a row came about.
+    return {
+      file,
+      row,
+      student,
+      paper,
+      item,
+      matched,
+      answer,
+      verdict,
+      length,
+      over,
+      broken,
+      nearMisses: misses,
+      slip,
+      says,
+      mark,
+      points,
+    };
+  };
+}

@@ -1,0 +1,48 @@
+/** Which item a row is about. */
+import { likelyWord } from '../lesson/likely.ts';
+import type { MarkingWords } from '../words/marking.ts';
+import { type Item, type Items, nameKey } from './items.ts';
+import type { Submission } from './submission.ts';
+
+/** The item, or why there is none, for the student. */
+export type Resolved = { readonly item: Item } | { readonly unmatched: string };
+
+/** "1 to 12", or all of them where they are no such series. */
+function seriesOf(numbers: readonly string[]): string {
+  const isSeries = numbers.every((n, i) => Number(n) === i + 1);
+  return isSeries && numbers.length > 2 ? `1 to ${numbers.length}` : numbers.join(', ');
+}
+
+function unknown({ item, paper }: Submission, items: Items, words: MarkingWords['unmatched']): string {
+  if (paper !== '') {
+    const named = items.papers.find((p) => nameKey(p) === nameKey(paper));
+    if (named === undefined) return words.unknownPaper(paper, likelyWord(paper, items.papers));
+    const numbers = items.items.filter((i) => i.paper === named).map((i) => i.number);
+    return words.notOnPaper(named, item, seriesOf(numbers));
+  }
+  // Of short numbers each is near to each: only longer names have a likely one.
+  const likely =
+    item.length > 2
+      ? likelyWord(
+          item,
+          items.items.map((i) => i.id),
+        )
+      : undefined;
+  return words.unknownItem(item, likely);
+}
+
+/** An exact claim id; else the item of the paper, if one is named; else the case of a handout. */
+export function resolve(row: Submission, items: Items, { unmatched: words }: MarkingWords): Resolved {
+  if (row.item === '') return { unmatched: words.noItem };
+  const names = [nameKey(row.item), ...(row.paper === '' ? [] : [nameKey(`${row.paper}.${row.item}`)])];
+  for (const name of names) {
+    const isCaseNumber = /^(?:.+:)?\d+$/.test(name);
+    if (isCaseNumber && row.paper !== '') continue;
+    const item = items.byName.get(name);
+    if (item) return { item };
+    const refused = items.unproved.get(name);
+    if (refused) return { unmatched: words.unproved(refused.claim, refused.why) };
+    if (items.others.has(name)) return { unmatched: words.nothingToAnswer(row.item) };
+  }
+  return { unmatched: unknown(row, items, words) };
+}

@@ -1,0 +1,102 @@
+import type { MarkingWords, NearMissWords, Unsolved } from './marking.ts';
+
+const SIDE: Readonly<Record<string, string>> = { U: 'top', D: 'bottom', F: 'front', B: 'back', R: 'right', L: 'left' };
+
+const placeWords = (place: string): string => [...place].map((side) => SIDE[side] ?? side).join(' ');
+
+const listed = (items: readonly string[], last = 'and'): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
+
+const counted = (count: number): string => `${count} ${count === 1 ? 'turn' : 'turns'}`;
+
+const slotWords = (slots: readonly string[]): string =>
+  `the ${listed(slots.map(placeWords))} ${slots.length === 1 ? 'slot' : 'slots'}`;
+
+/** "the front left slot and the cross at the right" */
+function things({ corner, edge, slots, cross }: Unsolved): string {
+  const pair =
+    corner && edge ? ['the pair'] : [...(corner ? ["the pair's corner"] : []), ...(edge ? ["the pair's edge"] : [])];
+  return listed([
+    ...pair,
+    ...(slots.length > 0 ? [slotWords(slots)] : []),
+    ...(cross.length > 0 ? [`the cross at the ${listed(cross.map(placeWords))}`] : []),
+  ]);
+}
+
+const lengthWords = (length: number, over: number | undefined): string => {
+  if (over === undefined) return counted(length);
+  return over === 0
+    ? `${counted(length)}, the shortest there is`
+    : `${counted(length)}, ${over} more than the shortest`;
+};
+
+function nearMiss(miss: NearMissWords): string {
+  switch (miss.kind) {
+    case 'small-letters':
+      return `With capital letters it solves: \`${miss.answer}\`. A small letter turns two layers.`;
+    case 'spelling':
+      return `Spelt \`${miss.answer}\` it solves.`;
+    case 'u-first':
+      return `Turn the top first, \`${miss.first}\`, and your turns solve it.`;
+    case 'inverted':
+      return `Backwards it solves: \`${miss.answer}\`. Your turns lead into the case, not out of it.`;
+    case 'mirrored':
+      return `In the mirror it solves: \`${miss.answer}\`. Left and right, or front and back, changed places.`;
+    case 'other-side':
+      return `From another side it solves: \`${miss.answer}\`. Check how you hold the cube.`;
+    case 'neighbour':
+      return `Your turns solve item ${miss.item}. Are you in the right line?`;
+    case 'changed':
+      return `With \`${miss.now}\` instead of \`${miss.was}\` as turn ${miss.turn} it solves.`;
+    case 'dropped':
+      return `Without turn ${miss.turn}, \`${miss.was}\`, it solves.`;
+    case 'added':
+      return miss.last
+        ? `Only the last turn is missing: \`${miss.now}\`.`
+        : `One turn is missing: with \`${miss.now}\` before turn ${miss.turn} it solves.`;
+    case 'swapped':
+      return `Turns ${miss.turn} and ${miss.turn + 1} change places: with \`${miss.now} ${miss.was}\` it solves.`;
+  }
+}
+
+export const marking: MarkingWords = {
+  solves: (length, over) => `Solves: ${lengthWords(length, over)}.`,
+  solvesTurned: (length, over) => `Solves, with the whole cube turned: ${lengthWords(length, over)}.`,
+  beatsKey: (key) => `The sheet needs ${key}.`,
+  disturbs: (unsolved) =>
+    `The pair is home, but ${things(unsolved)} ${isPlural(unsolved) ? 'are' : 'is'} not solved any more.`,
+  otherPair: (slots) => `Solves another pair: that of ${slotWords(slots)}.`,
+  fails: (unsolved) => `Not solved: ${things(unsolved)}.`,
+  wholeUntil: (turns, of) =>
+    turns === of
+      ? 'All that should stay is whole at the end.'
+      : turns === 0
+        ? 'After the first turn, what should stay was never whole again.'
+        : `What should stay was last whole after turn ${turns} of ${of}.`,
+  unreadable: (character, message, hint) => `Cannot be read at character ${character}: ${message}; ${hint}.`,
+  tooLong: (most) => `Longer than ${most} characters: that is no answer.`,
+  meant: (answer, solves) => `Likely meant: \`${answer}\`, which ${solves ? 'solves' : 'does not solve'}.`,
+  noLetter: (letters, order) =>
+    order ? `Write the letters ${listed(letters)} in order.` : `Write one letter: ${listed(letters, 'or')}.`,
+  empty: 'No answer.',
+  rightChoice: 'Right.',
+  wrongChoice: (right) => `Right is ${right}.`,
+  countedAsOuter: 'Small letters were counted as turns of one layer; write capitals.',
+  smallLettersSay: (wouldSolve) =>
+    wouldSolve
+      ? 'Small letters were read as wide turns, two layers.'
+      : 'Small letters were read as wide turns, two layers; as turns of one layer it would not solve.',
+  nearMiss,
+  tooManyTurns: (most) => `More than ${most} turns: no slip was looked for.`,
+  marked: (mark) => `Marked by the coach: ${mark}.`,
+  unmatched: {
+    noItem: 'No item is named.',
+    unknownItem: (item, likely) => `There is no item ${item}${likely ? `; ${likely} was likely meant` : ''}.`,
+    unknownPaper: (paper, likely) => `There is no paper ${paper}${likely ? `; ${likely} was likely meant` : ''}.`,
+    notOnPaper: (paper, item, items) => `Paper ${paper} has no item ${item}; it has ${items}.`,
+    unproved: (claim, why) => `Item ${claim} cannot be marked, its claim does not hold: ${why}.`,
+    nothingToAnswer: (item) => `${item} is nothing that is answered.`,
+  },
+};
+
+const isPlural = ({ slots, cross }: Unsolved): boolean => slots.length + (cross.length > 0 ? 1 : 0) > 1;

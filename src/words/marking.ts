@@ -1,0 +1,58 @@
+/** What is said to students and coaches about submitted answers. Turns stand between backticks, as in lessons. */
+
+/** A place as the viewer sees it, by its sides: see words.ts. */
+type PlaceName = string;
+
+/** What is not home, as the viewer of the set-up sees it. */
+export interface Unsolved {
+  readonly corner: boolean;
+  readonly edge: boolean;
+  /** Kept slots, by their edge places. */
+  readonly slots: readonly PlaceName[];
+  /** Cross edges, by the side they belong to: `F`. */
+  readonly cross: readonly PlaceName[];
+}
+
+/** How an answer that is not right comes to be right. `turn` counts from 1. */
+export type NearMissWords =
+  | { readonly kind: 'small-letters' | 'spelling' | 'inverted' | 'mirrored' | 'other-side'; readonly answer: string }
+  | { readonly kind: 'u-first'; readonly first: string }
+  | { readonly kind: 'neighbour'; readonly item: string }
+  | { readonly kind: 'changed'; readonly turn: number; readonly was: string; readonly now: string }
+  | { readonly kind: 'dropped'; readonly turn: number; readonly was: string }
+  | { readonly kind: 'added'; readonly turn: number; readonly now: string; readonly last: boolean }
+  | { readonly kind: 'swapped'; readonly turn: number; readonly was: string; readonly now: string };
+
+export interface MarkingWords {
+  readonly solves: (length: number, over: number | undefined) => string;
+  readonly solvesTurned: (length: number, over: number | undefined) => string;
+  /** Shorter than what the sheet recommends. */
+  readonly beatsKey: (key: number) => string;
+  readonly disturbs: (unsolved: Unsolved) => string;
+  readonly otherPair: (slots: readonly PlaceName[]) => string;
+  readonly fails: (unsolved: Unsolved) => string;
+  /** After how many of the answer's turns cross and kept slots were last whole, of how many; 0 is never. */
+  readonly wholeUntil: (turns: number, of: number) => string;
+  readonly unreadable: (character: number, message: string, hint: string) => string;
+  readonly tooLong: (most: number) => string;
+  readonly meant: (answer: string, solves: boolean) => string;
+  readonly noLetter: (letters: readonly string[], order: boolean) => string;
+  readonly empty: string;
+  readonly rightChoice: string;
+  readonly wrongChoice: (right: string) => string;
+  /** Small letters counted as turns of the outer layer only. */
+  readonly countedAsOuter: string;
+  readonly smallLettersSay: (wouldSolve: boolean) => string;
+  readonly nearMiss: (miss: NearMissWords) => string;
+  readonly tooManyTurns: (most: number) => string;
+  /** The coach's own mark. */
+  readonly marked: (mark: string) => string;
+  readonly unmatched: {
+    readonly noItem: string;
+    readonly unknownItem: (item: string, likely: string | undefined) => string;
+    readonly unknownPaper: (paper: string, likely: string | undefined) => string;
+    readonly notOnPaper: (paper: string, item: string, items: string) => string;
+    readonly unproved: (claim: string, why: string) => string;
+    readonly nothingToAnswer: (item: string) => string;
+  };
+}
