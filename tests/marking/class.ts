@@ -1,0 +1,62 @@
+/** Items and a marker for tests: the sample course as it would be read from its claims files, and what else is wanted. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { loadLesson } from '../../src/lesson/load.ts';
+import { readClaimsText } from '../../src/marking/claims-file.ts';
+import type { Items } from '../../src/marking/items.ts';
+import { type MarkingOptions, marker } from '../../src/marking/mark.ts';
+import { proveClaims } from '../../src/marking/prove-claims.ts';
+import type { MarkedRow, Submission } from '../../src/marking/submission.ts';
+import { english } from '../../src/words/english.ts';
+
+const LESSONS = new URL('../../lessons/', import.meta.url);
+
+export interface ClaimText {
+  readonly id: string;
+  readonly setup: string;
+  readonly solution: string;
+  readonly pair: 'FR' | 'FL' | 'BL' | 'BR';
+  readonly kept: readonly ('FR' | 'FL' | 'BL' | 'BR')[];
+}
+
+/** The claims of a sample lesson. */
+export function claimsOf(name: string): ClaimText[] {
+  const { claims, proved } = loadLesson(`${name}.yaml`, readFileSync(new URL(`${name}.yaml`, LESSONS)));
+  if (!proved) throw new Error(`${name} is not proved`);
+  return claims.map((claim) => ({ ...claim, sheet: `${name}.pdf`, page: 1 }));
+}
+
+export const sampleNames = (): string[] =>
+  readdirSync(LESSONS)
+    .filter((name) => name.endsWith('.yaml'))
+    .map((name) => name.replace('.yaml', ''))
+    .sort();
+
+/** A claims file as text. */
+export const fileOf = (claims: readonly unknown[], lesson = 'A lesson'): string =>
+  JSON.stringify({ lesson, file: 'a.yaml', sheets: ['a.pdf'], claims });
+
+export function proved(json: string): ReturnType<typeof proveClaims> {
+  const text = readClaimsText(json);
+  if ('unreadable' in text) throw new Error(text.unreadable);
+  return proveClaims([text]);
+}
+
+export const optionsOf = (smallLetters: MarkingOptions['smallLetters'] = 'wide'): MarkingOptions => ({
+  smallLetters,
+  words: english.marking,
+});
+
+export const submission = (item: string, answer: string, rest: Partial<Submission> = {}): Submission => ({
+  file: 'a.csv',
+  row: 2,
+  student: 'K7',
+  paper: '',
+  item,
+  answer,
+  mark: '',
+  ...rest,
+});
+
+/** One answer marked. */
+export const marked = (items: Items, item: string, answer: string, rest: Partial<Submission> = {}): MarkedRow =>
+  marker(items, optionsOf())(submission(item, answer, rest));
