@@ -4,7 +4,7 @@
  */
 import { cornerOf, isHome, PLACES, SLOTS } from '../../src/audit/places.ts';
 import { lengthOf, readTurns } from '../../src/audit/read-turns.ts';
-import { basePlaces } from '../../src/audit/reprove.ts';
+import { basePlaces, reprove } from '../../src/audit/reprove.ts';
 import { afterTurns, againstCentres } from '../../src/audit/stickers.ts';
 import { marker } from '../../src/marking/mark.ts';
 import { likelyMeant } from '../../src/marking/spelling.ts';
@@ -137,6 +137,20 @@ const MISSPELT: readonly ((turns: readonly string[]) => string)[] = [
   (turns) => turns.map((t) => t.replace('B', 'В')).join(' '),
 ];
 
+/** The same case a turn of the top later, so that a solution begins with one; its fields by the second checker. */
+function turnedFirst(claim: ClaimText, index: number): ClaimText {
+  const [turn, back] = [
+    ['U', "U'"],
+    ["U'", 'U'],
+    ['U2', 'U2'],
+  ][index % 3] as [string, string];
+  const setup = `${claim.setup} ${turn}`;
+  const solution = `${back} ${claim.solution}`;
+  const { address, case: form, family, length } = reprove({ ...claim, setup, solution });
+  const { shortest: _, ...rest } = { ...claim, shortest: 0 };
+  return { ...rest, id: `top:${claim.id}`, setup, solution, ...{ address, case: form, family, length } };
+}
+
 export interface Tally {
   answers: number;
   readonly verdicts: Record<string, number>;
@@ -148,9 +162,10 @@ export interface Tally {
 /** Marks so many answers and compares; everything that is not as the second checker says is a fault. */
 export function markGenerated(count: number, seed: number): Tally {
   const r = randomFrom(seed);
-  const claims = sampleNames().flatMap((name) =>
+  const samples = sampleNames().flatMap((name) =>
     claimsOf(name).map((claim) => ({ ...claim, id: `${name}:${claim.id}` })),
   );
+  const claims = [...samples, ...samples.filter((_, i) => i % 3 === 0).map(turnedFirst)];
   const { items, falseClaims } = proved(fileOf(claims));
   if (falseClaims.length > 0) throw new Error(falseClaims[0]!.why);
   const mark = marker(items, optionsOf());
