@@ -4,6 +4,8 @@ export interface Io {
   readonly out: (text: string) => void;
   /** Standard error: messages. */
   readonly err: (text: string) => void;
+  /** Asks the one at the terminal, or whatever feeds standard input; undefined once there is no more. */
+  readonly ask: (question: string) => Promise<string | undefined>;
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Whether messages go to a terminal, where progress is shown and colours are used. */
   readonly terminal: boolean;

@@ -1,10 +1,12 @@
 /** `turnsheet mark`: submitted turns against the claims of what was printed. */
-import { basename, join } from 'node:path';
-import { classCsv, jsonRow, unclearMarks } from '../marking/class-table.ts';
+import { join } from 'node:path';
+import type { ClaimsText } from '../marking/claims-file.ts';
+import { jsonRow, unclearMarks } from '../marking/class-table.ts';
+import type { Items } from '../marking/items.ts';
 import { withKeptMarks } from '../marking/kept-marks.ts';
 import { marker } from '../marking/mark.ts';
 import { proveClaims } from '../marking/prove-claims.ts';
-import { isRight, type MarkedRow, plainSays, type Verdict } from '../marking/submission.ts';
+import { isRight, type MarkedRow, plainSays } from '../marking/submission.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -12,106 +14,106 @@ import type { MarkOptions } from './options.ts';
 import { counted, harmless } from './report.ts';
 import { earlierTable, type FileProblem, gatherSubmissions, nameOfClaims, readClaims } from './submission-files.ts';
 
-const json = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;
-
-function tellProblems(problems: readonly FileProblem[], io: Io): void {
+export function tellProblems(problems: readonly FileProblem[], io: Io): void {
   for (const { severity, file, row, claim, message } of problems) {
     const where = [file, row, claim && `claim ${claim}`].filter((part) => part !== undefined).join(':');
     io.err(`${harmless(`${where}: ${severity}: ${message}`)}\n`);
   }
 }
 
-/** A row a line: code, item, verdict, what is said to the student. */
-export function rowText(
-  { student, paper, item, mark, verdict, says }: MarkedRow,
-  widths: readonly number[] = [],
-): string {
-  const cells = [student || '-', [paper, item].filter((part) => part !== '').join(' ') || '-', verdict];
-  const said = mark === '' ? plainSays(says) : `${LANGUAGES.en.marking.marked(mark)} ${plainSays(says)}`;
-  return harmless([...cells.map((cell, i) => cell.padEnd(widths[i] ?? 0)), said].join('  ').trimEnd());
+/** Items and paper, code, verdict: the columns before what is said. */
+function columnsOf({ student, paper, item, verdict }: MarkedRow): string[] {
+  return [student || '-', [paper, item].filter((part) => part !== '').join(' ') || '-', verdict];
 }
 
+export function saidOf({ mark, says }: MarkedRow): string {
+  return mark === '' ? plainSays(says) : `${LANGUAGES.en.marking.marked(mark)} ${plainSays(says)}`;
+}
+
+/** A row a line. */
 function asText(rows: readonly MarkedRow[]): string {
-  const widths = [0, 1, 2].map((i) => Math.max(0, ...rows.map((row) => rowText(row).split('  ')[i]!.length)));
-  return rows.map((row) => `${rowText(row, widths)}\n`).join('');
+  const columns = rows.map(columnsOf);
+  const widths = [0, 1, 2].map((i) => columns.reduce((most, cells) => Math.max(most, cells[i]!.length), 0));
+  return rows
+    .map((row, i) => [...columns[i]!.map((cell, j) => cell.padEnd(widths[j]!)), saidOf(row)].join('  '))
+    .map((line) => `${harmless(line)}\n`)
+    .join('');
 }
 
-function summary(rows: readonly MarkedRow[]): string {
-  const count = (of: (verdict: Verdict) => boolean): number => rows.filter(({ verdict }) => of(verdict)).length;
-  const right = count(isRight);
-  const parts = [
-    `${right} right`,
-    `${count((v) => v === 'disturbs' || v === 'other-pair' || v === 'fails')} wrong`,
-    ...(['unreadable', 'empty', 'unmatched'] as const)
-      .filter((v) => count((w) => w === v) > 0)
-      .map((v) => `${count((w) => w === v)} ${v}`),
-  ];
+export function summaryLine(rows: readonly MarkedRow[]): string {
+  const count = (...verdicts: MarkedRow['verdict'][]): number =>
+    rows.filter(({ verdict }) => verdicts.includes(verdict)).length;
+  const others = (['unreadable', 'empty', 'unmatched'] as const)
+    .map((verdict) => `${count(verdict)} ${verdict}`)
+    .filter((said) => !said.startsWith('0 '));
+  const right = rows.filter(({ verdict }) => isRight(verdict)).length;
+  const parts = [`${right} right`, `${count('disturbs', 'other-pair', 'fails')} wrong`, ...others];
   const students = new Set(rows.map(({ student }) => student)).size;
   return `${counted(rows.length, 'answer')} of ${counted(students, 'student')}: ${parts.join(', ')}\n`;
 }
 
-/** The written files name no folders: the same class gives the same bytes wherever it lies. */
-const withoutFolder = (row: MarkedRow): MarkedRow => ({ ...row, file: basename(row.file) });
+export interface ProvedClaims {
+  readonly items: Items;
+  readonly claims: readonly ClaimsText[];
+  /** What the files are called after: the first one. */
+  readonly name: string;
+}
 
-export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
-  const problems: FileProblem[] = [];
-  const claims = await readClaims(io.folder, options.claims, problems);
-  const { items, falseClaims } = proveClaims(claims.map((one) => one.claims));
-  for (const { claim, why } of falseClaims) {
-    const file =
-      claims.find(({ claims: { entries } }) => entries.some((e) => idOf(e) === claim))?.file ?? options.claims[0]!;
+/** The items of the claims files; claims that do not hold are told, and the rest is marked. */
+export async function loadItems(
+  { claims: files }: MarkOptions,
+  io: Io,
+  problems: FileProblem[],
+): Promise<ProvedClaims> {
+  const claims = await readClaims(io.folder, files, problems);
+  const { items, falseClaims } = proveClaims(claims);
+  for (const { file, claim, why } of falseClaims) {
     problems.push({ severity: 'error', file, claim, message: `${why}; its item is not marked: build the sheet again` });
   }
-  const name = nameOfClaims(options.claims[0]!);
+  return { items, claims, name: nameOfClaims(files[0]!) };
+}
+
+/** A file that cannot be read: what is there would be marked as if it were all. A claim that is false is not that. */
+const isWhole = (problems: readonly FileProblem[]): boolean =>
+  problems.every(({ severity, claim }) => severity !== 'error' || claim !== undefined);
+
+async function markFiles(options: MarkOptions, io: Io): Promise<ExitCode> {
+  const problems: FileProblem[] = [];
+  const { items, claims, name } = await loadItems(options, io, problems);
+  const { out, smallLetters } = options;
   const tableName = `${name}-class.csv`;
   const gathered = await gatherSubmissions(io.folder, options.submissions, tableName, problems);
-  const tablePath = options.out === undefined ? undefined : join(options.out, tableName);
-  const table = tablePath === undefined ? [] : await earlierTable(io.folder, tablePath, problems);
+  const tablePath = join(out ?? '', tableName);
+  const table = out === undefined ? [] : await earlierTable(io.folder, tablePath, problems);
   const kept = withKeptMarks(gathered.rows, table);
-  for (const message of kept.notes) problems.push({ severity: 'warning', file: tablePath!, message });
-  const isReadable = problems.every(({ severity, claim }) => severity !== 'error' || claim !== undefined);
-  const rows =
-    claims.length === 0
-      ? []
-      : kept.rows.map(marker(items, { smallLetters: options.smallLetters, words: LANGUAGES.en.marking }));
-  for (const row of unclearMarks(rows)) {
-    const message = `the mark "${row.mark}" is neither right nor wrong nor a number from 0 to 1: the verdict counts`;
-    problems.push({ severity: 'warning', file: row.file, row: row.row, message });
+  for (const message of kept.notes) problems.push({ severity: 'warning', file: tablePath, message });
+  const rows = claims.length === 0 ? [] : kept.rows.map(marker(items, { smallLetters, words: LANGUAGES.en.marking }));
+  for (const { file, row, mark: unclear } of unclearMarks(rows)) {
+    const message = `the mark "${unclear}" is neither right nor wrong nor a number from 0 to 1: the verdict counts`;
+    problems.push({ severity: 'warning', file, row, message });
   }
-  const written = rows.map(withoutFolder);
-  const files: OutFile[] =
-    options.out === undefined || !isReadable
-      ? []
-      : [
-          { path: join(options.out, tableName), bytes: classCsv(written) },
-          {
-            path: join(options.out, `${name}-class.json`),
-            bytes: json({ lesson: claims[0]!.claims.lesson, rows: written.map(jsonRow) }),
-          },
-        ];
+  let files: OutFile[] = [];
+  if (out !== undefined && isWhole(problems)) {
+    const { classFiles } = await import('./class-files.ts');
+    files = await classFiles(name, claims[0]!.lesson, items, rows, { ...options, out });
+  }
   const failure = await writeAll(io.folder, files);
-  const ok = failure === undefined && problems.every(({ severity }) => severity !== 'error');
   tellProblems(problems, io);
   if (failure) io.err(`turnsheet: ${failure}; nothing was changed\n`);
+  const ok = failure === undefined && problems.every(({ severity }) => severity !== 'error');
+  const paths = failure ? [] : files.map(({ path }) => path);
   if (options.json) {
-    io.out(
-      json({
-        ok,
-        rows: rows.map(jsonRow),
-        submissions: gathered.files,
-        problems,
-        files: failure ? [] : files.map((f) => f.path),
-      }),
-    );
-  } else {
-    io.out(asText(rows));
-    io.err(summary(rows));
-    if (!failure) for (const { path } of files) io.err(`  ${path}\n`);
-    if (!isReadable && options.out !== undefined)
-      io.err('nothing was written, and files of earlier runs are as they were\n');
+    const document = { ok, rows: rows.map(jsonRow), submissions: gathered.files, problems, files: paths };
+    io.out(`${JSON.stringify(document, undefined, 2)}\n`);
+    return ok ? 0 : 1;
   }
+  io.out(asText(rows));
+  io.err([summaryLine(rows), ...paths.map((path) => `  ${path}\n`)].join(''));
+  if (out !== undefined && !isWhole(problems))
+    io.err('nothing was written, and files of earlier runs are as they were\n');
   return ok ? 0 : 1;
 }
 
-const idOf = (entry: { kind: string; id?: string; claim?: { id: string } }): string | undefined =>
-  entry.claim?.id ?? entry.id;
+export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
+  return options.type ? (await import('./mark-typed.ts')).markTyped(options, io) : markFiles(options, io);
+}

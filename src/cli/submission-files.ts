@@ -35,13 +35,13 @@ export async function readClaims(
   folder: string,
   files: readonly string[],
   problems: FileProblem[],
-): Promise<{ file: string; claims: ClaimsText }[]> {
-  const read: { file: string; claims: ClaimsText }[] = [];
+): Promise<ClaimsText[]> {
+  const read: ClaimsText[] = [];
   for (const file of files) {
     const bytes = await bytesOf(folder, file);
-    const claims = 'unreadable' in bytes ? bytes : readClaimsText(new TextDecoder().decode(bytes));
+    const claims = 'unreadable' in bytes ? bytes : readClaimsText(file, new TextDecoder().decode(bytes));
     if ('unreadable' in claims) problems.push({ severity: 'error', file, message: claims.unreadable });
-    else read.push({ file, claims });
+    else read.push(claims);
   }
   return read;
 }

@@ -53,6 +53,8 @@ export type Entry =
   | { readonly kind: 'malformed'; readonly id: string; readonly why: string };
 
 export interface ClaimsText {
+  /** As it was named to us. */
+  readonly file: string;
   readonly lesson: string;
   readonly entries: readonly Entry[];
 }
@@ -78,7 +80,7 @@ function entryOf(value: unknown, index: number): Entry {
 }
 
 /** The text of a claims file, or why it is none. */
-export function readClaimsText(json: string): ClaimsText | { readonly unreadable: string } {
+export function readClaimsText(file: string, json: string): ClaimsText | { readonly unreadable: string } {
   let value: unknown;
   try {
     value = JSON.parse(json);
@@ -87,5 +89,5 @@ export function readClaimsText(json: string): ClaimsText | { readonly unreadable
   }
   const read = claimsFile.safeParse(value);
   if (!read.success) return { unreadable: `it is no claims file: ${issue(read.error)}` };
-  return { lesson: read.data.lesson, entries: read.data.claims.map(entryOf) };
+  return { file, lesson: read.data.lesson, entries: read.data.claims.map(entryOf) };
 }

@@ -47,6 +47,7 @@ export type Item = SolutionItem | ChoiceItem;
 
 /** A claim that does not hold, and why: its item is not marked. */
 export interface FalseClaim {
+  readonly file: string;
   readonly claim: string;
   readonly item: string;
   readonly why: string;

@@ -151,12 +151,17 @@ interface Gathered {
   readonly others: Set<string>;
 }
 
-function gather(entry: Entry, lesson: string, into: Gathered, shortestOf: ShortestOf): FalseClaim | undefined {
+function gather(
+  entry: Entry,
+  { file, lesson }: ClaimsText,
+  into: Gathered,
+  shortestOf: ShortestOf,
+): FalseClaim | undefined {
   const { items, names, unproved, others } = into;
   const isKnown = (id: string): boolean =>
     names.has(nameKey(id)) || unproved.has(nameKey(id)) || others.has(nameKey(id));
   const refuse = (claim: string, item: string, why: string): FalseClaim => {
-    const refused = { claim, item, why };
+    const refused = { file, claim, item, why };
     unproved.set(nameKey(claim), refused);
     if (!items.has(nameKey(item))) unproved.set(nameKey(item), refused);
     return refused;
@@ -195,8 +200,8 @@ function gather(entry: Entry, lesson: string, into: Gathered, shortestOf: Shorte
 export function proveClaims(files: readonly ClaimsText[]): { items: Items; falseClaims: FalseClaim[] } {
   const into: Gathered = { items: new Map(), names: new Map(), unproved: new Map(), others: new Set() };
   const shortestOf = shortestFinder();
-  const falseClaims = files.flatMap(({ lesson, entries }) =>
-    entries.map((entry) => gather(entry, lesson, into, shortestOf)).filter((found) => found !== undefined),
+  const falseClaims = files.flatMap((file) =>
+    file.entries.map((entry) => gather(entry, file, into, shortestOf)).filter((found) => found !== undefined),
   );
   const positions = new Map<string, number>();
   const byKey = new Map<string, Item>();

@@ -1,6 +1,7 @@
 import { booklet } from './english-booklet.ts';
 import { course } from './english-course.ts';
 import { marking } from './english-marking.ts';
+import { markingSheets } from './english-marking-sheets.ts';
 import { plan } from './english-plan.ts';
 import { rules } from './english-rules.ts';
 import type {
@@ -155,4 +156,5 @@ export const english: Words = {
   plan,
   course,
   marking,
+  markingSheets,
 };

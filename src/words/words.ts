@@ -3,6 +3,7 @@
  * language can put its words in its own order.
  */
 import type { MarkingWords } from './marking.ts';
+import type { MarkingSheetWords } from './marking-sheets.ts';
 
 /** The six common sticker colours, in the order in which people list them. */
 export const COLOURS = ['white', 'yellow', 'green', 'blue', 'red', 'orange'] as const;
@@ -222,4 +223,5 @@ export interface Words {
   readonly plan: PlanWords;
   readonly course: CourseWords;
   readonly marking: MarkingWords;
+  readonly markingSheets: MarkingSheetWords;
 }

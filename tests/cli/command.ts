@@ -25,10 +25,18 @@ export async function command(
     env = {},
     stop = new AbortController().signal,
     heard = () => undefined,
-  }: { terminal?: boolean; env?: Record<string, string>; stop?: AbortSignal; heard?: (text: string) => void } = {},
+    typed = [],
+  }: {
+    terminal?: boolean;
+    env?: Record<string, string>;
+    stop?: AbortSignal;
+    heard?: (text: string) => void;
+    typed?: readonly string[];
+  } = {},
 ): Promise<Said> {
   let out = '';
   let err = '';
+  const lines = [...typed];
   const code = await run(args, {
     out: (text) => {
       out += text;
@@ -36,6 +44,10 @@ export async function command(
     err: (text) => {
       err += text;
       heard(text);
+    },
+    ask: (question) => {
+      err += question;
+      return Promise.resolve(lines.shift());
     },
     env,
     terminal,

@@ -36,7 +36,7 @@ export const fileOf = (claims: readonly unknown[], lesson = 'A lesson'): string 
   JSON.stringify({ lesson, file: 'a.yaml', sheets: ['a.pdf'], claims });
 
 export function proved(json: string): ReturnType<typeof proveClaims> {
-  const text = readClaimsText(json);
+  const text = readClaimsText('a.claims.json', json);
   if ('unreadable' in text) throw new Error(text.unreadable);
   return proveClaims([text]);
 }

@@ -1,0 +1,136 @@
+/** `turnsheet mark --type`: answers typed at a table, each verdict at once, kept in a CSV file that can be continued. */
+
+import { jsonRow } from '../marking/class-table.ts';
+import { decode } from '../marking/decode.ts';
+import { FIELDS, isUnreadable } from '../marking/fields.ts';
+import { marker } from '../marking/mark.ts';
+import { columnsOf } from '../marking/read-csv.ts';
+import { readSubmissions } from '../marking/read-submissions.ts';
+import type { MarkedRow, Submission } from '../marking/submission.ts';
+import { type Cells, readTable, writeTable } from '../marking/table.ts';
+import { LANGUAGES } from '../words/languages.ts';
+import { readBytes, writeAll } from './files.ts';
+import type { ExitCode, Io } from './io.ts';
+import { loadItems, saidOf, summaryLine, tellProblems } from './mark.ts';
+import type { MarkOptions } from './options.ts';
+import { counted, harmless } from './report.ts';
+import type { FileProblem } from './submission-files.ts';
+
+const HEADER = [...FIELDS];
+
+/** The file that is kept: its cells as they are, and which of its columns have which field. */
+interface Kept {
+  readonly file: string;
+  readonly cells: string[][];
+  readonly delimiter: string;
+}
+
+/** A file that is not there is begun; one that cannot be gone on with is told. */
+async function open(folder: string, file: string): Promise<Kept | { readonly unreadable: string }> {
+  const bytes = await readBytes(folder, file);
+  if ('unreadable' in bytes) {
+    return bytes.unreadable === 'there is no such file' ? { file, cells: [HEADER], delimiter: ',' } : bytes;
+  }
+  if (bytes.length === 0) return { file, cells: [HEADER], delimiter: ',' };
+  if (!/\.csv$/i.test(file))
+    return { unreadable: 'typed answers are kept in a CSV file: give it a name that ends in .csv' };
+  const read = readSubmissions(file, bytes);
+  if (isUnreadable(read)) return read;
+  const { cells, delimiter } = readTable(decode(bytes).text);
+  const rows = cells.map((row) => [...row]);
+  // What a line end at the end of the file leaves.
+  if (rows.at(-1)?.every((cell) => cell === '')) rows.pop();
+  return { file, cells: rows, delimiter };
+}
+
+/** The row of a submission under the columns that the file has. */
+function cellsOf(submission: Submission, cells: Cells): string[] {
+  const header = cells.find((row) => row.some((cell) => cell.trim() !== ''))!;
+  const row = header.map(() => '');
+  for (const [field, column] of columnsOf(header)) row[column] = submission[field];
+  return row;
+}
+
+const HOW =
+  'Code, item, answer; an empty code ends, an empty item goes on to the next student, "undo" as an item takes the last answer back.\n';
+
+/** Asks until there is no more; each answer is written before the next is asked for. */
+async function askFor(
+  kept: Kept,
+  mark: (row: Submission) => MarkedRow,
+  io: Io,
+): Promise<MarkedRow[] | { readonly failure: string }> {
+  const rows: MarkedRow[] = [];
+  const save = (): Promise<string | undefined> =>
+    writeAll(io.folder, [{ path: kept.file, bytes: writeTable(kept.cells, kept.delimiter) }]);
+  for (;;) {
+    const student = (await io.ask('code: '))?.trim();
+    if (!student) return rows;
+    for (;;) {
+      const item = (await io.ask(`${student}, item: `))?.trim();
+      if (!item) break;
+      if (item.toLowerCase() === 'undo') {
+        const last = rows.pop();
+        if (!last) io.err('there is nothing to take back\n');
+        else {
+          kept.cells.pop();
+          const failure = await save();
+          if (failure) return { failure };
+          io.err(`taken back: ${harmless(`${last.student} ${last.item} ${last.answer}`)}\n`);
+        }
+        continue;
+      }
+      const answer = await io.ask(`${student}, ${item}, answer: `);
+      if (answer === undefined) return rows;
+      const [paper, number] = paperAndItem(item);
+      const row = mark({
+        file: kept.file,
+        row: kept.cells.length + 1,
+        student,
+        paper,
+        item: number,
+        answer: answer.trim(),
+        mark: '',
+      });
+      kept.cells.push(cellsOf(row, kept.cells));
+      const failure = await save();
+      if (failure) return { failure };
+      rows.push(row);
+      io.err(`  ${harmless(saidOf(row))}\n`);
+    }
+  }
+}
+
+/** "K4T 7" is item 7 of paper K4T. */
+function paperAndItem(text: string): [paper: string, item: string] {
+  const match = /^(\S+)\s+(\S+)$/.exec(text);
+  return match ? [match[1]!, match[2]!] : ['', text];
+}
+
+export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode> {
+  const problems: FileProblem[] = [];
+  const { items, claims, name } = await loadItems(options, io, problems);
+  tellProblems(problems, io);
+  if (claims.length === 0) return 1;
+  const file = options.submissions[0] ?? `${name}-answers.csv`;
+  const kept = await open(io.folder, file);
+  if ('unreadable' in kept) {
+    io.err(`${file}: error: ${kept.unreadable}\n`);
+    return 1;
+  }
+  if (kept.cells.length > 1) io.err(`${file}: ${counted(kept.cells.length - 1, 'answer')} so far\n`);
+  io.err(HOW);
+  const mark = marker(items, { smallLetters: options.smallLetters, words: LANGUAGES.en.marking });
+  const rows = await askFor(kept, mark, io);
+  if ('failure' in rows) {
+    io.err(`turnsheet: ${rows.failure}\n`);
+    return 1;
+  }
+  if (options.json) {
+    const ok = problems.length === 0;
+    io.out(
+      `${JSON.stringify({ ok, rows: rows.map(jsonRow), problems, files: rows.length > 0 ? [file] : [] }, undefined, 2)}\n`,
+    );
+  } else if (rows.length > 0) io.err(`${summaryLine(rows)}  ${file}\n`);
+  return problems.length > 0 ? 1 : 0;
+}

@@ -1,0 +1,41 @@
+/** The rows of a class by student, in the order of their codes. */
+import type { MarkedRow } from './submission.ts';
+
+export interface StudentRows {
+  readonly student: string;
+  readonly rows: readonly MarkedRow[];
+}
+
+/** By characters, numbers in them by their value: K7 before K10, whatever the machine's language. */
+export function byCode(a: string, b: string): number {
+  const parts = (code: string): string[] => code.match(/\d+|\D+/g) ?? [];
+  const [as, bs] = [parts(a), parts(b)];
+  for (let i = 0; i < Math.min(as.length, bs.length); i++) {
+    const [x, y] = [as[i]!, bs[i]!];
+    if (x === y) continue;
+    const difference = /^\d/.test(x) && /^\d/.test(y) ? Number(x) - Number(y) : 0;
+    return difference || (x < y ? -1 : 1);
+  }
+  return as.length - bs.length;
+}
+
+/**
+ * Who answered an item twice handed in the second answer in place of the first: of each item the last row counts. All
+ * rows that match no item are kept.
+ */
+function lastOfEach(rows: readonly MarkedRow[]): MarkedRow[] {
+  const last = new Map(rows.map((row) => [row.matched, row]));
+  return rows.filter((row) => row.matched === '' || last.get(row.matched) === row);
+}
+
+export function byStudent(rows: readonly MarkedRow[]): StudentRows[] {
+  const students = new Map<string, MarkedRow[]>();
+  for (const row of rows) {
+    const known = students.get(row.student);
+    if (known) known.push(row);
+    else students.set(row.student, [row]);
+  }
+  return [...students]
+    .map(([student, all]) => ({ student, rows: lastOfEach(all) }))
+    .sort((a, b) => byCode(a.student, b.student));
+}

@@ -1,0 +1,40 @@
+/** What strangers wrote, made fit for paper: signs that the fonts have, words that fit a line. */
+import type { Span } from '../layout/blocks.ts';
+import { missingGlyphs } from '../layout/fonts.ts';
+import { typographic } from '../sheets/typographic.ts';
+
+const LONGEST_WORD = 24;
+const LONGEST_TEXT = 160;
+
+/** Stands for a sign that the fonts do not have. */
+const UNKNOWN = '?';
+
+/** Cut, with a space in words that would not fit a column. */
+export function printable(text: string, longest = LONGEST_TEXT): string {
+  const cut = text.length > longest ? `${text.slice(0, longest - 1)}…` : text;
+  const known = [...cut].map((sign) => {
+    if (/[\s\p{Cc}\p{Cf}]/u.test(sign)) return ' ';
+    return missingGlyphs('sans', sign).length + missingGlyphs('sans-strong', sign).length > 0 ? UNKNOWN : sign;
+  });
+  return known
+    .join('')
+    .replaceAll(new RegExp(`\\S{${LONGEST_WORD}}(?=\\S)`, 'gu'), '$& ')
+    .trim();
+}
+
+const TURN = /^(?:[UDLRFB]w?|[MESxyz])[2']?$/;
+
+/** A text with turns between backticks. */
+export const spansOf = (says: string): Span[] =>
+  says.split('`').flatMap((part, i): Span[] => {
+    if (part === '') return [];
+    const turns = part.split(' ');
+    if (i % 2 === 1 && turns.every((turn) => TURN.test(turn))) return [{ kind: 'turns', turns }];
+    return [{ kind: 'plain', text: spaced(part) }];
+  });
+
+/** Print form, the spaces at its ends kept: they part it from the turns beside it. */
+function spaced(part: string): string {
+  const [before, after] = [/^\s/.test(part) ? ' ' : '', /\s$/.test(part) ? ' ' : ''];
+  return `${before}${typographic(printable(part, 600))}${after}`;
+}

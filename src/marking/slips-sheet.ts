@@ -1,0 +1,187 @@
+/** A slip for each student, several to a page, to be cut along the lines. */
+import { coloursHeld, type FaceColours, type Hold, USUAL_SCHEME } from '../cube/colours.ts';
+import { afterTurns } from '../cube/cube.ts';
+import { readTurns } from '../cube/notation.ts';
+import { type Block, mm, type Paper, type Sheet, type Span, type StackBlock } from '../layout/blocks.ts';
+import { drawCase } from '../svg/draw-case.ts';
+import type { Ink } from '../svg/palette.ts';
+import type { Scene } from '../svg/scene.ts';
+import type { Words } from '../words/words.ts';
+import type { StudentRows } from './by-student.ts';
+import type { Item, SolutionItem } from './items.ts';
+import { printable, spansOf } from './print-text.ts';
+import type { MarkedRow } from './submission.ts';
+
+export interface SlipMaking {
+  readonly words: Words;
+  readonly ink: Ink;
+  readonly paper: Paper;
+  readonly lesson: string;
+}
+
+const PICTURE = mm(27);
+const NARROWEST_PANEL = mm(70);
+/** Panels of a slip that is still kept on one page: more are parted between their rows. */
+const MOST_KEPT: Readonly<Record<Paper, number>> = { a4: 8, letter: 8, a5: 3 };
+const LONGEST_CODE = 30;
+
+const plain = (text: string): Span => ({ kind: 'plain', text });
+const note = (spans: readonly Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
+const label = (text: string): Block => ({ kind: 'text', role: 'P', style: 'label', spans: [plain(text)] });
+
+/** 1, 0.5, 2.25: without the noise of sums. */
+export const pointsText = (points: number): string => String(Math.round(points * 100) / 100);
+
+export const itemName = (item: Item): string => item.id;
+
+/** Cubes of other colours than the usual are not drawn: a claim names two of their colours only. */
+export const coloursOf = (hold: Hold): FaceColours | undefined => coloursHeld(USUAL_SCHEME, hold);
+
+export function caseScene(item: SolutionItem, words: Words, ink: Ink, upTo?: MarkedRow): Scene | undefined {
+  const colours = coloursOf(item.hold);
+  if (!colours) return undefined;
+  const reading = readTurns(upTo?.answer ?? '');
+  const done = reading.ok && upTo?.slip ? reading.turns.slice(0, upTo.slip.turn - 1) : [];
+  return drawCase(afterTurns(item.cube, done), item.goal, 'open', { colours, ink, words });
+}
+
+/** Right for the one who marks: by the coach's mark, or by the verdict. */
+const isDone = (row: MarkedRow): boolean => row.points >= 1;
+
+/** Whether the picture is of the case itself: where the slip is in the first turn, or was found in no turn. */
+const isCase = (row: MarkedRow): boolean => row.slip === null || row.slip.turn <= 1 || !readTurns(row.answer).ok;
+
+function answerLine(row: MarkedRow, { words }: SlipMaking): Block[] {
+  const reading = readTurns(row.answer);
+  const { yours } = words.markingSheets.slips;
+  if (!reading.ok) return [label(yours), note([plain(printable(row.answer, 80))])];
+  return [{ kind: 'turns', label: yours, groups: [{ turns: reading.turns.slice(0, 60).map((t) => t.text) }] }];
+}
+
+function panel(row: MarkedRow, item: Item, usual: Hold | undefined, making: SlipMaking): StackBlock {
+  const { words, ink } = making;
+  const { slips } = words.markingSheets;
+  const title: Block = {
+    kind: 'text',
+    role: 'H3',
+    style: 'panel',
+    spans: [{ kind: 'strong', text: slips.item(printable(itemName(item))) }],
+  };
+  const said = note(spansOf(row.mark === '' ? row.says : `${words.marking.marked(row.mark)} ${row.says}`));
+  if (item.kind === 'choice') {
+    const answer = note([plain(`${printable(row.answer, 40)}`)]);
+    return { kind: 'stack', gap: mm(0.8), keep: true, line: 'above', children: [title, answer, said] };
+  }
+  const isOther = usual !== undefined && (item.hold.up !== usual.up || item.hold.front !== usual.front);
+  const scene = caseScene(item, words, ink, isCase(row) ? undefined : row);
+  const caption = isCase(row) ? slips.theCase : slips.beforeTurn(row.slip!.turn);
+  const text: Block[] = [
+    title,
+    ...(isOther ? [note([plain(holdText(item.hold, words))])] : []),
+    { kind: 'turns', label: slips.setUp, groups: [{ turns: item.setup.map((t) => t.text) }] },
+    ...answerLine(row, making),
+    { kind: 'space', height: mm(0.8) },
+    said,
+  ];
+  const words_: Block = { kind: 'stack', gap: 0, keep: true, children: text };
+  if (!scene) return { kind: 'stack', gap: mm(1.2), keep: true, line: 'above', children: [words_] };
+  const picture: Block = {
+    kind: 'stack',
+    gap: mm(0.5),
+    children: [{ kind: 'figure', scene, width: PICTURE }, label(caption)],
+  };
+  const columns: Block = {
+    kind: 'columns',
+    gap: mm(4),
+    columns: [
+      { width: PICTURE, child: picture },
+      { width: { share: 1 }, child: words_ },
+    ],
+  };
+  return { kind: 'stack', gap: mm(1.2), keep: true, line: 'above', children: [columns] };
+}
+
+function holdText(hold: Hold, { handout }: Words): string {
+  const colours = coloursOf(hold);
+  return `${handout.hold}: ${handout.holdWords(colours?.D ?? hold.up, hold.front)}`;
+}
+
+/** What needs no picture: right answers, items without an answer, rows that match nothing. */
+function lists(rows: readonly MarkedRow[], { words: { markingSheets } }: SlipMaking): Block[] {
+  const { slips } = markingSheets;
+  const line = (heading: string, items: readonly string[]): Block[] =>
+    items.length === 0 ? [] : [note([{ kind: 'strong', text: heading }, plain(` ${items.join(', ')}`)])];
+  const over = (row: MarkedRow): string => (row.over ? ` (${slips.over(row.over)})` : '');
+  return [
+    ...line(
+      slips.right,
+      rows.filter(isDone).map((row) => `${printable(row.matched || row.item)}${over(row)}`),
+    ),
+    ...line(
+      slips.notAnswered,
+      rows.filter((row) => row.verdict === 'empty' && !isDone(row)).map((row) => printable(row.matched)),
+    ),
+    ...line(
+      slips.unmatched,
+      rows.filter((row) => row.verdict === 'unmatched' && !isDone(row)).map((row) => printable(row.item) || '–'),
+    ),
+  ];
+}
+
+function slip(
+  { student, rows }: StudentRows,
+  itemById: ReadonlyMap<string, Item>,
+  usual: Hold | undefined,
+  making: SlipMaking,
+): Block {
+  const { slips } = making.words.markingSheets;
+  const wrong = rows.filter((row) => !isDone(row) && row.verdict !== 'empty' && row.verdict !== 'unmatched');
+  const matched = rows.filter((row) => row.matched !== '');
+  const points = matched.reduce((n, row) => n + row.points, 0);
+  const head: Block = {
+    kind: 'text',
+    role: 'H2',
+    style: 'heading',
+    keepWithNext: true,
+    spans: [
+      { kind: 'strong', text: printable(student, LONGEST_CODE) || slips.noCode },
+      { kind: 'plain', text: `   ${slips.score(pointsText(points), matched.length)}`, ink: 'grey' },
+    ],
+  };
+  const cells = wrong.map((row) => panel(row, itemById.get(row.matched)!, usual, making));
+  return {
+    kind: 'stack',
+    gap: mm(1),
+    keep: cells.length <= MOST_KEPT[making.paper],
+    children: [
+      { kind: 'text', role: 'P', style: 'label', spans: [plain(printable(making.lesson))], keepWithNext: true },
+      head,
+      ...lists(rows, making),
+      ...(cells.length > 0
+        ? [
+            { kind: 'space', height: mm(1) } as const,
+            { kind: 'grid', columns: 2, least: NARROWEST_PANEL, gap: mm(7), rowGap: mm(3), cells } as const,
+          ]
+        : []),
+    ],
+  };
+}
+
+export function slipsSheet(students: readonly StudentRows[], items: readonly Item[], making: SlipMaking): Sheet {
+  const { words, lesson } = making;
+  const { slips, page, foot } = words.markingSheets;
+  const itemById = new Map(items.map((item) => [item.id, item]));
+  const usual = items.find((item) => item.kind === 'solution')?.hold;
+  const title = slips.title(printable(lesson));
+  const body = students.flatMap((student, i): Block[] => [
+    ...(i > 0
+      ? [
+          { kind: 'space', height: mm(5) } as const,
+          { kind: 'rule', weight: 'thin' } as const,
+          { kind: 'space', height: mm(5) } as const,
+        ]
+      : []),
+    slip(student, itemById, usual, making),
+  ]);
+  return { title, language: words.language, body, foot: { left: [foot(title), title.slice(0, 40)], right: page } };
+}

@@ -1,0 +1,146 @@
+/** The figures of a class: what the report says, as values. */
+import { readTurns } from '../cube/notation.ts';
+import type { SlipName } from '../words/marking-sheets.ts';
+import { byCode, byStudent, type StudentRows } from './by-student.ts';
+import type { ChoiceItem, Item } from './items.ts';
+import { isRight, type MarkedRow } from './submission.ts';
+
+export interface ItemFigures {
+  readonly item: Item;
+  readonly answered: number;
+  readonly points: number;
+  /** The commonest first. */
+  readonly slips: readonly (readonly [SlipName, number])[];
+}
+
+export interface ChoiceFigures {
+  readonly item: ChoiceItem;
+  /** Wrong letters with how many chose them, the commonest first. */
+  readonly chosen: readonly { readonly letter: string; readonly option: string; readonly count: number }[];
+}
+
+export interface Summary {
+  readonly students: readonly StudentRows[];
+  readonly answered: number;
+  readonly points: number;
+  /** The hardest first. */
+  readonly items: readonly ItemFigures[];
+  readonly slips: readonly {
+    readonly slip: SlipName;
+    readonly count: number;
+    readonly examples: readonly MarkedRow[];
+  }[];
+  /** Asked about in choices, the worst first: all answers to questions about rules, say. */
+  readonly asked: readonly { readonly asks: string; readonly answered: number; readonly points: number }[];
+  readonly choices: readonly ChoiceFigures[];
+  /** Students who got fewer than half of a lesson's items right. */
+  readonly again: readonly {
+    readonly lesson: string;
+    readonly students: readonly { readonly student: string; readonly points: number; readonly answered: number }[];
+  }[];
+  /** Answers that solve with fewer turns than the sheet recommends. */
+  readonly shorter: readonly { readonly row: MarkedRow; readonly key: number }[];
+  readonly notMarked: readonly MarkedRow[];
+}
+
+/** Which slip a row shows; none where it is right. */
+export function slipName(row: MarkedRow, item: Item): SlipName | undefined {
+  if (isRight(row.verdict) || row.verdict === 'empty' || row.verdict === 'unmatched') return undefined;
+  if (item.kind === 'choice') return 'choice';
+  const [miss] = row.nearMisses;
+  if (miss?.kind === 'changed') {
+    const [was, now] = [readTurns(row.answer), readTurns(miss.answer)];
+    const [a, b] = [was.ok && was.turns[miss.turn - 1], now.ok && now.turns[miss.turn - 1]];
+    return a && b && a.letter === b.letter && a.kind === b.kind ? 'amount' : 'letter';
+  }
+  if (miss) return miss.kind;
+  if (row.verdict === 'unreadable' || row.verdict === 'other-pair' || row.verdict === 'disturbs') return row.verdict;
+  return 'unknown';
+}
+
+function counted<T>(things: readonly T[]): [T, number][] {
+  const counts = new Map<T, number>();
+  for (const thing of things) counts.set(thing, (counts.get(thing) ?? 0) + 1);
+  return [...counts].sort((a, b) => b[1] - a[1]);
+}
+
+const sum = (rows: readonly MarkedRow[]): number => rows.reduce((n, row) => n + row.points, 0);
+
+function groupedBy<T>(rows: readonly T[], key: (row: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const row of rows) {
+    const known = groups.get(key(row));
+    if (known) known.push(row);
+    else groups.set(key(row), [row]);
+  }
+  return groups;
+}
+
+const letterOf = (row: MarkedRow): string => row.answer.replaceAll(/[^\p{L}]/gu, '').toUpperCase();
+
+/** What went wrong: rows that the coach marked right are no slips. */
+const isWrong = (row: MarkedRow): boolean => !isRight(row.verdict) && row.points < 1;
+
+export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): Summary {
+  const itemById = new Map(items.map((item) => [item.id, item]));
+  const students = byStudent(rows);
+  const counting = students.flatMap((s) => s.rows).filter((row) => row.matched !== '');
+  const itemOf = (row: MarkedRow): Item => itemById.get(row.matched)!;
+  const wrong = counting.filter(isWrong).map((row) => ({ row, slip: slipName(row, itemOf(row)) }));
+  const byItem = groupedBy(counting, (row) => row.matched);
+
+  const figures = [...byItem].map(([id, own]): ItemFigures => {
+    const slips = wrong.filter(({ row }) => row.matched === id).map(({ slip }) => slip);
+    return {
+      item: itemById.get(id)!,
+      answered: own.length,
+      points: sum(own),
+      slips: counted(slips.filter((slip) => slip !== undefined)),
+    };
+  });
+  const share = ({ points, answered }: { points: number; answered: number }): number => points / answered;
+  const place = ({ item }: ItemFigures): number => items.indexOf(item);
+
+  const choiceRows = counting.filter((row) => itemOf(row).kind === 'choice');
+  const lessonOf = (row: MarkedRow): string => itemOf(row).lesson;
+  return {
+    students,
+    answered: counting.length,
+    points: sum(counting),
+    items: figures.sort((a, b) => share(a) - share(b) || place(a) - place(b)),
+    slips: counted(wrong.map(({ slip }) => slip).filter((slip) => slip !== undefined)).map(([slip, count]) => ({
+      slip,
+      count,
+      examples: wrong.filter((w) => w.slip === slip).map(({ row }) => row),
+    })),
+    asked: [...groupedBy(choiceRows, (row) => (itemOf(row) as ChoiceItem).asks)]
+      .map(([asks, own]) => ({ asks, answered: own.length, points: sum(own) }))
+      .sort((a, b) => share(a) - share(b) || (a.asks < b.asks ? -1 : 1)),
+    choices: figures.flatMap(({ item }): ChoiceFigures[] => {
+      if (item.kind !== 'choice' || item.asks === 'order') return [];
+      const letters = byItem
+        .get(item.id)!
+        .filter((row) => row.verdict === 'fails')
+        .map(letterOf);
+      const chosen = counted(letters).map(([letter, count]) => ({
+        letter,
+        count,
+        option: item.options['ABCDEFGH'.indexOf(letter)] ?? '',
+      }));
+      return chosen.length > 0 ? [{ item, chosen }] : [];
+    }),
+    again: [...groupedBy(counting, lessonOf)].map(([lesson, own]) => ({
+      lesson,
+      students: [...groupedBy(own, (row) => row.student)]
+        .map(([student, theirs]) => ({ student, points: sum(theirs), answered: theirs.length }))
+        .filter((one) => share(one) < 0.5)
+        .sort((a, b) => share(a) - share(b) || byCode(a.student, b.student)),
+    })),
+    shorter: counting.flatMap((row) => {
+      const item = itemOf(row);
+      if (item.kind !== 'solution' || !isRight(row.verdict) || row.length === null) return [];
+      return row.length < item.key.length ? [{ row, key: item.key.length }] : [];
+    }),
+    notMarked: rows.filter((row) => row.verdict === 'unmatched'),
+  };
+}
