@@ -1,5 +1,6 @@
 /** The class report: for the coach, who plans the next evening from it. */
 import { readTurns } from '../cube/notation.ts';
+import { spelt } from '../cube/turns.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
 import { letterInk } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
@@ -15,6 +16,7 @@ const MOST_EXAMPLES = 3;
 const MOST_LISTED = 40;
 
 const plain = (text: string): Span => ({ kind: 'plain', text });
+const faint = (text: string): Span => ({ kind: 'plain', text, ink: 'grey' });
 const strong = (text: string): Span => ({ kind: 'strong', text });
 const text = (spans: readonly Span[], bullet = false): Block => ({
   kind: 'text',
@@ -76,7 +78,7 @@ function itemCell({ item, answered, points, slips }: ItemFigures, making: SlipMa
     gap: mm(0.8),
     keep: true,
     children: [
-      note([strong(slipWords.item(printable(itemName(item)))), plain(`   ${rightOf}`)]),
+      note([strong(slipWords.item(printable(itemName(item)))), plain(` · ${rightOf}`)]),
       { kind: 'figure', scene: bar(points / answered, rightOf), width: mm(45) },
       ...slips.slice(0, 2).map(([slip, count]) => note([plain(`${report.slip[slip]}: ${report.times(count)}`)])),
     ],
@@ -111,20 +113,13 @@ function slipsOf({ slips }: Summary, { words: { markingSheets } }: SlipMaking): 
   const { report } = markingSheets;
   return [
     ...heading(report.slips),
-    ...slips.flatMap(({ slip, count, examples }) => [
-      text([strong(report.slip[slip]), plain(`: ${report.times(count)}`)], true),
-      note([
-        plain(
-          examples
-            .slice(0, MOST_EXAMPLES)
-            .map(
-              (row) =>
-                `${nameOf(row, markingSheets)}, ${markingSheets.slips.item(printable(row.matched))}: ${printable(row.answer, 60)}`,
-            )
-            .join('; '),
-        ),
-      ]),
-    ]),
+    ...slips.map(({ slip, count, examples }) => {
+      const shown = examples.slice(0, MOST_EXAMPLES).flatMap((row, i): Span[] => {
+        const who = report.example(nameOf(row, markingSheets), printable(row.matched));
+        return [faint(`${i === 0 ? '. ' : '; '}${who}: `), answerSpan(row.answer)];
+      });
+      return note([strong(report.slip[slip]), plain(`: ${report.times(count)}`), ...shown], true);
+    }),
   ];
 }
 
@@ -160,9 +155,14 @@ function againOf({ again }: Summary, { words: { markingSheets } }: SlipMaking): 
   ];
 }
 
-function turnsSpan(answer: string): Span {
+/** As turns where it can be read, else as it was written. */
+function answerSpan(answer: string): Span {
   const reading = readTurns(answer);
-  return { kind: 'turns', turns: reading.ok ? reading.turns.map((t) => t.text) : [] };
+  if (!reading.ok || reading.turns.length === 0) return plain(printable(answer, 60));
+  return {
+    kind: 'turns',
+    turns: reading.turns.slice(0, 30).map((turn) => spelt(turn, reading.smallWide ? 'r' : 'Rw')),
+  };
 }
 
 function shorterOf({ shorter }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
@@ -172,7 +172,7 @@ function shorterOf({ shorter }: Summary, { words: { markingSheets } }: SlipMakin
     ...heading(report.shorter),
     ...shorter.slice(0, MOST_LISTED).map(({ row, key }) => {
       const said = report.shorterThan(nameOf(row, markingSheets), printable(row.matched), row.length!, key);
-      return text([plain(`${said}: `), turnsSpan(row.answer)], true);
+      return text([plain(`${said}: `), answerSpan(row.answer)], true);
     }),
   ];
 }

@@ -2,7 +2,16 @@
 import { coloursHeld, type FaceColours, type Hold, USUAL_SCHEME } from '../cube/colours.ts';
 import { afterTurns } from '../cube/cube.ts';
 import { readTurns } from '../cube/notation.ts';
-import { type Block, mm, type Paper, type Sheet, type Span, type StackBlock } from '../layout/blocks.ts';
+import { spelt } from '../cube/turns.ts';
+import {
+  type Block,
+  mm,
+  type Paper,
+  type Sheet,
+  type Span,
+  type StackBlock,
+  type TurnsBlock,
+} from '../layout/blocks.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
@@ -10,7 +19,7 @@ import type { Words } from '../words/words.ts';
 import type { StudentRows } from './by-student.ts';
 import type { Item, SolutionItem } from './items.ts';
 import { printable, spansOf } from './print-text.ts';
-import type { MarkedRow } from './submission.ts';
+import type { MarkedRow, NearMissKind } from './submission.ts';
 
 export interface SlipMaking {
   readonly words: Words;
@@ -24,6 +33,9 @@ const NARROWEST_PANEL = mm(70);
 /** Panels of a slip that is still kept on one page: more are parted between their rows. */
 const MOST_KEPT: Readonly<Record<Paper, number>> = { a4: 8, letter: 8, a5: 3 };
 const LONGEST_CODE = 30;
+
+/** How many turns of the answer a slip is in, where it is in some and not in all. */
+const WRONG_TURNS: Readonly<Partial<Record<NearMissKind, number>>> = { changed: 1, dropped: 1, added: 1, swapped: 2 };
 
 const plain = (text: string): Span => ({ kind: 'plain', text });
 const note = (spans: readonly Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
@@ -55,7 +67,21 @@ function answerLine(row: MarkedRow, { words }: SlipMaking): Block[] {
   const reading = readTurns(row.answer);
   const { yours } = words.markingSheets.slips;
   if (!reading.ok) return [label(yours), note([plain(printable(row.answer, 80))])];
-  return [{ kind: 'turns', label: yours, groups: [{ turns: reading.turns.slice(0, 60).map((t) => t.text) }] }];
+  // As the student wrote them, small letters too; what no one writes on a slip by hand is cut.
+  const turns = reading.turns.slice(0, 60).map((turn) => spelt(turn, reading.smallWide ? 'r' : 'Rw'));
+  return [{ kind: 'turns', label: yours, groups: groupsOf(turns, row, words.markingSheets.slips.here) }];
+}
+
+/** The turn that went wrong in a group of its own, with a word under it. */
+function groupsOf(turns: readonly string[], { nearMisses }: MarkedRow, here: string): TurnsBlock['groups'] {
+  const [miss] = nearMisses;
+  const wrong = miss && WRONG_TURNS[miss.kind];
+  const at = (miss?.turn ?? 0) - 1;
+  if (!wrong || at < 0 || at >= turns.length) return [{ turns }];
+  const groups = [turns.slice(0, at), turns.slice(at, at + wrong), turns.slice(at + wrong)];
+  return groups
+    .map((group, i) => (i === 1 ? { turns: group, words: here } : { turns: group }))
+    .filter((group) => group.turns.length > 0);
 }
 
 function panel(row: MarkedRow, item: Item, usual: Hold | undefined, making: SlipMaking): StackBlock {
@@ -145,7 +171,7 @@ function slip(
     keepWithNext: true,
     spans: [
       { kind: 'strong', text: printable(student, LONGEST_CODE) || slips.noCode },
-      { kind: 'plain', text: `   ${slips.score(pointsText(points), matched.length)}`, ink: 'grey' },
+      { kind: 'plain', text: ` · ${slips.score(pointsText(points), matched.length)}`, ink: 'grey' },
     ],
   };
   const cells = wrong.map((row) => panel(row, itemById.get(row.matched)!, usual, making));

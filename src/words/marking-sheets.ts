@@ -30,6 +30,8 @@ export interface MarkingSheetWords {
     readonly yours: string;
     readonly theCase: string;
     readonly beforeTurn: (turn: number) => string;
+    /** Under the turn that went wrong. */
+    readonly here: string;
     readonly right: string;
     /** After an item that needs so many turns more than the shortest. */
     readonly over: (turns: number) => string;
@@ -44,6 +46,7 @@ export interface MarkingSheetWords {
     readonly slips: string;
     readonly slip: { readonly [slip in SlipName]: string };
     readonly times: (count: number) => string;
+    readonly example: (student: string, item: string) => string;
     readonly choices: string;
     readonly asks: (asks: string) => string;
     readonly chose: (letter: string, option: string, count: number) => string;
