@@ -77,7 +77,7 @@ export async function loadItems(
 const isWhole = (problems: readonly FileProblem[]): boolean =>
   problems.every(({ severity, claim }) => severity !== 'error' || claim !== undefined);
 
-async function markFiles(options: MarkOptions, io: Io): Promise<ExitCode> {
+export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   const problems: FileProblem[] = [];
   const { items, claims, name } = await loadItems(options, io, problems);
   const { out, smallLetters } = options;
@@ -112,8 +112,4 @@ async function markFiles(options: MarkOptions, io: Io): Promise<ExitCode> {
   if (out !== undefined && !isWhole(problems))
     io.err('nothing was written, and files of earlier runs are as they were\n');
   return ok ? 0 : 1;
-}
-
-export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
-  return options.type ? (await import('./mark-typed.ts')).markTyped(options, io) : markFiles(options, io);
 }

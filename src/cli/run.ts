@@ -27,6 +27,7 @@ async function dispatch(options: Options, io: Io): Promise<ExitCode> {
     case 'rules':
       return (await import('./rules.ts')).rules(options, io);
     case 'mark':
+      if (options.type) return (await import('./mark-typed.ts')).markTyped(options, io);
       return (await import('./mark.ts')).mark(options, io);
   }
 }
