@@ -6,6 +6,7 @@ import type { HandModel } from '../cube/search/hands.ts';
 import type { Rule } from '../cube/teach/rules.ts';
 import type { TriggerList } from '../cube/teach/triggers.ts';
 import type { Turn, WideSpelling } from '../cube/turns.ts';
+import type { PracticeRequest } from './practice.ts';
 import type { Span } from './problem.ts';
 import type { Term } from './schema.ts';
 import type { Source } from './source.ts';
@@ -119,4 +120,6 @@ export interface Lesson {
   readonly text: Prose;
   readonly watch: Prose;
   readonly parts: readonly Part[];
+  /** Undefined: no practice paper is made. */
+  readonly practice: PracticeRequest | undefined;
 }

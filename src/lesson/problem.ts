@@ -336,6 +336,51 @@ export const PROBLEM_KINDS = {
     cause: 'Something that must stay together is taller than a page.',
     remedy: 'Shorten it.',
   },
+  'practice-too-few': {
+    severity: 'error',
+    cause: 'A practice paper asks for more different exercises of a kind than can be made of what was taught.',
+    remedy: 'Ask for fewer, or teach more cases.',
+  },
+  'practice-words': {
+    severity: 'error',
+    cause: 'The right answers of a practice paper cannot spell words of the list: no lengths add up to their number.',
+    remedy: 'List words of other lengths too, or leave the list out.',
+  },
+  'practice-uneven': {
+    severity: 'warning',
+    cause: 'There is too little to choose from for papers of the same difficulty.',
+    remedy: 'Teach more cases, or ask for fewer exercises.',
+  },
+  'practice-missing': {
+    severity: 'error',
+    cause: 'A roster is given for a lesson that asks for no practice.',
+    remedy: 'Give the lesson the key practice.',
+  },
+  'roster-unreadable': {
+    severity: 'error',
+    cause: 'A roster is not a table: it is empty, has no line of headings, or a quote is never closed.',
+    remedy: 'Begin with a line of headings: code,cross,hand,level.',
+  },
+  'roster-column': {
+    severity: 'error',
+    cause: 'A heading of a roster is no column that is known, or stands twice.',
+    remedy: 'The columns are code or initials, cross, front, scheme, hand, level.',
+  },
+  'roster-value': {
+    severity: 'error',
+    cause: 'A field of a roster says nothing that is known, or a row has more fields than there are headings.',
+    remedy: 'Write one of the words that are named, or leave it empty.',
+  },
+  'roster-twice': {
+    severity: 'error',
+    cause: 'Two students of a roster have the same code.',
+    remedy: 'Give each one of their own.',
+  },
+  'roster-hold': {
+    severity: 'error',
+    cause: 'A student of a roster would have the cross and front colour opposite each other, or the same.',
+    remedy: 'Choose another front colour.',
+  },
 } as const satisfies Record<string, Kind>;
 
 export type ProblemCode = keyof typeof PROBLEM_KINDS;

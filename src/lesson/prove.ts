@@ -95,7 +95,8 @@ const claimsOf = (parts: readonly ProvedPart[]): SolutionClaim[] =>
 
 /** Of what is printed, not of how the file spells it: comments and spaces do not make another edition. */
 function editionOf(lesson: Lesson): string {
-  const { source: _, ...said } = lesson;
+  // Papers have codes of their own: another seed does not make another handout.
+  const { source: _, practice: __, ...said } = lesson;
   const digest = createHash('sha256')
     .update(JSON.stringify(said, (key, value) => (key === 'span' || key === 'setupSpan' ? undefined : value)))
     .digest('hex');

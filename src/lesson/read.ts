@@ -10,6 +10,7 @@ import { formatProblems } from './format-problems.ts';
 import type { ClubWords, Lesson, LessonClaim } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { partsAt } from './read-case.ts';
+import { practiceAt } from './read-practice.ts';
 import { rulesAt } from './read-rules.ts';
 import { holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
 import { lessonSchema } from './schema.ts';
@@ -181,6 +182,7 @@ export function readLesson(source: Source): ReadLesson {
       hands,
       withoutTurningTheCube: head.claims?.rotations === 'none',
     }),
+    practice: practiceAt(r, head.practice),
   };
   if (whole.success && r.problems.length === 0 && lesson.parts.every((part) => part.cases.length === 0)) {
     const message = 'there are headings here and no cases';

@@ -10,6 +10,7 @@ import { LIFTED_PIECES, WAYS } from '../cube/teach/advice.ts';
 import { wordsFor } from '../cube/teach/conditions.ts';
 import { FEATURE_NAMES, FEATURES, type FeatureName } from '../cube/teach/features.ts';
 import type { Turn } from '../cube/turns.ts';
+import { EXERCISE_KINDS, LEVELS } from './practice.ts';
 
 const about = <T extends z.ZodType>(schema: T, description: string, ...examples: unknown[]): T =>
   schema.meta({ description, ...(examples.length > 0 ? { examples } : {}) });
@@ -189,6 +190,64 @@ export const wordsSchema = z.strictObject(
   ) as Record<Term, z.ZodOptional<z.ZodString>>,
 );
 
+/** A page has room for some forty; more is a book. */
+const count = () => z.int().min(0).max(60);
+
+const ITEMS: Readonly<Record<(typeof EXERCISE_KINDS)[number], string>> = {
+  solve: 'A set-up, and lines to write a solution on.',
+  likeness: "Are the corner's top colour and the edge's colour like or unlike?",
+  edge: 'Is the edge good or bad?',
+  place: 'Where does a piece go by some turns? To be marked on an empty picture.',
+  slip: 'One of four solutions is wrong: which, and at which turn?',
+  picture: 'Which of four set-ups gives the picture?',
+  drill: 'Set-ups with boxes for times.',
+};
+
+export const practiceSchema = z.strictObject({
+  seed: about(
+    z
+      .int()
+      .min(0)
+      .max(2 ** 31),
+    'The same seed gives the same papers, another one others.',
+    7,
+  ).optional(),
+  level: about(z.enum(LEVELS), 'How hard: easy, middle (without it) or hard.', 'middle').optional(),
+  items: about(
+    z.strictObject(
+      Object.fromEntries(EXERCISE_KINDS.map((kind) => [kind, about(count(), ITEMS[kind], 4).optional()])) as Record<
+        (typeof EXERCISE_KINDS)[number],
+        z.ZodOptional<z.ZodInt>
+      >,
+    ),
+    'How many exercises of each kind.',
+    { solve: 6, likeness: 4 },
+  ),
+  open: about(count(), 'So many of the items to solve have a further slot open, as in a real solve.', 2).optional(),
+  only: about(
+    z.strictObject({
+      family: about(
+        z.union([z.enum(FAMILIES), z.array(z.enum(FAMILIES)).min(1)]),
+        'Only cases of this family or these.',
+        'top-away',
+      ).optional(),
+      slot: about(z.union([slot, z.array(slot).min(1)]), 'Only these own slots of the pair.', 'FR').optional(),
+      stuck: about(
+        z.union([slot, z.array(slot).min(1)]),
+        'Only cases with a piece stuck in one of these slots.',
+        'BL',
+      ).optional(),
+      turns: about(z.int().min(1), 'Only cases solved in so many turns or fewer.', 8).optional(),
+    }),
+    'Which of the cases taught are practised; without it all.',
+  ).optional(),
+  words: about(
+    z.array(z.string().regex(/^[A-Za-z]{3,9}$/)).min(1),
+    'Check words, of three to nine letters each: the letters of the right answers spell one of them.',
+    ['SLOT', 'FRONT', 'CORNER'],
+  ).optional(),
+});
+
 export const lessonSchema = z.strictObject({
   title: about(text(), 'The heading of the lesson.', 'The edge waits in a foreign slot'),
   club: about(text(), 'The name of the club.', 'Saltmarsh Cube Club').optional(),
@@ -262,6 +321,10 @@ export const lessonSchema = z.strictObject({
     "The explanation that opens the handout. An empty line parts paragraphs, '# ' begins a heading, '- ' a list item.",
   ).optional(),
   watch: about(text(), 'What to watch for in the whole lesson; stands beside the text.').optional(),
+  practice: about(practiceSchema, 'A practice paper and its key: how many exercises of which kind.', {
+    seed: 7,
+    items: { solve: 6, likeness: 4 },
+  }).optional(),
   cases: about(
     z.array(z.union([partSchema, everySchema, caseSchema])).min(1),
     'The cases in the order in which they are printed, and the headings between them.',

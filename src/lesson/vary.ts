@@ -11,6 +11,7 @@ import { type Counsel, turnsTheCube } from '../cube/teach/rules.ts';
 import { mirror, type WideSpelling } from '../cube/turns.ts';
 import type { Case, Lesson, LessonClaim, LessonRule, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
 import { mirroredWords } from './mirrored-words.ts';
+import type { PracticeRequest } from './practice.ts';
 import type { Problem } from './problem.ts';
 
 export interface Variation {
@@ -110,6 +111,15 @@ function changedRule(change: Change, { rule, say, ...rest }: LessonRule): Lesson
   return { ...rest, rule: changed, say: changedProse(change, say) };
 }
 
+const changedPractice = (change: Change, practice: PracticeRequest): PracticeRequest => ({
+  ...practice,
+  only: {
+    ...practice.only,
+    slots: changedSlots(change, practice.only.slots),
+    stuck: changedSlots(change, practice.only.stuck),
+  },
+});
+
 /** Where a text names a colour as a plain word, which stays when the colours change. */
 function colourWords(lesson: Lesson, change: Change): Problem[] {
   if (FACES.every((f) => change.from[f] === change.to[f])) return [];
@@ -175,6 +185,7 @@ export function vary(
     watch: changedProse(change, lesson.watch),
     claims: lesson.claims.map((claim) => changedClaim(change, claim)),
     parts: lesson.parts.map((part) => changedPart(change, scheme, part)),
+    practice: lesson.practice && changedPractice(change, lesson.practice),
   };
   return { lesson: varied, problems: colourWords(lesson, change) };
 }

@@ -1,0 +1,44 @@
+/** What a lesson asks of its practice papers, as read. */
+import type { Family } from '../cube/cases.ts';
+import type { Slot } from '../cube/goal.ts';
+import type { Span } from './problem.ts';
+
+/** In the order in which they stand on a paper. Each is a file in src/practice/kinds. */
+export const EXERCISE_KINDS = ['likeness', 'edge', 'picture', 'place', 'slip', 'solve', 'drill'] as const;
+export type ExerciseKind = (typeof EXERCISE_KINDS)[number];
+
+export const LEVELS = ['easy', 'middle', 'hard'] as const;
+export type Level = (typeof LEVELS)[number];
+
+export interface AskedItems {
+  readonly kind: ExerciseKind;
+  readonly count: number;
+  /** Of the line that asks for them. */
+  readonly span: Span;
+}
+
+/** Which of the cases taught are practised; an empty list leaves all. */
+export interface PracticeFilter {
+  readonly families: readonly Family[];
+  /** The pair's own slot. */
+  readonly slots: readonly Slot[];
+  /** A foreign slot that a piece is stuck in, as the viewer sees it. */
+  readonly stuck: readonly Slot[];
+  /** Cases whose recommended solution has no more turns than this. */
+  readonly turns: number | undefined;
+}
+
+export interface PracticeRequest {
+  readonly seed: number;
+  readonly level: Level;
+  /** In the order of EXERCISE_KINDS, none with a count of 0. */
+  readonly asked: readonly AskedItems[];
+  /** So many of the items to solve have a further slot open. */
+  readonly open: number;
+  readonly only: PracticeFilter;
+  /** Check words in capitals; undefined: our own list. */
+  readonly words: readonly string[] | undefined;
+  /** Of the words where the lesson lists some. */
+  readonly wordsAt: { readonly span: Span };
+  readonly span: Span;
+}

@@ -1,0 +1,45 @@
+/** The `practice` key of a lesson -> what is asked of its papers. */
+
+import type { z } from 'zod';
+import { SLOTS, type Slot } from '../cube/goal.ts';
+import { EXERCISE_KINDS, type PracticeRequest } from './practice.ts';
+import type { Reader } from './reader.ts';
+import type { practiceSchema } from './schema.ts';
+import { spanAt } from './yaml-text.ts';
+
+const listOf = <T>(value: T | readonly T[] | undefined): readonly T[] =>
+  value === undefined ? [] : ([value].flat() as readonly T[]);
+
+const inOrder = (slots: readonly Slot[]): Slot[] => SLOTS.filter((s) => slots.includes(s));
+
+export function practiceAt(
+  r: Reader,
+  written: z.infer<typeof practiceSchema> | undefined,
+): PracticeRequest | undefined {
+  if (!written) return undefined;
+  const { items, only = {}, words } = written;
+  const at = (...path: string[]) => spanAt(r.yaml, ['practice', ...path]);
+  const asked = EXERCISE_KINDS.flatMap((kind) => {
+    const count = items[kind] ?? 0;
+    return count > 0 ? [{ kind, count, span: at('items', kind) }] : [];
+  });
+  if (asked.length === 0) {
+    const message = 'no exercise is asked for';
+    r.problems.push({ code: 'value-kind', span: at('items'), message, hint: 'say how many of which kind: solve: 6' });
+  }
+  return {
+    seed: written.seed ?? 1,
+    level: written.level ?? 'middle',
+    asked,
+    open: written.open ?? 0,
+    only: {
+      families: listOf(only.family),
+      slots: inOrder(listOf(only.slot)),
+      stuck: inOrder(listOf(only.stuck)),
+      turns: only.turns,
+    },
+    words: words?.map((word) => word.toUpperCase()),
+    wordsAt: { span: words ? at('words') : at() },
+    span: at(),
+  };
+}

@@ -1,0 +1,83 @@
+/**
+ * Letters for choices, so that the right ones spell a word: each choice of an item bears a letter of its own, the right
+ * one the word's. The wrong letters are drawn so that no other word of the list can be spelt with the letters there are.
+ */
+import type { Random } from './random.ts';
+
+/**
+ * Without I, J, Q, U and V, which handwriting confuses. Letters of the list's words are drawn too: else one that only a
+ * word can have would show which choice is right.
+ */
+const CLEAR_LETTERS = 'ABCDEFGHKLMNOPRSTWXYZ';
+const lettersOf = (words: readonly string[]): string[] => [...new Set(CLEAR_LETTERS + words.join(''))].sort();
+
+/** Word lengths that add up to `items`, few and long; undefined if the list has none that do. */
+export function partsFor(items: number, words: readonly string[]): number[] | undefined {
+  const lengths = [...new Set(words.map((w) => w.length))].sort((a, b) => b - a);
+  // best[n]: the fewest words for n letters, the longest first.
+  const best: (number[] | undefined)[] = [[]];
+  for (let n = 1; n <= items; n++) {
+    const ways = lengths.flatMap((length) => {
+      const rest = n >= length ? best[n - length] : undefined;
+      return rest ? [[length, ...rest]] : [];
+    });
+    best[n] = ways.reduce<number[] | undefined>((a, b) => (a && a.length <= b.length ? a : b), undefined);
+  }
+  return best[items];
+}
+
+/** Different words of these lengths, none of `not` where it can be helped. */
+export function drawWords(
+  parts: readonly number[],
+  words: readonly string[],
+  not: readonly string[],
+  random: Random,
+): string[] {
+  const drawn: string[] = [];
+  for (const length of parts) {
+    const fitting = random.shuffled(words.filter((w) => w.length === length));
+    const fresh = fitting.filter((w) => !drawn.includes(w));
+    drawn.push(fresh.find((w) => !not.includes(w)) ?? fresh[0] ?? fitting[0]!);
+  }
+  return drawn;
+}
+
+/** Other words of the list that could be spelt with one letter of each item. */
+export const alsoSpelt = (word: string, items: readonly (readonly string[])[], words: readonly string[]): string[] =>
+  words.filter(
+    (w) => w !== word && w.length === items.length && [...w].every((letter, i) => items[i]!.includes(letter)),
+  );
+
+/**
+ * For each item its letters, the right choice's where `right` says; undefined if the list leaves none. `counts`: how many
+ * choices each item has. Ends: each round bars a letter from an item for good.
+ */
+export function lettersFor(
+  word: string,
+  counts: readonly number[],
+  right: readonly number[],
+  words: readonly string[],
+  random: Random,
+): string[][] | undefined {
+  const alphabet = lettersOf(words);
+  const barred = counts.map((_, i) => new Set([word[i]!]));
+  const free = (i: number, there: readonly string[]): string[] =>
+    alphabet.filter((letter) => !barred[i]!.has(letter) && !there.includes(letter));
+  const items = counts.map((count, i) => {
+    const letters: string[] = [];
+    for (let n = 0; n < count; n++) letters.push(n === right[i] ? word[i]! : random.pick(free(i, letters)));
+    return letters;
+  });
+  for (let others = alsoSpelt(word, items, words); others.length > 0; others = alsoSpelt(word, items, words)) {
+    const other = others[0]!;
+    const differing = [...other].flatMap((letter, i) => (letter === word[i] ? [] : [i]));
+    // Where most letters are left to choose from.
+    const i = differing.reduce((a, b) => (barred[b]!.size < barred[a]!.size ? b : a));
+    const n = items[i]!.indexOf(other[i]!);
+    barred[i]!.add(other[i]!);
+    const left = free(i, items[i]!);
+    if (left.length === 0) return undefined;
+    items[i]![n] = random.pick(left);
+  }
+  return items;
+}

@@ -1,0 +1,71 @@
+/** What an exercise is, before and after it is proved sound. How it is worded is the sheets' affair. */
+import type { Address } from '../cube/address.ts';
+import type { Cube } from '../cube/cube.ts';
+import type { Face } from '../cube/faces.ts';
+import type { Goal, Slot } from '../cube/goal.ts';
+import type { Place } from '../cube/spots.ts';
+import type { Turn } from '../cube/turns.ts';
+import type { Phrase } from '../lesson/lesson.ts';
+import type { ExerciseKind } from '../lesson/practice.ts';
+
+/** What a choice says. */
+export type Option =
+  | { readonly says: 'turns'; readonly turns: readonly Turn[] }
+  | { readonly says: 'word'; readonly word: 'like' | 'unlike' | 'good' | 'bad' }
+  /** Of the lesson's own words. */
+  | { readonly says: 'text'; readonly phrases: readonly Phrase[] };
+
+interface Common {
+  readonly kind: ExerciseKind;
+  /** Two exercises with one key are the same to a student. */
+  readonly key: string;
+  /** In points: see difficulty.ts. */
+  readonly difficulty: number;
+  /** On a solved cube, or any whose first two layers are. */
+  readonly setup: readonly Turn[];
+  readonly slot: Slot;
+  /** Slots that need not be solved beside the pair's own and those with a stuck piece. */
+  readonly open: readonly Slot[];
+  readonly address: Address;
+  /** After the set-up, from a solved cube. */
+  readonly cube: Cube;
+  readonly goal: Goal;
+}
+
+export interface SolveExercise extends Common {
+  readonly form: 'solve';
+  readonly recommended: readonly Turn[];
+  /** Fewest face turns; an exhaustive search found it. */
+  readonly shortest: number;
+}
+
+/** One turn in a sequence that is wrong, from 1, and what it should have been. */
+export interface Slip {
+  readonly at: number;
+  readonly was: Turn;
+  readonly now: Turn;
+}
+
+export interface ChoiceExercise extends Common {
+  readonly form: 'choice';
+  readonly options: readonly Option[];
+  /** Indices of the right options: one, or all of them in their order where they are to be put in order. */
+  readonly right: readonly number[];
+  /** Of the option that is right to name, where the question is which one is wrong. */
+  readonly slip?: Slip;
+}
+
+export interface PlaceExercise extends Common {
+  readonly form: 'place';
+  readonly piece: 'corner' | 'edge';
+  /** Done after the set-up. */
+  readonly turns: readonly Turn[];
+  /** The cube after them. */
+  readonly after: Cube;
+  /** Where the piece is then, as the viewer names places. */
+  readonly at: Place;
+  /** Where its telling sticker looks: the cross colour of a corner, the first of its own slot's two faces of an edge. */
+  readonly faces: Face;
+}
+
+export type Exercise = SolveExercise | ChoiceExercise | PlaceExercise;

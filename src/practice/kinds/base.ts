@@ -1,0 +1,23 @@
+/** What exercises of every kind begin with: a case set up, nothing asked yet. */
+import { goalAt } from '../../cube/address.ts';
+import { afterTurns, solvedCube } from '../../cube/cube.ts';
+import type { Turn } from '../../cube/turns.ts';
+import type { ExerciseKind } from '../../lesson/practice.ts';
+import type { Exercise } from '../exercise.ts';
+import type { Material } from '../material.ts';
+import type { Candidate } from './kind.ts';
+
+type Base = Pick<Exercise, 'kind' | 'key' | 'difficulty' | 'setup' | 'slot' | 'open' | 'address' | 'cube' | 'goal'>;
+
+/** `avoid`: the answer that the set-up must not give away, if the exercise has one. */
+export function baseOf(
+  kind: ExerciseKind,
+  { key, difficulty, seen, open }: Candidate,
+  material: Material,
+  avoid: readonly Turn[] | undefined,
+): Base {
+  const { address, slot } = seen;
+  const setup = material.setUp(address, slot, avoid);
+  const cube = afterTurns(solvedCube(), setup);
+  return { kind, key, difficulty, setup, slot, open, address, cube, goal: goalAt(address, slot, open) };
+}

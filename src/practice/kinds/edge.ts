@@ -1,0 +1,24 @@
+/** Good or bad edge. */
+import { seeingEdge } from '../difficulty.ts';
+import type { ChoiceExercise } from '../exercise.ts';
+import { edgeIsGood } from '../sighting.ts';
+import { baseOf } from './base.ts';
+import type { Kind } from './kind.ts';
+import { twoWords, unsoundWords } from './two-words.ts';
+
+const READING = 20;
+const wordFor = (isGood: boolean): 'good' | 'bad' => (isGood ? 'good' : 'bad');
+
+export const edge: Kind = {
+  kind: 'edge',
+  candidates: ({ seen, leading }) =>
+    seen
+      // An edge that is home cannot be asked for: the picture shows it solved or flipped.
+      .filter((one) => one.edge.place !== one.slot)
+      .map((one) => ({ key: one.key, difficulty: READING + seeingEdge(one, leading), seen: one, open: [] })),
+  make(one, material): ChoiceExercise {
+    const base = baseOf('edge', one, material, undefined);
+    return { ...base, form: 'choice', ...twoWords(['good', 'bad'], wordFor(edgeIsGood(base.cube, base.slot))) };
+  },
+  unsound: (exercise) => unsoundWords(exercise, wordFor(edgeIsGood(exercise.cube, exercise.slot))),
+};

@@ -1,0 +1,61 @@
+/** Solve it: a set-up, and lines to write a solution on. */
+import { stuckSlots } from '../../cube/address.ts';
+import { SLOTS } from '../../cube/goal.ts';
+import { shortestLength } from '../../cube/search/find.ts';
+import { prove } from '../../cube/solves.ts';
+import { writeTurns } from '../../cube/turns.ts';
+import type { ExerciseKind } from '../../lesson/practice.ts';
+import { doing, seeing } from '../difficulty.ts';
+import type { SolveExercise } from '../exercise.ts';
+import { givesAway } from '../gives-away.ts';
+import type { Material, Seen } from '../material.ts';
+import { hashOf } from '../random.ts';
+import { baseOf } from './base.ts';
+import type { Candidate, Kind } from './kind.ts';
+
+const candidate = (seen: Seen, { recommended, leading }: Material, open: Candidate['open']): Candidate => ({
+  key: [seen.key, ...open].join(' '),
+  difficulty: doing(recommended(seen, open), leading) + seeing(seen, leading, open),
+  seen,
+  open,
+});
+
+/** One further open slot a sighting, by no order that shows. */
+function opened(seen: Seen, material: Material): Candidate[] {
+  const closed = SLOTS.filter((s) => s !== seen.slot && !stuckSlots(seen.address, seen.slot).includes(s));
+  const slot = closed[hashOf(seen.key) % closed.length];
+  return slot ? [candidate(seen, material, [slot])] : [];
+}
+
+/** Solve it and drill are the same to prove. */
+export function solving(kind: ExerciseKind & ('solve' | 'drill')): Pick<Kind, 'make' | 'unsound'> {
+  return {
+    make(one, material): SolveExercise | undefined {
+      const recommended = material.recommended(one.seen, one.open);
+      const base = baseOf(kind, one, material, recommended);
+      const { shortest } = shortestLength(base.cube, base.goal);
+      return shortest === undefined ? undefined : { ...base, form: 'solve', recommended, shortest };
+    },
+    unsound(exercise): string | undefined {
+      if (exercise.form !== 'solve') return 'it asks for no solution';
+      const { cube, goal, recommended, shortest, setup } = exercise;
+      if (prove(cube, recommended, goal).verdict === 'fails') return `${writeTurns(recommended)} does not solve it`;
+      if (givesAway(setup, recommended)) return 'the set-up taken back is the answer';
+      const found = shortestLength(cube, goal);
+      if (!found.proved) return 'no shortest solution is proved';
+      return found.shortest === shortest ? undefined : `the shortest has ${found.shortest} turns, not ${shortest}`;
+    },
+  };
+}
+
+export const solve: Kind = {
+  kind: 'solve',
+  candidates(material) {
+    const wantsOpen = (material.lesson.practice?.open ?? 0) > 0;
+    return material.seen.flatMap((seen) => [
+      candidate(seen, material, []),
+      ...(wantsOpen ? opened(seen, material) : []),
+    ]);
+  },
+  ...solving('solve'),
+};

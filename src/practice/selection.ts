@@ -1,0 +1,84 @@
+/**
+ * Which exercises stand on which paper. For each place on a paper (its first item to solve, its second …) there is a
+ * shelf of candidates of nearly one difficulty; every paper takes one from each shelf, what was used least so far and
+ * not what the paper before has in that place. So all papers cover what was taught evenly and are equally hard.
+ */
+import { slotOfPlace } from '../cube/goal.ts';
+import type { Level } from '../lesson/practice.ts';
+import type { Candidate } from './kinds/kind.ts';
+import type { Random } from './random.ts';
+
+/** Shares of the candidates of a kind, from the easiest to the hardest: where a level begins and ends. In hundredths. */
+const WINDOW: Readonly<Record<Level, readonly [from: number, to: number]>> = {
+  easy: [0, 55],
+  middle: [20, 80],
+  hard: [45, 100],
+};
+
+const byDifficulty = (a: Candidate, b: Candidate): number => a.difficulty - b.difficulty || (a.key < b.key ? -1 : 1);
+
+/** A shelf with fewer could not keep neighbours apart for long. */
+const LEAST_ON_A_SHELF = 4;
+
+export type Shelf = readonly Candidate[];
+
+/** `count` shelves from easy to hard; fewer candidates than `LEAST_ON_A_SHELF` for each make shelves share. */
+export function shelvesOf(candidates: readonly Candidate[], level: Level, count: number): Shelf[] {
+  const sorted = [...candidates].sort(byDifficulty);
+  const [from, to] = WINDOW[level].map((share) => Math.round((sorted.length * share) / 100));
+  const wanted = Math.min(sorted.length, count * LEAST_ON_A_SHELF);
+  // A window too small is widened at both ends, as far as there are candidates.
+  const missing = Math.max(0, wanted - (to! - from!));
+  const begin = Math.max(0, Math.min(from! - (missing >> 1), sorted.length - wanted));
+  const window = sorted.slice(begin, Math.max(to!, begin + wanted));
+  const size = Math.max(window.length / count, Math.min(LEAST_ON_A_SHELF, window.length));
+  return Array.from({ length: count }, (_, i) => {
+    const start = Math.round(count === 1 ? 0 : (i * (window.length - size)) / (count - 1));
+    return window.slice(start, start + Math.ceil(size));
+  });
+}
+
+/** How often each thing taught has been practised, on this paper and on all. */
+export class Coverage {
+  readonly #used = new Map<string, number>();
+
+  /** Less is better: what a candidate would repeat. */
+  repeats(candidate: Candidate): number {
+    const weights = featuresOf(candidate);
+    return weights.reduce((sum, [feature, weight]) => sum + weight * (this.#used.get(feature) ?? 0), 0);
+  }
+
+  add(candidate: Candidate): void {
+    for (const [feature] of featuresOf(candidate)) this.#used.set(feature, (this.#used.get(feature) ?? 0) + 1);
+  }
+}
+
+/** What is to be spread evenly, the case first. */
+const featuresOf = ({ seen }: Candidate): readonly (readonly [feature: string, weight: number])[] => [
+  [`case ${seen.caseText}`, 8],
+  [`slot ${seen.slot}`, 2],
+  [`corner ${slotOfPlace(seen.corner.place) ?? 'top'}`, 1],
+  [`edge ${slotOfPlace(seen.edge.place) ?? 'top'}`, 1],
+];
+
+/** A repeat on one paper is worse than one among all papers. */
+const ON_ONE_PAPER = 16;
+
+/** The candidates of a shelf, the best for this paper first; those of `not` are left out. */
+export function ranked(
+  shelf: Shelf,
+  { paper, all }: { readonly paper: Coverage; readonly all: Coverage },
+  not: ReadonlySet<string>,
+  random: Random,
+): Candidate[] {
+  return random
+    .shuffled(shelf)
+    .filter((one) => !not.has(one.key))
+    .map((one) => ({ one, repeats: ON_ONE_PAPER * paper.repeats(one) + all.repeats(one) }))
+    .sort((a, b) => a.repeats - b.repeats)
+    .map(({ one }) => one);
+}
+
+/** In points: what a paper of these shelves should come to. */
+export const targetOf = (shelves: readonly Shelf[]): number =>
+  shelves.reduce((sum, shelf) => sum + (shelf[shelf.length >> 1]?.difficulty ?? 0), 0);
