@@ -127,6 +127,17 @@ export interface WriteLineBlock extends Common {
   readonly label: string;
 }
 
+/** Empty boxes in a row to write in, a label before them and a small head over each where there are any. */
+export interface BoxesBlock extends Common {
+  readonly kind: 'boxes';
+  readonly count: number;
+  /** Of one box. */
+  readonly width: Pt;
+  readonly height: Pt;
+  readonly label?: string;
+  readonly heads?: readonly string[];
+}
+
 /** White. Dropped at the top of a page. */
 export interface SpaceBlock extends Common {
   readonly kind: 'space';
@@ -142,6 +153,7 @@ export type Block =
   | GridBlock
   | RuleBlock
   | WriteLineBlock
+  | BoxesBlock
   | SpaceBlock;
 
 export type Paper = 'a4' | 'letter' | 'a5';

@@ -4,6 +4,7 @@
  */
 import type { Block, ColumnsBlock, FigureBlock, GridBlock, Pt, StackBlock, WriteLineBlock } from './blocks.ts';
 import { widthOf } from './fonts.ts';
+import { measureBoxes } from './measure-boxes.ts';
 import { measureText } from './measure-text.ts';
 import { measureTurns } from './measure-turns.ts';
 import { area, type Box, glue, onPlacing, type Piece, type Place, round, solid, strip } from './pieces.ts';
@@ -236,6 +237,8 @@ const measureBare = (block: Block, width: Pt, report: Report): readonly Piece[] 
       return [fullLine(block, block.weight === 'heavy' ? heavyLine : hairline, width, false)];
     case 'write-line':
       return measureWriteLine(block, width, report);
+    case 'boxes':
+      return measureBoxes(block, width, report);
     case 'space':
       return length(block.height) > 0 ? [glue(length(block.height))] : [];
   }

@@ -51,6 +51,8 @@ const wordsOf = (block: Block): string => {
       return block.scene.description;
     case 'write-line':
       return block.label;
+    case 'boxes':
+      return block.label ?? '';
     case 'stack':
       return firstOf(block.children);
     case 'columns':

@@ -106,6 +106,7 @@ export function bookletLesson(families: readonly Family[]): Lesson {
     rules: [],
     cards: undefined,
     plan: undefined,
+    practice: undefined,
     text: [],
     watch: [],
     parts,

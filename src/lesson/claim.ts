@@ -127,7 +127,29 @@ export interface CoverageClaim {
   readonly practised: number;
 }
 
-export type Claim = SolutionClaim | RuleClaim | CoverageClaim;
+/** A question with answers to choose from, or a place to mark; set up as a solution is. */
+export interface ChoiceClaim
+  extends Pick<SolutionClaim, 'file' | 'line' | 'hold' | 'setup' | 'cross' | 'pair' | 'kept'> {
+  /** `K4T.7`: the seventh item of paper K4T. */
+  readonly id: string;
+  readonly kind: 'choice';
+  readonly asks: 'rule' | 'likeness' | 'edge' | 'picture' | 'slip' | 'place' | 'order';
+  /** What the choices say, in the order in which they are printed; none for a place. */
+  readonly options: readonly string[];
+  /** The letters printed before them. */
+  readonly letters: readonly string[];
+  /** The right letter; for `order` all letters in their order; for `place` where the piece is, as in an address. */
+  readonly answer: string;
+  /** Of a slip: the number of the wrong turn, from 1, and what it is and should be. */
+  readonly turn?: number;
+  readonly was?: string;
+  readonly now?: string;
+  /** Of a place: the piece, and the turns done after the set-up. */
+  readonly piece?: 'corner' | 'edge';
+  readonly turns?: string;
+}
+
+export type Claim = SolutionClaim | RuleClaim | CoverageClaim | ChoiceClaim;
 
 /** A claim as it came to stand on paper. */
 export type PrintedClaim = Claim & {
@@ -135,4 +157,6 @@ export type PrintedClaim = Claim & {
   readonly sheet: string;
   /** Physical page, from 1. */
   readonly page: number;
+  /** Where the question stands, for answers of a key. */
+  readonly asked?: { readonly sheet: string; readonly page: number };
 };

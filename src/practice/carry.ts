@@ -16,6 +16,9 @@ function roundOnce(turns: readonly Turn[]): Turn[] | undefined {
   return turns.map((t) => turnOf(t.kind, NEXT[t.letter] ?? t.letter, t.quarters));
 }
 
+/** Turns for a pair of FR as they are for one of another slot; undefined where they cannot be renamed. */
+export const forSlot = (turns: readonly Turn[], slot: Slot): Turn[] | undefined => round(turns, (4 - STEPS[slot]) % 4);
+
 function round(turns: readonly Turn[], times: number): Turn[] | undefined {
   let done: Turn[] | undefined = [...turns];
   for (let i = 0; i < times && done; i++) done = roundOnce(done);

@@ -5,7 +5,7 @@ import type { Face } from '../cube/faces.ts';
 import type { Goal, Slot } from '../cube/goal.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
-import type { Phrase } from '../lesson/lesson.ts';
+import type { TextLine } from '../lesson/lesson.ts';
 import type { ExerciseKind } from '../lesson/practice.ts';
 
 /** What a choice says. */
@@ -13,7 +13,7 @@ export type Option =
   | { readonly says: 'turns'; readonly turns: readonly Turn[] }
   | { readonly says: 'word'; readonly word: 'like' | 'unlike' | 'good' | 'bad' }
   /** Of the lesson's own words. */
-  | { readonly says: 'text'; readonly phrases: readonly Phrase[] };
+  | { readonly says: 'text'; readonly line: TextLine };
 
 interface Common {
   readonly kind: ExerciseKind;

@@ -4,15 +4,15 @@ import { caseOf, familyOf, upToU } from '../cube/cases.ts';
 import type { Cube } from '../cube/cube.ts';
 import { type Goal, SLOTS, type Slot } from '../cube/goal.ts';
 import { cubeWithPair } from '../cube/place-pair.ts';
-import { findSolutions, type Solution } from '../cube/search/find.ts';
-import { setUpFor } from '../cube/search/set-up-for.ts';
+import { findSolutions } from '../cube/search/find.ts';
 import { prove } from '../cube/solves.ts';
-import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
+import { lengthOf, type Turn } from '../cube/turns.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { carried } from './carry.ts';
 import { doing, type Leading } from './difficulty.ts';
+import type { SetUps } from './set-ups.ts';
 import { type Sighting, sightingOf } from './sighting.ts';
 
 /** A sighting that was taught, with what is recommended for it. */
@@ -29,10 +29,7 @@ export interface Material {
   readonly leading: Leading;
   /** In the order of the lesson, then by turns of U, then by slot. */
   readonly seen: readonly Seen[];
-  /** The shortest solutions, and those of one turn more. */
-  readonly solutionsOf: (address: Address, slot: Slot, open: readonly Slot[]) => readonly Solution[];
-  /** Not the inverse of any of `avoid`, nor of a shortest one where none is named. */
-  readonly setUp: (address: Address, slot: Slot, avoid: readonly Turn[] | undefined) => readonly Turn[];
+  readonly setUps: SetUps;
   /** With a slot more open there may be shorter ways than the coach's. */
   readonly recommended: (seen: Seen, open: readonly Slot[]) => readonly Turn[];
 }
@@ -56,51 +53,66 @@ function remembered<A extends readonly unknown[], T>(make: (...args: A) => T, ke
 const keyOf = (address: Address, slot: Slot, more = ''): string => `${writeAddress(address)} ${slot}${more}`;
 
 /** The cheapest for the hands; among equals the first by its turns. */
-function easiestOf(solutions: readonly Solution[], leading: Leading): readonly Turn[] {
-  const ranked = solutions.map(({ turns }) => ({ turns, cost: doing(turns, leading) }));
+function easiestOf(solutions: readonly (readonly Turn[])[], leading: Leading): readonly Turn[] {
+  const ranked = solutions.map((turns) => ({ turns, cost: doing(turns, leading) }));
   return ranked.reduce((a, b) => (b.cost < a.cost ? b : a)).turns;
 }
 
-/** By case: the first case of the lesson that lists a solution, else the first. */
-function taughtCases(proved: ProvedLesson): Map<string, ProvedCase> {
-  const taught = new Map<string, ProvedCase>();
+/** By case: all that the lesson shows of it. */
+function taughtCases(proved: ProvedLesson): Map<string, ProvedCase[]> {
+  const taught = new Map<string, ProvedCase[]>();
   for (const one of proved.cases) {
     if (isSolvedAddress(one.address)) continue;
     const text = writeAddress(caseOf(one.address));
-    const before = taught.get(text);
-    if (!before || (before.solutions.length === 0 && one.solutions.length > 0)) taught.set(text, one);
+    taught.set(text, [...(taught.get(text) ?? []), one]);
   }
   return taught;
 }
 
-/** What the coach recommends, seen from elsewhere; proved with every slot kept, else nothing. */
-function coachSolution(one: ProvedCase, address: Address, slot: Slot): readonly Turn[] | undefined {
-  const listed = one.solutions[0]?.solution.turns;
-  const turns = listed && carried({ address: one.address, slot: one.case.slot, turns: listed }, { address, slot });
-  if (!turns) return undefined;
+/** A solution of the coach, seen from elsewhere; proved with every slot kept, else nothing. */
+function fromElsewhere(one: ProvedCase, turns: readonly Turn[], address: Address, slot: Slot): readonly Turn[][] {
+  const seen = carried({ address: one.address, slot: one.case.slot, turns }, { address, slot });
+  if (!seen) return [];
   const { cube, goal } = cubeOf(address, slot);
-  return prove(cube, turns, goal).verdict === 'solves' ? turns : undefined;
+  return prove(cube, seen, goal).verdict === 'solves' ? [seen] : [];
 }
 
-export function materialOf(proved: ProvedLesson, leading: Leading): Material {
+/** What the coach recommends for this slot; else the easiest of what is recommended for others, as it is done here. */
+function coachSolution(
+  cases: readonly ProvedCase[],
+  address: Address,
+  slot: Slot,
+  leading: Leading,
+): readonly Turn[] | undefined {
+  const here = cases.filter((one) => one.case.slot === slot && one.solutions.length > 0);
+  const first = here[0] && fromElsewhere(here[0], here[0].solutions[0]!.solution.turns, address, slot)[0];
+  if (first) return first;
+  const all = cases.flatMap((one) =>
+    one.solutions.flatMap(({ solution }) => fromElsewhere(one, solution.turns, address, slot)),
+  );
+  return all.length > 0 ? easiestOf(all, leading) : undefined;
+}
+
+/** `setUps` serves all variations of a lesson: it knows no lesson. */
+export function materialOf(proved: ProvedLesson, leading: Leading, setUps: SetUps): Material {
   const { lesson } = proved;
   const only = lesson.practice?.only;
-  const searched = (longer: number) =>
-    remembered(
-      (address: Address, slot: Slot, open: readonly Slot[]) =>
-        findSolutions(cubeWithPair(address, slot), goalAt(address, slot, open), { longer }).solutions,
-      (address, slot, open) => keyOf(address, slot, open.join('')),
-    );
-  const shortestOf = searched(0);
+  const shortestOf = remembered(
+    (address: Address, slot: Slot, open: readonly Slot[]) =>
+      findSolutions(cubeWithPair(address, slot), goalAt(address, slot, open)).solutions.map(({ turns }) => turns),
+    (address, slot, open) => keyOf(address, slot, open.join('')),
+  );
   const shown = SLOTS.filter((s) => proved.cases.some((c) => c.case.slot === s));
   const slots = only && only.slots.length > 0 ? only.slots : shown;
   const seen: Seen[] = [];
-  for (const [caseText, one] of taughtCases(proved)) {
+  for (const [caseText, cases] of taughtCases(proved)) {
+    const one = cases[0]!;
     if (only && only.families.length > 0 && !only.families.includes(familyOf(one.address))) continue;
     for (const address of upToU(caseOf(one.address))) {
       for (const slot of slots) {
         if (only && only.stuck.length > 0 && !stuckSlots(address, slot).some((s) => only.stuck.includes(s))) continue;
-        const recommended = coachSolution(one, address, slot) ?? easiestOf(shortestOf(address, slot, []), leading);
+        const recommended =
+          coachSolution(cases, address, slot, leading) ?? easiestOf(shortestOf(address, slot, []), leading);
         if (only?.turns !== undefined && lengthOf(recommended) > only.turns) continue;
         seen.push({ ...sightingOf(address, slot), key: keyOf(address, slot), caseText, recommended });
       }
@@ -110,12 +122,7 @@ export function materialOf(proved: ProvedLesson, leading: Leading): Material {
     lesson,
     leading,
     seen,
-    solutionsOf: searched(1),
-    setUp: remembered(
-      (address: Address, slot: Slot, avoid: readonly Turn[] | undefined) =>
-        setUpFor(address, slot, avoid ? [avoid] : []),
-      (address, slot, avoid) => keyOf(address, slot, avoid && writeTurns(avoid)),
-    ),
+    setUps,
     recommended: (one, open) =>
       open.length === 0 ? one.recommended : easiestOf(shortestOf(one.address, one.slot, open), leading),
   };

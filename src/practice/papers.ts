@@ -12,6 +12,7 @@ import { type Material, materialOf } from './material.ts';
 import { paperCode } from './paper-code.ts';
 import { type Random, randomFor } from './random.ts';
 import { Coverage, ranked, type Shelf, shelvesOf, targetOf } from './selection.ts';
+import { type SetUps, startSetUps } from './set-ups.ts';
 import { ProvedExercise } from './soundness.ts';
 
 export interface Student {
@@ -70,8 +71,8 @@ interface Desk {
   readonly made: Map<string, ProvedExercise | string>;
 }
 
-function deskOf({ proved, hand }: Student, request: PracticeRequest): Desk {
-  const material = materialOf(proved, { hand, model: proved.lesson.hands });
+function deskOf({ proved, hand }: Student, request: PracticeRequest, setUps: SetUps): Desk {
+  const material = materialOf(proved, { hand, model: proved.lesson.hands }, setUps);
   const candidates = new Map(request.asked.map(({ kind }) => [kind, KINDS[kind].candidates(material)]));
   return { material, request, candidates, made: new Map() };
 }
@@ -253,11 +254,12 @@ export function makePapers(request: PracticeRequest, students: readonly Student[
   const papers: PracticePaper[] = [];
   const problems: Problem[] = [];
   const desks = new Map<ProvedLesson, Desk>();
+  const setUps = startSetUps();
   const all = new Coverage();
   const wordList = request.words ?? CHECK_WORDS;
   let before: readonly Candidate[] = [];
   for (const [position, student] of students.entries()) {
-    const desk = desks.get(student.proved) ?? deskOf(student, student.proved.lesson.practice ?? request);
+    const desk = desks.get(student.proved) ?? deskOf(student, student.proved.lesson.practice ?? request, setUps);
     desks.set(student.proved, desk);
     const groups = groupsOf(desk, student.level ?? request.level);
     const random = randomFor(request.seed, 'paper', position);

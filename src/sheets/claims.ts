@@ -12,17 +12,29 @@ export interface ClaimsFile {
   readonly claims: readonly PrintedClaim[];
 }
 
-/** Every claim of the sheet that its pages bear, in the order in which the sheet lists them. */
-function printedClaims({ pages, claims }: PrintedSheet, sheet: string, file: string): PrintedClaim[] {
-  const pageOf = new Map<string, number>();
+type Places = ReadonlyMap<string, { readonly sheet: string; readonly page: number }>;
+
+/** Where each id first stands on a sheet. */
+function placesOn({ pages }: PrintedSheet, sheet: string): Places {
+  const places = new Map<string, { sheet: string; page: number }>();
   pages.frames.forEach((frame, i) => {
-    for (const id of frame.claims) if (!pageOf.has(id)) pageOf.set(id, i + 1);
+    for (const id of frame.claims) if (!places.has(id)) places.set(id, { sheet, page: i + 1 });
   });
-  return claims.flatMap((claim) => {
-    const page = pageOf.get(claim.id);
-    return page === undefined ? [] : [{ ...claim, file, sheet, page }];
-  });
+  return places;
 }
+
+/** Every claim of the sheet that its pages bear, in the order in which the sheet lists them. */
+const printedClaims = (
+  { claims }: PrintedSheet,
+  here: Places,
+  others: readonly Places[],
+  file: string,
+): PrintedClaim[] =>
+  claims.flatMap((claim) => {
+    const place = here.get(claim.id);
+    const asked = others.find((places) => places.has(claim.id))?.get(claim.id);
+    return place ? [{ ...claim, file, ...place, ...(asked && { asked }) }] : [];
+  });
 
 export const pdfName = (name: string, { suffix }: Pick<PrintedSheet, 'suffix'>): string => `${name}${suffix}.pdf`;
 
@@ -30,9 +42,14 @@ export const pdfName = (name: string, { suffix }: Pick<PrintedSheet, 'suffix'>):
  * `name` is what the PDF files are called before their suffix, `file` the lesson file's name without its folder: the
  * same lesson gives the same bytes.
  */
-export const claimsFile = (sheets: readonly PrintedSheet[], name: string, file: string): ClaimsFile => ({
-  lesson: sheets[0]!.pages.title,
-  file,
-  sheets: sheets.map((sheet) => pdfName(name, sheet)),
-  claims: sheets.flatMap((sheet) => printedClaims(sheet, pdfName(name, sheet), file)),
-});
+export function claimsFile(sheets: readonly PrintedSheet[], name: string, file: string): ClaimsFile {
+  const names = sheets.map((sheet) => pdfName(name, sheet));
+  const places = sheets.map((sheet, i) => placesOn(sheet, names[i]!));
+  const others = (i: number): Places[] => places.filter((_, other) => other !== i);
+  return {
+    lesson: sheets[0]!.pages.title,
+    file,
+    sheets: names,
+    claims: sheets.flatMap((sheet, i) => printedClaims(sheet, places[i]!, others(i), file)),
+  };
+}

@@ -1,13 +1,17 @@
 /** A proved lesson laid out as its sheets: pages and claims, or what keeps them from being printed. */
+
+import { bound } from '../layout/bind.ts';
 import type { Paper } from '../layout/blocks.ts';
 import type { Pages } from '../layout/frames.ts';
 import { layOut } from '../layout/layout.ts';
 import type { Claim } from '../lesson/claim.ts';
 import type { Problem } from '../lesson/problem.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
+import { makePapers, type Student } from '../practice/papers.ts';
 import type { Ink } from '../svg/palette.ts';
 import { problemOfFault } from './faults.ts';
 import { makingOf } from './making.ts';
+import { practiceSheets } from './practice.ts';
 import { type LessonSheet, sheetsOf } from './sheets.ts';
 
 export interface PrintedSheet {
@@ -23,10 +27,32 @@ export interface Printed {
   readonly problems: readonly Problem[];
 }
 
-export function printLesson(proved: ProvedLesson, { paper, ink }: { paper: Paper; ink: Ink }): Printed {
-  const laidOut = sheetsOf(proved, makingOf(proved, ink)).map(({ suffix, sheet, claims }) => {
-    const { pages, faults } = layOut(sheet, { paper });
-    return { suffix, pages, claims, faults };
+export interface Printing {
+  readonly paper: Paper;
+  readonly ink: Ink;
+  /** Who gets a practice paper, in the order in which they sit; one paper for nobody in particular if left out. */
+  readonly students?: readonly Student[];
+}
+
+/** Students for a lesson without a roster: one. */
+const anyone = (proved: ProvedLesson): Student => ({
+  code: undefined,
+  proved,
+  hand: proved.lesson.hand,
+  level: undefined,
+});
+
+export function printLesson(proved: ProvedLesson, { paper, ink, students }: Printing): Printed {
+  const { practice } = proved.lesson;
+  const made = practice ? makePapers(practice, students ?? [anyone(proved)]) : { papers: [], problems: [] };
+  const sheets = [...sheetsOf(proved, makingOf(proved, ink)), ...practiceSheets(made.papers, ink)];
+  const laidOut = sheets.map(({ suffix, sheet, more = [], claims }) => {
+    const volumes = [sheet, ...more].map((one) => layOut(one, { paper }));
+    const faults = volumes.flatMap((volume) => volume.faults);
+    return { suffix, pages: bound(volumes.map((volume) => volume.pages)), claims, faults };
   });
-  return { sheets: laidOut, problems: laidOut.flatMap(({ faults }) => faults.map(problemOfFault)) };
+  return {
+    sheets: laidOut,
+    problems: [...made.problems, ...laidOut.flatMap(({ faults }) => faults.map(problemOfFault))],
+  };
 }

@@ -12,6 +12,8 @@ export interface LessonSheet {
   /** What its file is called after the lesson's name: nothing for the handout, `-cards` for `NAME-cards.pdf`. */
   readonly suffix: '' | `-${string}`;
   readonly sheet: Sheet;
+  /** Bound behind it in the same file, each with a count of pages of its own. */
+  readonly more?: readonly Sheet[];
   /** What may stand on it; no two sheets share a claim, since each printing is a claim of its own. */
   readonly claims: readonly Claim[];
 }

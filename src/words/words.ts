@@ -5,6 +5,8 @@
 import type { MarkingWords } from './marking.ts';
 import type { MarkingSheetWords } from './marking-sheets.ts';
 
+import type { PracticeWords } from './practice-words.ts';
+
 /** The six common sticker colours, in the order in which people list them. */
 export const COLOURS = ['white', 'yellow', 'green', 'blue', 'red', 'orange'] as const;
 export type Colour = (typeof COLOURS)[number];
@@ -224,4 +226,5 @@ export interface Words {
   readonly course: CourseWords;
   readonly marking: MarkingWords;
   readonly markingSheets: MarkingSheetWords;
+  readonly practice: PracticeWords;
 }

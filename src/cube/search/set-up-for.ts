@@ -9,7 +9,8 @@ import { findSolutions } from './find.ts';
 const EFFORT: Readonly<Record<string, number>> = { U: 1, R: 1, L: 1.2, F: 1.4, B: 2.6, D: 2.2 };
 const HALF_TURN = 0.3;
 
-const effortOf = (turns: readonly Turn[]): number =>
+/** Of a set-up, for the one who has to do it. */
+export const effortOf = (turns: readonly Turn[]): number =>
   turns.reduce((sum, t) => sum + (EFFORT[t.letter] ?? 3) + (t.quarters === 2 ? HALF_TURN : 0), 0);
 
 const isU = (turn: Turn | undefined): boolean => turn?.kind === 'face' && turn.letter === 'U';

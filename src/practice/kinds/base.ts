@@ -17,7 +17,7 @@ export function baseOf(
   avoid: readonly Turn[] | undefined,
 ): Base {
   const { address, slot } = seen;
-  const setup = material.setUp(address, slot, avoid);
+  const setup = material.setUps.setUp(address, slot, avoid);
   const cube = afterTurns(solvedCube(), setup);
   return { kind, key, difficulty, setup, slot, open, address, cube, goal: goalAt(address, slot, open) };
 }

@@ -75,7 +75,7 @@ export const picture: Kind = {
     const base = baseOf('picture', one, material, undefined);
     const wrong = wrongOnes(one.seen.address, random);
     if (wrong.length < WRONG) return undefined;
-    const setUps = wrong.map((address) => material.setUp(address, one.seen.slot, undefined));
+    const setUps = wrong.map((address) => material.setUps.setUp(address, one.seen.slot, undefined));
     return { ...base, form: 'choice', options: [base.setup, ...setUps].map(option), right: [0] };
   },
   unsound,

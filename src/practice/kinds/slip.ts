@@ -72,10 +72,10 @@ export const slip: Kind = {
   make(one, material, random): ChoiceExercise | undefined {
     const base = baseOf('slip', one, material, one.seen.recommended);
     const { cube, goal, setup } = base;
-    const others = material
-      .solutionsOf(one.seen.address, one.seen.slot, [])
-      .filter(({ turns }) => writeTurns(turns) !== writeTurns(one.seen.recommended) && !givesAway(setup, turns))
-      .map(({ turns }) => ({ turns, cost: doing(turns, material.leading) }))
+    const others = material.setUps
+      .solutions(one.seen.address, one.seen.slot)
+      .filter((turns) => writeTurns(turns) !== writeTurns(one.seen.recommended) && !givesAway(setup, turns))
+      .map((turns) => ({ turns, cost: doing(turns, material.leading) }))
       .sort((a, b) => a.cost - b.cost || (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1))
       .slice(0, CHOICES - 1)
       .map(({ turns }) => turns);

@@ -1,0 +1,86 @@
+/** What a practice paper's key claims: each answer, in the form that other programs can check. */
+import { writeAddress } from '../cube/address.ts';
+import { caseOf, familyOf } from '../cube/cases.ts';
+import { lengthOf, writeTurns } from '../cube/turns.ts';
+import type { ChoiceClaim, Claim, SolutionClaim } from '../lesson/claim.ts';
+import { positionAt } from '../lesson/source.ts';
+import type { ChoiceExercise, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
+import type { PaperItem, PracticePaper } from '../practice/papers.ts';
+import type { Making } from './phrases.ts';
+import { itemId, optionText, rightLetters } from './practice-texts.ts';
+
+function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
+  const { lesson } = paper.student.proved;
+  const { slot, goal, setup } = item.exercise;
+  return {
+    id: itemId(paper, item),
+    file: lesson.source.file,
+    line: positionAt(lesson.source, item.span.start).line,
+    hold: lesson.hold,
+    setup: writeTurns(setup, wide),
+    cross: lesson.colours.D,
+    pair: slot,
+    kept: goal.kept,
+  };
+}
+
+function solutionClaim(paper: PracticePaper, item: PaperItem, e: SolveExercise, making: Making): SolutionClaim {
+  return {
+    ...commonOf(paper, item, making),
+    kind: 'solution',
+    solution: writeTurns(e.recommended, making.wide),
+    address: writeAddress(e.address),
+    case: writeAddress(caseOf(e.address)),
+    family: familyOf(e.address),
+    verdict: 'solves',
+    broken: [],
+    length: lengthOf(e.recommended),
+    shortest: e.shortest,
+    proved: true,
+  };
+}
+
+function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, making: Making): ChoiceClaim {
+  const { slip } = e;
+  return {
+    ...commonOf(paper, item, making),
+    kind: 'choice',
+    asks: e.kind as ChoiceClaim['asks'],
+    options: item.order.map((i) => optionText(e.options[i]!, making)),
+    letters: item.letters,
+    answer: rightLetters(item),
+    ...(slip && {
+      turn: slip.at,
+      was: writeTurns([slip.was], making.wide),
+      now: writeTurns([slip.now], making.wide),
+    }),
+  };
+}
+
+function placeClaim(paper: PracticePaper, item: PaperItem, e: PlaceExercise, making: Making): ChoiceClaim {
+  return {
+    ...commonOf(paper, item, making),
+    kind: 'choice',
+    asks: 'place',
+    options: [],
+    letters: [],
+    answer: `${e.at}:${e.faces}`,
+    piece: e.piece,
+    turns: writeTurns(e.turns, making.wide),
+  };
+}
+
+function claimOf(paper: PracticePaper, item: PaperItem, making: Making): Claim {
+  const { exercise: e } = item;
+  switch (e.form) {
+    case 'solve':
+      return solutionClaim(paper, item, e, making);
+    case 'choice':
+      return choiceClaim(paper, item, e, making);
+    case 'place':
+      return placeClaim(paper, item, e, making);
+  }
+}
+
+export const practiceClaims = (paper: PracticePaper, making: Making): Claim[] =>
+  paper.items.map((item) => claimOf(paper, item, making));

@@ -1,0 +1,163 @@
+/** The key to a practice paper: letters and why, recommended solutions, and what the cube looks like after them. */
+import { afterTurns, pieceOf } from '../cube/cube.ts';
+import { cornerOfSlot, edgeOfSlot } from '../cube/goal.ts';
+import { lengthOf } from '../cube/turns.ts';
+import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
+import type { PlaceExercise, SolveExercise } from '../practice/exercise.ts';
+import type { PaperItem, PracticePaper } from '../practice/papers.ts';
+import { drawPlace } from '../svg/draw-place.ts';
+import { drawWhole } from '../svg/draw-whole.ts';
+import type { Look } from '../svg/marks.ts';
+import { type Making, plainText, printedTurns } from './phrases.ts';
+import { grey, itemId, line, lookOf, optionSpans, plain, rightLetters, strong } from './practice-texts.ts';
+
+const GAP = mm(7);
+const PICTURE = mm(22);
+
+interface Desk {
+  readonly paper: PracticePaper;
+  readonly making: Making;
+  readonly look: Look;
+}
+
+const stack = (children: readonly Block[], gap = 0): Block => ({ kind: 'stack', keep: true, gap, children });
+
+const setUpSpans = ({ exercise }: PaperItem, { making }: Desk): Span[] => [
+  grey(`${making.words.practice.setUp} `),
+  { kind: 'turns', turns: printedTurns(exercise.setup, making) },
+];
+
+/** One line of letters, one of the set-up, so that it can be tried. */
+function choice(item: PaperItem, desk: Desk): Block {
+  const { exercise } = item;
+  if (exercise.form !== 'choice') return stack([]);
+  const { making } = desk;
+  const answer: Span[] = exercise.slip
+    ? slipSpans(item, desk)
+    : exercise.right.flatMap((i) => optionSpans(exercise.options[i]!, making));
+  const head = [strong(`${item.number}\u00a0\u00a0${rightLetters(item)}`), plain('\u00a0\u00a0'), ...answer];
+  const isSetUpTheAnswer = exercise.kind === 'picture';
+  return stack([line('body', ...head), ...(isSetUpTheAnswer ? [] : [line('note', ...setUpSpans(item, desk))])]);
+}
+
+function slipSpans({ exercise }: PaperItem, { making }: Desk): Span[] {
+  if (exercise.form !== 'choice' || !exercise.slip) return [];
+  const { at, was, now } = exercise.slip;
+  const [before, between] = making.words.practice.slipAnswer(at);
+  const turn = (one: typeof was): Span => ({ kind: 'turns', turns: printedTurns([one], making) });
+  return [plain(`${before} `), turn(now), plain(`, ${between} `), turn(was)];
+}
+
+const withPicture = (picture: Block, text: Block): Block => ({
+  kind: 'columns',
+  gap: mm(4),
+  columns: [
+    { width: PICTURE, child: picture },
+    { width: { share: 1 }, child: text },
+  ],
+});
+
+/** Where the telling sticker of a piece looks, in words. */
+function placeWords({ piece, slot, at, faces }: PlaceExercise, { making, look }: Desk): string {
+  const colour = piece === 'corner' ? look.colours.D : look.colours[slot[0] as 'F'];
+  return making.words.practice.drawing.place(piece, at, colour, faces);
+}
+
+function place(item: PaperItem, exercise: PlaceExercise, desk: Desk): Block {
+  const words = placeWords(exercise, desk);
+  const piece = pieceOf(exercise.piece === 'corner' ? cornerOfSlot(exercise.slot) : edgeOfSlot(exercise.slot));
+  const scene = drawPlace(exercise.after, piece, desk.look, words);
+  const text = stack([
+    line('body', strong(`${item.number}`)),
+    line('note', plain(words)),
+    line('note', ...setUpSpans(item, desk)),
+  ]);
+  return withPicture({ kind: 'figure', scene, width: PICTURE }, text);
+}
+
+function solution(item: PaperItem, exercise: SolveExercise, desk: Desk): Block {
+  const { making, look, paper } = desk;
+  const { handout, practice } = making.words;
+  const { recommended, shortest, setup, cube, open } = exercise;
+  const length = lengthOf(recommended);
+  const text = stack([
+    line(
+      'body',
+      strong(`${item.number}`),
+      plain('\u00a0\u00a0'),
+      grey(practice.shortest(shortest, shortest === length)),
+    ),
+    { kind: 'turns', label: handout.setUp, groups: [{ turns: printedTurns(setup, making) }] },
+    {
+      kind: 'turns',
+      label: practice.recommended,
+      groups: [{ turns: printedTurns(recommended, making) }],
+      ring: { text: String(length), spoken: handout.turns(length) },
+    },
+    ...(open.length > 0 ? [line('note', plain(handout.open(open)))] : []),
+  ]);
+  const scene = drawWhole(afterTurns(cube, recommended), look);
+  const picture = exercise.kind === 'drill' ? undefined : ({ kind: 'figure', scene, width: PICTURE } as const);
+  const block = picture ? withPicture(picture, text) : text;
+  return { ...block, claims: [itemId(paper, item)] };
+}
+
+function answer(item: PaperItem, desk: Desk): Block {
+  const { exercise } = item;
+  switch (exercise.form) {
+    case 'solve':
+      return solution(item, exercise, desk);
+    case 'place':
+      return { ...place(item, exercise, desk), claims: [itemId(desk.paper, item)] };
+    case 'choice':
+      return { ...choice(item, desk), claims: [itemId(desk.paper, item)] };
+  }
+}
+
+export function practiceKey(paper: PracticePaper, making: Making): Sheet {
+  const desk: Desk = { paper, making, look: lookOf(paper, making) };
+  const { practice, handout, language } = making.words;
+  const { lesson } = paper.student.proved;
+  const title = practice.keyTitle(plainText(lesson.title, making));
+  const kinds = [...new Set(paper.items.map((i) => i.exercise.kind))];
+  const whose = [practice.paper(paper.code), ...(paper.student.code ? [practice.student(paper.student.code)] : [])];
+  const sections = kinds.flatMap((kind): Block[] => {
+    const items = paper.items.filter((i) => i.exercise.kind === kind);
+    const isSolving = items.some((i) => i.exercise.form === 'solve');
+    return [
+      { kind: 'text', role: 'H2', style: 'heading', spans: [plain(practice.kinds[kind].title)], keepWithNext: true },
+      ...(isSolving && kind === 'solve'
+        ? [{ ...line('note', plain(practice.common)), keepWithNext: true } as Block]
+        : []),
+      { kind: 'space', height: mm(1) },
+      { kind: 'grid', columns: 2, least: mm(75), gap: GAP, rowGap: mm(3), cells: items.map((i) => answer(i, desk)) },
+      { kind: 'space', height: mm(4) },
+    ];
+  });
+  const check: Block[] =
+    paper.checkWords.length === 0
+      ? []
+      : [line('body', strong(`${practice.checkWord(paper.checkWords.length)}: `), plain(paper.checkWords.join(' ')))];
+  return {
+    title,
+    language,
+    body: [
+      {
+        kind: 'text',
+        role: 'H1',
+        style: 'title',
+        spans: [plain(title)],
+        bookmark: whose.join(' · '),
+      },
+      line('body', strong(whose.join(' · '))),
+      { kind: 'space', height: mm(2) },
+      { kind: 'rule', weight: 'heavy' },
+      { kind: 'space', height: mm(3) },
+      line('note', strong(`${handout.hold}: `), plain(handout.holdWords(lesson.colours.D, lesson.hold.front))),
+      ...check,
+      { kind: 'space', height: mm(3) },
+      ...sections,
+    ],
+    foot: { left: [practice.foot(title, paper.code), practice.shortFoot(paper.code)], right: handout.page },
+  };
+}

@@ -1,0 +1,278 @@
+/** A practice paper: exercises by kind, room to write, boxes for letters. */
+
+import type { Turn } from '../cube/turns.ts';
+import { type Block, type GridBlock, mm, type Sheet, type TurnsBlock } from '../layout/blocks.ts';
+import type { ExerciseKind } from '../lesson/practice.ts';
+import type { ChoiceExercise } from '../practice/exercise.ts';
+import type { PaperItem, PracticePaper } from '../practice/papers.ts';
+import { drawHold } from '../svg/draw-hold.ts';
+import { drawBlank } from '../svg/draw-place.ts';
+import type { Look } from '../svg/marks.ts';
+import { lineSpans, type Making, plainText, printedTurns } from './phrases.ts';
+import { grey, itemId, line, lookOf, numberOf, optionSpans, pictureOf, plain, strong } from './practice-texts.ts';
+
+const GAP = mm(7);
+const INNER_GAP = mm(4);
+const ROW_GAP = mm(4);
+const PICTURE = mm(33);
+const LARGE_PICTURE = mm(38);
+const HOLD = mm(19);
+/** A letter in handwriting. */
+const BOX = mm(8);
+const TIME_BOX = mm(13);
+const TIMES = 5;
+const WRITE_LINES = 2;
+/** Rows of a drill between two breaks. */
+const ROWS_TO_A_BREAK = 3;
+
+interface Desk {
+  readonly paper: PracticePaper;
+  readonly making: Making;
+  readonly look: Look;
+}
+
+const figure = (scene: ReturnType<typeof pictureOf>, width: number): Block => ({ kind: 'figure', scene, width });
+
+const turns = (list: readonly Turn[], { making }: Desk, label?: string): TurnsBlock => ({
+  kind: 'turns',
+  groups: [{ turns: printedTurns(list, making) }],
+  ...(label !== undefined && { label }),
+});
+
+/** The item's number, and boxes at the right for its answer. */
+function numberAndBoxes(item: PaperItem, boxes: number, heads?: readonly string[]): Block {
+  const width = boxes * BOX;
+  return {
+    kind: 'columns',
+    gap: mm(2),
+    columns: [
+      { width: { share: 1 }, child: numberOf(item) },
+      { width, child: { kind: 'boxes', count: boxes, width: BOX, height: BOX, ...(heads && { heads }) } },
+    ],
+  };
+}
+
+const stack = (children: readonly Block[], gap = mm(1.5)): Block => ({ kind: 'stack', keep: true, gap, children });
+
+const beside = (left: Block, width: number, right: Block): Block => ({
+  kind: 'columns',
+  gap: INNER_GAP,
+  columns: [
+    { width, child: left },
+    { width: { share: 1 }, child: right },
+  ],
+});
+
+/** Each choice on a line, its letter first. */
+const choices = ({ options }: ChoiceExercise, { order, letters }: PaperItem, { making }: Desk): Block[] =>
+  order.map((option, i) =>
+    line('body', strong(letters[i]!), plain('\u00a0\u00a0'), ...optionSpans(options[option]!, making)),
+  );
+
+/** Two short words side by side. */
+const sideBySide = (blocks: readonly Block[]): Block => ({
+  kind: 'columns',
+  gap: mm(2),
+  columns: blocks.map((child) => ({ width: { share: 1 }, child })),
+});
+
+function panel(item: PaperItem, desk: Desk): Block {
+  const { exercise } = item;
+  const { words } = desk.making;
+  const picture = pictureOf(item, desk.look);
+  if (exercise.form === 'solve') {
+    const open: Block[] = exercise.open.length > 0 ? [line('note', strong(words.handout.open(exercise.open)))] : [];
+    const lines = Array.from({ length: WRITE_LINES }, (): Block => ({ kind: 'write-line', label: '' }));
+    const right = [numberOf(item), turns(exercise.setup, desk, words.handout.setUp), ...open, ...lines];
+    return beside(figure(picture, PICTURE), PICTURE, stack(right, 0));
+  }
+  if (exercise.form === 'place') {
+    const { blank } = words.practice.drawing;
+    return stack([
+      numberOf(item),
+      sideBySide([figure(picture, LARGE_PICTURE), figure(drawBlank(desk.look, blank(exercise.piece)), LARGE_PICTURE)]),
+      turns(exercise.turns, desk, words.practice.mark(exercise.piece)),
+    ]);
+  }
+  const options = choices(exercise, item, desk);
+  const inOrder = exercise.right.length > 1;
+  const boxes = inOrder ? exercise.right.length : exercise.slip ? words.practice.slipHeads.length : 1;
+  const head = numberAndBoxes(item, boxes, exercise.slip && words.practice.slipHeads);
+  if (exercise.options.every((o) => o.says === 'word')) {
+    return stack([head, figure(picture, PICTURE), sideBySide(options)]);
+  }
+  const setUp = exercise.kind === 'picture' ? [] : [turns(exercise.setup, desk, words.handout.setUp)];
+  return beside(figure(picture, PICTURE), PICTURE, stack([head, ...setUp, ...options]));
+}
+
+/** How many panels of a kind stand beside each other, and the least width of one. */
+const COLUMNS: Readonly<Record<Exclude<ExerciseKind, 'drill'>, Pick<GridBlock, 'columns' | 'least'>>> = {
+  likeness: { columns: 4, least: mm(36) },
+  edge: { columns: 4, least: mm(36) },
+  picture: { columns: 2, least: mm(80) },
+  place: { columns: 2, least: mm(80) },
+  slip: { columns: 2, least: mm(80) },
+  solve: { columns: 2, least: mm(80) },
+};
+
+function drillRow(item: PaperItem, desk: Desk): Block {
+  const row: Block = {
+    kind: 'columns',
+    gap: mm(2),
+    columns: [
+      { width: mm(8), child: numberOf(item) },
+      { width: { share: 1 }, child: turns(item.exercise.setup, desk) },
+      { width: TIMES * TIME_BOX, child: { kind: 'boxes', count: TIMES, width: TIME_BOX, height: BOX } },
+    ],
+  };
+  return { ...row, claims: [itemId(desk.paper, item)] };
+}
+
+function drill(items: readonly PaperItem[], desk: Desk): Block[] {
+  const { rest, strain } = desk.making.words.practice;
+  const rows = items.flatMap((item, i): Block[] => [
+    drillRow(item, desk),
+    { kind: 'space', height: mm(1.5) },
+    ...((i + 1) % ROWS_TO_A_BREAK === 0 && i + 1 < items.length
+      ? [line('note', grey(rest)), { kind: 'space', height: mm(2) } as const]
+      : []),
+  ]);
+  return [{ ...line('note', strong(strain)), keepWithNext: true } as Block, { kind: 'space', height: mm(2) }, ...rows];
+}
+
+/** Items of one kind under one heading. */
+function section(kind: ExerciseKind, items: readonly PaperItem[], desk: Desk): Block[] {
+  const { title, ask } = desk.making.words.practice.kinds[kind];
+  const head: Block[] = [
+    { kind: 'text', role: 'H2', style: 'heading', spans: [plain(title)], keepWithNext: true },
+    { kind: 'text', role: 'P', style: 'note', spans: [plain(ask)], keepWithNext: true },
+  ];
+  const body: Block[] =
+    kind === 'drill'
+      ? drill(items, desk)
+      : [
+          {
+            kind: 'grid',
+            gap: GAP,
+            rowGap: ROW_GAP,
+            ...COLUMNS[kind],
+            cells: items.map((item) => ({ ...panel(item, desk), claims: [itemId(desk.paper, item)] })),
+          },
+        ];
+  return [...head, { kind: 'space', height: mm(2) }, ...body, { kind: 'space', height: mm(5) }];
+}
+
+/** `1–8 and 12`: the numbers of the items, runs drawn together. */
+function numbersIn(items: readonly PaperItem[]): string {
+  const runs: [number, number][] = [];
+  for (const { number } of items) {
+    const last = runs.at(-1);
+    if (last && last[1] === number - 1) last[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs.map(([a, b]) => (a === b ? `${a}` : `${a}\u2013${b}`)).join(', ');
+}
+
+export const isLettered = ({ exercise: e }: PaperItem): boolean => e.form === 'choice' && e.right.length === 1;
+
+/** A box for each letter of the check words, the number of its item over it. */
+function checkWord({ paper, making }: Desk): Block[] {
+  const { checkWords, items } = paper;
+  if (checkWords.length === 0) return [];
+  const lettered = items.filter(isLettered);
+  const { practice } = making.words;
+  let from = 0;
+  const rows = checkWords.map((word): Block => {
+    const heads = lettered.slice(from, from + word.length).map(({ number }) => String(number));
+    from += word.length;
+    return { kind: 'boxes', count: word.length, width: BOX, height: BOX, heads };
+  });
+  return [
+    {
+      kind: 'stack',
+      keep: true,
+      gap: mm(2),
+      children: [
+        { kind: 'text', role: 'H2', style: 'heading', spans: [plain(practice.checkWord(checkWords.length))] },
+        line('note', plain(practice.checkWordSays(numbersIn(lettered), checkWords.length))),
+        { kind: 'grid', columns: 2, least: mm(75), gap: GAP, rowGap: mm(2), cells: rows },
+      ],
+    },
+    { kind: 'space', height: mm(5) },
+  ];
+}
+
+/** Club, course and paper over the title, lines for name and date beside it, the hold below. */
+function head(desk: Desk): Block[] {
+  const { paper, making, look } = desk;
+  const { lesson } = paper.student.proved;
+  const { handout, practice } = making.words;
+  const above = [lesson.club, lesson.course]
+    .filter((l) => l !== undefined)
+    .flatMap((l, i) => [...(i > 0 ? [plain(' · ')] : []), ...lineSpans(l, making)]);
+  const whose = [practice.paper(paper.code), ...(paper.student.code ? [practice.student(paper.student.code)] : [])];
+  const titles: Block[] = [
+    ...(above.length > 0 ? [line('label', ...above)] : []),
+    {
+      kind: 'text',
+      role: 'H1',
+      style: 'title',
+      spans: [plain(practice.title(plainText(lesson.title, making)))],
+      bookmark: whose.join(' · '),
+    },
+    line('body', strong(whose.join(' · '))),
+  ];
+  const lines: Block[] = [
+    { kind: 'write-line', label: handout.name },
+    { kind: 'write-line', label: handout.date },
+  ];
+  const hold = line(
+    'note',
+    strong(`${handout.hold}: `),
+    plain(`${handout.holdWords(lesson.colours.D, lesson.hold.front)}. ${practice.start}`),
+  );
+  return [
+    {
+      kind: 'columns',
+      gap: mm(10),
+      columns: [
+        { width: { share: 1 }, child: { kind: 'stack', gap: 0, children: titles } },
+        { width: mm(50), child: { kind: 'stack', gap: mm(2), children: lines } },
+      ],
+    },
+    { kind: 'space', height: mm(2) },
+    { kind: 'rule', weight: 'heavy' },
+    { kind: 'space', height: mm(3) },
+    beside(figure(drawHold(look), HOLD), HOLD, stack([hold, line('note', grey(handout.signs.join(' ')))])),
+    { kind: 'space', height: mm(4) },
+  ];
+}
+
+/** Kinds in the order in which their items stand. */
+const kindsOf = (items: readonly PaperItem[]): ExerciseKind[] => [...new Set(items.map((i) => i.exercise.kind))];
+
+/** The check word follows the last choice. */
+export function practicePaper(paper: PracticePaper, making: Making): Sheet {
+  const desk: Desk = { paper, making, look: lookOf(paper, making) };
+  const { items } = paper;
+  const kinds = kindsOf(items);
+  const lastLettered = items.findLast(isLettered)?.exercise.kind;
+  const title = making.words.practice.title(plainText(paper.student.proved.lesson.title, making));
+  const { practice, handout, drawing: _ } = making.words;
+  return {
+    title,
+    language: making.words.language,
+    body: [
+      ...head(desk),
+      ...kinds.flatMap((kind) => [
+        ...section(
+          kind,
+          items.filter((i) => i.exercise.kind === kind),
+          desk,
+        ),
+        ...(kind === lastLettered ? checkWord(desk) : []),
+      ]),
+    ],
+    foot: { left: [practice.foot(title, paper.code), practice.shortFoot(paper.code)], right: handout.page },
+  };
+}

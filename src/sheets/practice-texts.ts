@@ -1,0 +1,74 @@
+/** What practice papers and their keys word alike. */
+
+import { writeTurns } from '../cube/turns.ts';
+import type { Block, Span, TextStyle } from '../layout/blocks.ts';
+import type { Option } from '../practice/exercise.ts';
+import type { PaperItem, PracticePaper } from '../practice/papers.ts';
+import { drawCase } from '../svg/draw-case.ts';
+import type { Look } from '../svg/marks.ts';
+import type { Scene } from '../svg/scene.ts';
+import { lineSpans, type Making, plainText, printedTurns } from './phrases.ts';
+
+export const plain = (text: string): Span => ({ kind: 'plain', text });
+export const grey = (text: string): Span => ({ kind: 'plain', text, ink: 'grey' });
+export const strong = (text: string): Span => ({ kind: 'strong', text });
+
+export const line = (style: TextStyle, ...spans: readonly Span[]): Block => ({ kind: 'text', role: 'P', style, spans });
+
+/** The number by which an item is called, here and in the claims file. */
+export const itemId = ({ code }: PracticePaper, { number }: PaperItem): string => `${code}.${number}`;
+
+export const numberOf = ({ number }: PaperItem): Block => ({
+  kind: 'text',
+  role: 'H3',
+  style: 'panel',
+  spans: [strong(String(number))],
+});
+
+export function optionSpans(option: Option, making: Making): Span[] {
+  switch (option.says) {
+    case 'turns':
+      return [{ kind: 'turns', turns: printedTurns(option.turns, making) }];
+    case 'word':
+      return [plain(making.words.practice.options[option.word])];
+    case 'text':
+      return lineSpans(option.line, making);
+  }
+}
+
+/** In ASCII, for the claims file. */
+export function optionText(option: Option, making: Making): string {
+  switch (option.says) {
+    case 'turns':
+      return writeTurns(option.turns, making.wide);
+    case 'word':
+      return making.words.practice.options[option.word];
+    case 'text':
+      return plainText(option.line, making);
+  }
+}
+
+/** The letter of an option, by its index. */
+export const letterOf = ({ order, letters }: PaperItem, option: number): string => letters[order.indexOf(option)]!;
+
+/** The answer as a student writes it: one letter, or several where options are to be put in order. */
+export const rightLetters = (item: PaperItem): string =>
+  item.exercise.form === 'choice' ? item.exercise.right.map((i) => letterOf(item, i)).join('') : '';
+
+export const lookOf = ({ student }: PracticePaper, { ink, words }: Making): Look => ({
+  colours: student.proved.lesson.colours,
+  ink,
+  words,
+});
+
+/** Neighbours share many cases: each is drawn once a look. Keys are exercises, which live as long as their papers. */
+const drawn = new WeakMap<object, Map<string, Scene>>();
+
+export function pictureOf(item: PaperItem, look: Look): Scene {
+  const { exercise } = item;
+  const known = drawn.get(exercise) ?? new Map<string, Scene>();
+  drawn.set(exercise, known);
+  const found = known.get(look.ink) ?? drawCase(exercise.cube, exercise.goal, 'open', look);
+  known.set(look.ink, found);
+  return found;
+}

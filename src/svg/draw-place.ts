@@ -1,0 +1,36 @@
+/** The open view with nothing on it but the centres, to mark a piece on; and the same with the piece, for a key. */
+import { type Cube, type Piece, solvedCube } from '../cube/cube.ts';
+import { cubeEdges, ground, type Look, letters, pieceMarks, type SeenSticker, seenStickers } from './marks.ts';
+import { OPEN_VIEW } from './open-view.ts';
+import type { Scene } from './scene.ts';
+
+function scene(stickers: readonly SeenSticker[], look: Look, description: string): Scene {
+  const { width, height } = OPEN_VIEW;
+  const pair = stickers.filter((s) => s.role === 'pair');
+  return {
+    width,
+    height,
+    marks: [
+      ...stickers.map((s) => ground(s, look)),
+      ...cubeEdges(OPEN_VIEW, look.ink),
+      ...pieceMarks(pair, look),
+      ...letters([...stickers.filter((s) => s.role === 'centre'), ...pair], look),
+    ],
+    description,
+  };
+}
+
+/** `description` says what is to be marked. */
+export const drawBlank = (look: Look, description: string): Scene =>
+  scene(
+    seenStickers(solvedCube(), OPEN_VIEW, ({ piece }) => (piece === undefined ? 'centre' : 'other')),
+    look,
+    description,
+  );
+
+export const drawPlace = (cube: Cube, piece: Piece, look: Look, description: string): Scene =>
+  scene(
+    seenStickers(cube, OPEN_VIEW, (s) => (s.piece === undefined ? 'centre' : s.piece === piece ? 'pair' : 'other')),
+    look,
+    description,
+  );

@@ -1,0 +1,70 @@
+import type { PracticeWords } from './practice-words.ts';
+import type { Colour, DrawingWords } from './words.ts';
+
+const SIDES = { F: 'front', R: 'right', B: 'back', L: 'left' } as const;
+
+export const englishPractice = (drawing: DrawingWords): PracticeWords => ({
+  title: (lesson) => `Practice: ${lesson}`,
+  keyTitle: (lesson) => `Key: ${lesson}`,
+  paper: (code) => `Paper ${code}`,
+  student: (code) => `For ${code}`,
+  start: 'Start every set-up from a cube whose first two layers are solved. The top may be as it likes.',
+  kinds: {
+    likeness: {
+      title: 'Like or unlike?',
+      ask:
+        'Compare the corner’s top colour with the edge: with its top colour if it is on top, with its colour in front ' +
+        'or behind if it is in a slot. Write the letter in the box.',
+    },
+    edge: {
+      title: 'Good or bad edge?',
+      ask:
+        'Good: turns of U, D, R and L and half turns of F and B can bring it home. Bad: they cannot. ' +
+        'Write the letter in the box.',
+    },
+    picture: { title: 'Read the picture', ask: 'Which set-up gives it? Write the letter in the box.' },
+    place: {
+      title: 'Where does it go?',
+      ask: 'Begin with the picture on the left and do the turns in your head. Mark where the piece is then.',
+    },
+    slip: {
+      title: 'Find the slip',
+      ask:
+        'One of the four does not solve the case: a single turn in it is wrong. Write its letter, which turn it is, ' +
+        'and the right one.',
+    },
+    solve: { title: 'Solve it', ask: 'Set up, look, and write down your turns.' },
+    drill: { title: 'Drill', ask: 'Set up, solve, write the time. Then set up again.' },
+  },
+  options: { like: 'like', unlike: 'unlike', good: 'good', bad: 'bad' },
+  mark: (piece) => `Mark the ${piece} after`,
+  slipHeads: ['letter', 'turn', 'right'],
+  checkWord: (words) => (words === 1 ? 'Check word' : 'Check words'),
+  checkWordSays: (items, words) =>
+    `The letters of your answers to ${items} spell ${words === 1 ? 'a word' : 'words'} if all are right.`,
+  strain:
+    'Fingers and wrists tire before you notice. Shake your hands out after every row, rest at each break, and stop at ' +
+    'once if anything aches.',
+  rest: 'Break: put the cube down for a minute.',
+  times: 'Times',
+  recommended: 'Recommended',
+  shortest: (turns, isThat) => (isThat ? 'none is shorter' : `the shortest has ${turns}`),
+  common:
+    'Solved on the cube, many answers are right: each leaves the cross and the slots that were to be kept whole, and ' +
+    'the pair in its slot. The pictures show the whole cube after the recommended turns if it was solved before the ' +
+    'set-up; with other turns the top, and slots that were open, may look otherwise.',
+  after: 'after it',
+  slipAnswer: (turn) => [`turn ${turn} should be`, 'and not'],
+  setUp: 'set-up',
+  foot: (title, code) => `${title} · paper ${code}`,
+  shortFoot: (code) => `paper ${code}`,
+  drawing: {
+    blank: (piece) => `An empty cube, to mark the ${piece} on.`,
+    top: (top, sides) => {
+      const rows = [0, 3, 6].map((from) => top.slice(from, from + 3).join(' '));
+      const around = (['F', 'R', 'B', 'L'] as const).map((side) => `${SIDES[side]} ${sides[side].join(' ')}`);
+      return `The top, row by row: ${rows.join(', ')}. The row below it: ${around.join(', ')}.`;
+    },
+    place: (piece, place, colour: Colour, side) => drawing.piece(piece, { at: 'elsewhere', place }, colour, side),
+  },
+});

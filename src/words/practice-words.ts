@@ -1,0 +1,50 @@
+/** What practice papers and their keys say beside what the lesson says. */
+import type { Colour, PlaceName, Side } from './words.ts';
+
+export type ExerciseName = 'likeness' | 'edge' | 'picture' | 'place' | 'slip' | 'solve' | 'drill';
+
+export interface PracticeWords {
+  readonly title: (lesson: string) => string;
+  readonly keyTitle: (lesson: string) => string;
+  /** Over the title: which paper this is. */
+  readonly paper: (code: string) => string;
+  /** Whose it is, as the roster has it. */
+  readonly student: (code: string) => string;
+  /** How every set-up begins. */
+  readonly start: string;
+  /** Heading and question of each kind of exercise. */
+  readonly kinds: { readonly [kind in ExerciseName]: { readonly title: string; readonly ask: string } };
+  readonly options: { readonly like: string; readonly unlike: string; readonly good: string; readonly bad: string };
+  /** Where the empty picture stands. */
+  readonly mark: (piece: 'corner' | 'edge') => string;
+  /** Over the boxes of a slip: the letter, the number of the turn, the right turn. */
+  readonly slipHeads: readonly [string, string, string];
+  readonly checkWord: (words: number) => string;
+  /** The numbers of the items whose letters spell it. */
+  readonly checkWordSays: (items: string, words: number) => string;
+  /** Said before a drill. */
+  readonly strain: string;
+  /** Between rows of a drill. */
+  readonly rest: string;
+  readonly times: string;
+  readonly recommended: string;
+  readonly shortest: (turns: number, isThat: boolean) => string;
+  /** What every right answer to an item to solve has in common. */
+  readonly common: string;
+  /** Under the picture of the cube after the recommended answer. */
+  readonly after: string;
+  /** What stands before the right turn and before the wrong one. */
+  readonly slipAnswer: (turn: number) => readonly [string, string];
+  readonly setUp: string;
+  readonly foot: (title: string, code: string) => string;
+  readonly shortFoot: (code: string) => string;
+  readonly drawing: {
+    readonly blank: (piece: 'corner' | 'edge') => string;
+    /** The nine colours of the top, row by row, and the three below its edge at each side, from the left as one looks at it. */
+    readonly top: (
+      top: readonly Colour[],
+      sides: { readonly [side in 'F' | 'R' | 'B' | 'L']: readonly Colour[] },
+    ) => string;
+    readonly place: (piece: 'corner' | 'edge', place: PlaceName, colour: Colour, side: Side) => string;
+  };
+}
