@@ -12,6 +12,7 @@ import { type NamedCourse, nameCourses } from './courses.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, loadFile, placed } from './load-files.ts';
+import { loadRoster } from './load-roster.ts';
 import type { BuildOptions } from './options.ts';
 import { countErrors, counted, progress, tell } from './report.ts';
 
@@ -99,10 +100,17 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     step(file);
     const { loaded, found } = await loadFile(file, io, options.variation);
     const proved = loaded?.proved;
-    const printed = proved && printLesson(proved, options);
+    const { roster, variation, paper, ink } = options;
+    const seated = loaded && roster !== undefined ? await loadRoster(roster, loaded, variation, io) : undefined;
+    // What was told of the lesson once is not told again for a student.
+    const ofRoster = (seated?.found ?? []).filter((f) => !found.some((g) => g.problem.span === f.problem.span));
+    const isWhole = countErrors(ofRoster) === 0;
+    const students = seated ? { students: seated.students } : {};
+    const printed = proved && isWhole ? printLesson(proved, { paper, ink, ...students }) : undefined;
     const ofPage: Found[] = (printed?.problems ?? []).map((problem) => ({ problem, source: loaded!.source }));
-    all.push(...found, ...ofPage);
-    tell([...found, ...ofPage], io);
+    const told = [...found, ...ofRoster, ...ofPage];
+    all.push(...told);
+    tell(told, io);
     if (!proved || !printed || countErrors(ofPage) > 0) continue;
     built.set(file, { proved, sheets: printed.sheets });
     files.push(...(await filesOf(file, proved, printed.sheets, options)));

@@ -30,6 +30,8 @@ export interface BuildOptions {
   readonly watch: boolean;
   /** For which students. */
   readonly variation: Variation;
+  /** A table of students: each gets a practice paper. */
+  readonly roster: string | undefined;
 }
 
 export interface NewOptions {
@@ -124,7 +126,7 @@ export interface UsageError {
 /** Every command and the options that it takes; `json` and `help` go with all. */
 const COMMANDS = {
   check: [],
-  build: ['out', 'paper', 'ink', 'pictures', 'cross', 'front', 'scheme', 'hand', 'wide', 'watch'],
+  build: ['out', 'paper', 'ink', 'pictures', 'cross', 'front', 'scheme', 'hand', 'wide', 'watch', 'roster'],
   new: [],
   find: ['pair', 'setup', 'slot', 'keep', 'longer', 'faces', 'begins', 'ends', 'hands'],
   cases: ['every-address', 'every-keep', 'longer', 'print', 'out', 'paper', 'ink'],
@@ -190,6 +192,7 @@ function parse(args: readonly string[]) {
       ink: { type: 'string' },
       pictures: { type: 'boolean' },
       watch: { type: 'boolean' },
+      roster: { type: 'string' },
       cross: { type: 'string' },
       front: { type: 'string' },
       scheme: { type: 'string' },
@@ -263,6 +266,9 @@ function buildOptions(values: Parsed['values'], json: boolean, files: readonly s
   const scheme = values.scheme === undefined ? undefined : schemeOf(values.scheme);
   if (isUsageError(scheme)) return scheme;
   if (values.out === '') return { usage: '--out needs the name of a folder; "." is this one' };
+  if (values.roster !== undefined && files.length > 1) {
+    return { usage: '--roster goes with one lesson: build the others by themselves' };
+  }
   const { paper = 'a4', ink = 'colour', ...variation } = words;
   return {
     command: 'build',
@@ -273,6 +279,7 @@ function buildOptions(values: Parsed['values'], json: boolean, files: readonly s
     ink,
     pictures: values.pictures ?? false,
     watch: values.watch ?? false,
+    roster: values.roster,
     variation: scheme ? { ...variation, scheme } : variation,
   };
 }

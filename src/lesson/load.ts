@@ -22,6 +22,8 @@ function outcomeOf(read: ReadLesson, variation: Variation): Outcome {
 
 export interface Loaded extends Outcome {
   readonly source: Source;
+  /** The same lesson for other students; as it was read, not as it was varied before. */
+  readonly again: (variation: Variation) => Outcome;
 }
 
 /** Undefined if the bytes are not UTF-8. The decoder drops a byte-order mark. */
@@ -40,14 +42,12 @@ export function loadLesson(file: string, bytes: Uint8Array, variation: Variation
     const message = 'the file is not UTF-8 text';
     const hint = 'save it as UTF-8 in your editor';
     const span = { start: 0, end: 0 };
-    return {
-      source: sourceOf(file, ''),
-      proved: undefined,
-      claims: [],
-      ruleClaims: [],
-      problems: [{ code: 'file-not-utf8', span, message, hint }],
-    };
+    const problems: Problem[] = [{ code: 'file-not-utf8', span, message, hint }];
+    const nothing: Outcome = { proved: undefined, claims: [], ruleClaims: [], problems };
+    return { source: sourceOf(file, ''), ...nothing, again: () => nothing };
   }
-  const outcome = outcomeOf(readLesson(source), variation);
-  return { source, ...outcome, problems: [...outcome.problems].sort((a, b) => a.span.start - b.span.start) };
+  const read = readLesson(source);
+  const again = (other: Variation): Outcome => outcomeOf(read, other);
+  const outcome = again(variation);
+  return { source, ...outcome, problems: [...outcome.problems].sort((a, b) => a.span.start - b.span.start), again };
 }

@@ -176,6 +176,8 @@ export function vary(
     scheme,
     hold,
     colours,
+    // Whoever makes more of it has to know whose hand it is for.
+    hand: mirrored ? 'left' : 'right',
     wide: variation.wide ?? lesson.wide,
     title: changedLine(change, lesson.title),
     course: changedLine(change, lesson.course),

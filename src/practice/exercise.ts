@@ -35,8 +35,8 @@ interface Common {
 export interface SolveExercise extends Common {
   readonly form: 'solve';
   readonly recommended: readonly Turn[];
-  /** Fewest face turns; an exhaustive search found it. */
-  readonly shortest: number;
+  /** One of the fewest turns there are, the easiest of them; an exhaustive search found it. */
+  readonly shortest: readonly Turn[];
 }
 
 /** One turn in a sequence that is wrong, from 1, and what it should have been. */

@@ -32,6 +32,8 @@ export interface Material {
   readonly setUps: SetUps;
   /** With a slot more open there may be shorter ways than the coach's. */
   readonly recommended: (seen: Seen, open: readonly Slot[]) => readonly Turn[];
+  /** The easiest of the shortest. */
+  readonly shortest: (seen: Seen, open: readonly Slot[]) => readonly Turn[];
 }
 
 /** The cube that an address is drawn and solved from: the pair there, all else home. */
@@ -118,12 +120,14 @@ export function materialOf(proved: ProvedLesson, leading: Leading, setUps: SetUp
       }
     }
   }
+  const shortest = (one: Seen, open: readonly Slot[]): readonly Turn[] =>
+    easiestOf(shortestOf(one.address, one.slot, open), leading);
   return {
     lesson,
     leading,
     seen,
     setUps,
-    recommended: (one, open) =>
-      open.length === 0 ? one.recommended : easiestOf(shortestOf(one.address, one.slot, open), leading),
+    recommended: (one, open) => (open.length === 0 ? one.recommended : shortest(one, open)),
+    shortest,
   };
 }

@@ -20,7 +20,6 @@ export interface Student {
   readonly code: string | undefined;
   /** The lesson as it is for this student. */
   readonly proved: ProvedLesson;
-  readonly hand: 'right' | 'left';
   /** Undefined: as the lesson says. */
   readonly level: Level | undefined;
 }
@@ -71,8 +70,8 @@ interface Desk {
   readonly made: Map<string, ProvedExercise | string>;
 }
 
-function deskOf({ proved, hand }: Student, request: PracticeRequest, setUps: SetUps): Desk {
-  const material = materialOf(proved, { hand, model: proved.lesson.hands }, setUps);
+function deskOf({ proved }: Student, request: PracticeRequest, setUps: SetUps): Desk {
+  const material = materialOf(proved, { hand: proved.lesson.hand, model: proved.lesson.hands }, setUps);
   const candidates = new Map(request.asked.map(({ kind }) => [kind, KINDS[kind].candidates(material)]));
   return { material, request, candidates, made: new Map() };
 }

@@ -15,7 +15,7 @@ export interface SetUps {
   /** All solutions up to one turn longer than the shortest, all slots kept that can be; the shorter first. */
   readonly solutions: (address: Address, slot: Slot) => readonly (readonly Turn[])[];
   /** Not the inverse of any of `avoid`, nor of a shortest solution where none is named. */
-  readonly setUp: (address: Address, slot: Slot, avoid: readonly Turn[] | undefined) => readonly Turn[];
+  readonly setUp: (address: Address, slot: Slot, avoid: readonly (readonly Turn[])[]) => readonly Turn[];
 }
 
 const isU = (turn: Turn | undefined): boolean => turn?.letter === 'U';
@@ -41,9 +41,9 @@ export function startSetUps(): SetUps {
       const all = seen(address, slot, longer);
       const shortest = all[0]!.length;
       const ranked = all
-        .filter((turns) => !isU(turns.at(-1)) && (avoid ? true : turns.length > shortest))
+        .filter((turns) => !isU(turns.at(-1)) && (avoid.length > 0 || turns.length > shortest))
         .map((turns) => ({ turns: inverse(turns), effort: effortOf(inverse(turns)) }))
-        .filter(({ turns }) => !avoid || !givesAway(turns, avoid))
+        .filter(({ turns }) => !avoid.some((answer) => givesAway(turns, answer)))
         .sort((a, b) => a.effort - b.effort || (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1));
       if (ranked[0]) return ranked[0].turns;
     }

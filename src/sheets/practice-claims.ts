@@ -7,7 +7,7 @@ import { positionAt } from '../lesson/source.ts';
 import type { ChoiceExercise, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import type { Making } from './phrases.ts';
-import { itemId, optionText, rightLetters } from './practice-texts.ts';
+import { itemId, optionText, rightLetters, shorterId, shorterOf } from './practice-texts.ts';
 
 function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
   const { lesson } = paper.student.proved;
@@ -24,20 +24,24 @@ function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
   };
 }
 
-function solutionClaim(paper: PracticePaper, item: PaperItem, e: SolveExercise, making: Making): SolutionClaim {
-  return {
-    ...commonOf(paper, item, making),
+/** The recommended answer, and a shorter one where there is one: `K4T.7` and `K4T.7.2`. */
+function solutionClaims(paper: PracticePaper, item: PaperItem, e: SolveExercise, making: Making): SolutionClaim[] {
+  const common = commonOf(paper, item, making);
+  const shortest = lengthOf(e.shortest);
+  return [e.recommended, ...shorterOf(e)].map((turns, i) => ({
+    ...common,
+    id: i === 0 ? common.id : shorterId(common.id),
     kind: 'solution',
-    solution: writeTurns(e.recommended, making.wide),
+    solution: writeTurns(turns, making.wide),
     address: writeAddress(e.address),
     case: writeAddress(caseOf(e.address)),
     family: familyOf(e.address),
     verdict: 'solves',
     broken: [],
-    length: lengthOf(e.recommended),
-    shortest: e.shortest,
+    length: lengthOf(turns),
+    shortest,
     proved: true,
-  };
+  }));
 }
 
 function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, making: Making): ChoiceClaim {
@@ -70,17 +74,17 @@ function placeClaim(paper: PracticePaper, item: PaperItem, e: PlaceExercise, mak
   };
 }
 
-function claimOf(paper: PracticePaper, item: PaperItem, making: Making): Claim {
+function claimsOf(paper: PracticePaper, item: PaperItem, making: Making): Claim[] {
   const { exercise: e } = item;
   switch (e.form) {
     case 'solve':
-      return solutionClaim(paper, item, e, making);
+      return solutionClaims(paper, item, e, making);
     case 'choice':
-      return choiceClaim(paper, item, e, making);
+      return [choiceClaim(paper, item, e, making)];
     case 'place':
-      return placeClaim(paper, item, e, making);
+      return [placeClaim(paper, item, e, making)];
   }
 }
 
 export const practiceClaims = (paper: PracticePaper, making: Making): Claim[] =>
-  paper.items.map((item) => claimOf(paper, item, making));
+  paper.items.flatMap((item) => claimsOf(paper, item, making));

@@ -1,18 +1,43 @@
 /** The key to a practice paper: letters and why, recommended solutions, and what the cube looks like after them. */
 import { afterTurns, pieceOf } from '../cube/cube.ts';
 import { cornerOfSlot, edgeOfSlot } from '../cube/goal.ts';
-import { lengthOf } from '../cube/turns.ts';
+import { lengthOf, type Turn } from '../cube/turns.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
+import type { ExerciseKind } from '../lesson/practice.ts';
 import type { PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { drawPlace } from '../svg/draw-place.ts';
 import { drawWhole } from '../svg/draw-whole.ts';
 import type { Look } from '../svg/marks.ts';
 import { type Making, plainText, printedTurns } from './phrases.ts';
-import { grey, itemId, line, lookOf, optionSpans, plain, rightLetters, strong } from './practice-texts.ts';
+import {
+  grey,
+  itemId,
+  line,
+  lookOf,
+  optionSpans,
+  plain,
+  rightLetters,
+  shorterId,
+  shorterOf,
+  strong,
+} from './practice-texts.ts';
 
 const GAP = mm(7);
 const PICTURE = mm(22);
+
+/** Answers of a word or a line stand closer than those with pictures. */
+const NARROW = { columns: 3, least: mm(54) } as const;
+const BROAD = { columns: 2, least: mm(75) } as const;
+const COLUMNS: Readonly<Record<ExerciseKind, { readonly columns: number; readonly least: number }>> = {
+  likeness: NARROW,
+  edge: NARROW,
+  picture: NARROW,
+  slip: BROAD,
+  place: BROAD,
+  solve: BROAD,
+  drill: NARROW,
+};
 
 interface Desk {
   readonly paper: PracticePaper;
@@ -27,6 +52,8 @@ const setUpSpans = ({ exercise }: PaperItem, { making }: Desk): Span[] => [
   { kind: 'turns', turns: printedTurns(exercise.setup, making) },
 ];
 
+const numberSpan = ({ number }: PaperItem): Span => grey(`${number}\u00a0\u00a0`);
+
 /** One line of letters, one of the set-up, so that it can be tried. */
 function choice(item: PaperItem, desk: Desk): Block {
   const { exercise } = item;
@@ -35,7 +62,7 @@ function choice(item: PaperItem, desk: Desk): Block {
   const answer: Span[] = exercise.slip
     ? slipSpans(item, desk)
     : exercise.right.flatMap((i) => optionSpans(exercise.options[i]!, making));
-  const head = [strong(`${item.number}\u00a0\u00a0${rightLetters(item)}`), plain('\u00a0\u00a0'), ...answer];
+  const head = [numberSpan(item), strong(rightLetters(item)), plain('\u00a0\u00a0'), ...answer];
   const isSetUpTheAnswer = exercise.kind === 'picture';
   return stack([line('body', ...head), ...(isSetUpTheAnswer ? [] : [line('note', ...setUpSpans(item, desk))])]);
 }
@@ -68,7 +95,7 @@ function place(item: PaperItem, exercise: PlaceExercise, desk: Desk): Block {
   const piece = pieceOf(exercise.piece === 'corner' ? cornerOfSlot(exercise.slot) : edgeOfSlot(exercise.slot));
   const scene = drawPlace(exercise.after, piece, desk.look, words);
   const text = stack([
-    line('body', strong(`${item.number}`)),
+    line('body', numberSpan(item)),
     line('note', plain(words)),
     line('note', ...setUpSpans(item, desk)),
   ]);
@@ -78,28 +105,25 @@ function place(item: PaperItem, exercise: PlaceExercise, desk: Desk): Block {
 function solution(item: PaperItem, exercise: SolveExercise, desk: Desk): Block {
   const { making, look, paper } = desk;
   const { handout, practice } = making.words;
-  const { recommended, shortest, setup, cube, open } = exercise;
-  const length = lengthOf(recommended);
+  const { recommended, setup, cube, open } = exercise;
+  const id = itemId(paper, item);
+  const solved = (label: string, list: readonly Turn[], claim: string): Block => {
+    const length = lengthOf(list);
+    const ring = { text: String(length), spoken: handout.turns(length) };
+    return { kind: 'turns', label, groups: [{ turns: printedTurns(list, making) }], ring, claims: [claim] };
+  };
+  const shorter = shorterOf(exercise);
+  const none = shorter.length === 0 ? [grey(practice.noneShorter)] : [];
   const text = stack([
-    line(
-      'body',
-      strong(`${item.number}`),
-      plain('\u00a0\u00a0'),
-      grey(practice.shortest(shortest, shortest === length)),
-    ),
+    line('body', numberSpan(item), ...none),
     { kind: 'turns', label: handout.setUp, groups: [{ turns: printedTurns(setup, making) }] },
-    {
-      kind: 'turns',
-      label: practice.recommended,
-      groups: [{ turns: printedTurns(recommended, making) }],
-      ring: { text: String(length), spoken: handout.turns(length) },
-    },
+    solved(practice.recommended, recommended, id),
+    ...shorter.map((turns) => solved(practice.shortest, turns, shorterId(id))),
     ...(open.length > 0 ? [line('note', plain(handout.open(open)))] : []),
   ]);
+  if (exercise.kind === 'drill') return text;
   const scene = drawWhole(afterTurns(cube, recommended), look);
-  const picture = exercise.kind === 'drill' ? undefined : ({ kind: 'figure', scene, width: PICTURE } as const);
-  const block = picture ? withPicture(picture, text) : text;
-  return { ...block, claims: [itemId(paper, item)] };
+  return withPicture({ kind: 'figure', scene, width: PICTURE }, text);
 }
 
 function answer(item: PaperItem, desk: Desk): Block {
@@ -130,7 +154,7 @@ export function practiceKey(paper: PracticePaper, making: Making): Sheet {
         ? [{ ...line('note', plain(practice.common)), keepWithNext: true } as Block]
         : []),
       { kind: 'space', height: mm(1) },
-      { kind: 'grid', columns: 2, least: mm(75), gap: GAP, rowGap: mm(3), cells: items.map((i) => answer(i, desk)) },
+      { kind: 'grid', ...COLUMNS[kind], gap: GAP, rowGap: mm(3), cells: items.map((i) => answer(i, desk)) },
       { kind: 'space', height: mm(4) },
     ];
   });

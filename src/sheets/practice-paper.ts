@@ -8,6 +8,7 @@ import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { drawHold } from '../svg/draw-hold.ts';
 import { drawBlank } from '../svg/draw-place.ts';
 import type { Look } from '../svg/marks.ts';
+import { openViewLegend } from '../svg/open-view-legend.ts';
 import { lineSpans, type Making, plainText, printedTurns } from './phrases.ts';
 import { grey, itemId, line, lookOf, numberOf, optionSpans, pictureOf, plain, strong } from './practice-texts.ts';
 
@@ -17,9 +18,12 @@ const ROW_GAP = mm(4);
 const PICTURE = mm(33);
 const LARGE_PICTURE = mm(38);
 const HOLD = mm(19);
+const LEGEND = mm(22);
+/** A printed letter before what it stands for. */
+const LETTER = mm(6);
 /** A letter in handwriting. */
 const BOX = mm(8);
-const TIME_BOX = mm(13);
+const TIME_BOX = mm(15);
 const TIMES = 5;
 const WRITE_LINES = 2;
 /** Rows of a drill between two breaks. */
@@ -65,9 +69,14 @@ const beside = (left: Block, width: number, right: Block): Block => ({
 
 /** Each choice on a line, its letter first. */
 const choices = ({ options }: ChoiceExercise, { order, letters }: PaperItem, { making }: Desk): Block[] =>
-  order.map((option, i) =>
-    line('body', strong(letters[i]!), plain('\u00a0\u00a0'), ...optionSpans(options[option]!, making)),
-  );
+  order.map((option, i) => ({
+    kind: 'columns',
+    gap: 0,
+    columns: [
+      { width: LETTER, child: line('body', strong(letters[i]!)) },
+      { width: { share: 1 }, child: line('body', ...optionSpans(options[option]!, making)) },
+    ],
+  }));
 
 /** Two short words side by side. */
 const sideBySide = (blocks: readonly Block[]): Block => ({
@@ -115,14 +124,19 @@ const COLUMNS: Readonly<Record<Exclude<ExerciseKind, 'drill'>, Pick<GridBlock, '
   solve: { columns: 2, least: mm(80) },
 };
 
-function drillRow(item: PaperItem, desk: Desk): Block {
+/** Text beside boxes, lowered to their middle. */
+const lowered = (child: Block, by: number): Block => stack([{ kind: 'space', height: by }, child], 0);
+
+function drillRow(item: PaperItem, desk: Desk, isFirst: boolean): Block {
+  const heads = isFirst ? Array.from({ length: TIMES }, (_, i) => String(i + 1)) : [];
+  const by = isFirst ? mm(5.6) : mm(1.4);
   const row: Block = {
     kind: 'columns',
     gap: mm(2),
     columns: [
-      { width: mm(8), child: numberOf(item) },
-      { width: { share: 1 }, child: turns(item.exercise.setup, desk) },
-      { width: TIMES * TIME_BOX, child: { kind: 'boxes', count: TIMES, width: TIME_BOX, height: BOX } },
+      { width: mm(8), child: lowered(numberOf(item), by) },
+      { width: { share: 1 }, child: lowered(turns(item.exercise.setup, desk), by) },
+      { width: TIMES * TIME_BOX, child: { kind: 'boxes', count: TIMES, width: TIME_BOX, height: BOX, heads } },
     ],
   };
   return { ...row, claims: [itemId(desk.paper, item)] };
@@ -131,7 +145,7 @@ function drillRow(item: PaperItem, desk: Desk): Block {
 function drill(items: readonly PaperItem[], desk: Desk): Block[] {
   const { rest, strain } = desk.making.words.practice;
   const rows = items.flatMap((item, i): Block[] => [
-    drillRow(item, desk),
+    drillRow(item, desk, i === 0),
     { kind: 'space', height: mm(1.5) },
     ...((i + 1) % ROWS_TO_A_BREAK === 0 && i + 1 < items.length
       ? [line('note', grey(rest)), { kind: 'space', height: mm(2) } as const]
@@ -243,7 +257,15 @@ function head(desk: Desk): Block[] {
     { kind: 'space', height: mm(2) },
     { kind: 'rule', weight: 'heavy' },
     { kind: 'space', height: mm(3) },
-    beside(figure(drawHold(look), HOLD), HOLD, stack([hold, line('note', grey(handout.signs.join(' ')))])),
+    {
+      kind: 'columns',
+      gap: INNER_GAP,
+      columns: [
+        { width: HOLD, child: figure(drawHold(look), HOLD) },
+        { width: LEGEND, child: figure(openViewLegend(making.words, making.ink), LEGEND) },
+        { width: { share: 1 }, child: stack([hold, line('note', grey(handout.signs.join(' ')))]) },
+      ],
+    },
     { kind: 'space', height: mm(4) },
   ];
 }
@@ -258,7 +280,7 @@ export function practicePaper(paper: PracticePaper, making: Making): Sheet {
   const kinds = kindsOf(items);
   const lastLettered = items.findLast(isLettered)?.exercise.kind;
   const title = making.words.practice.title(plainText(paper.student.proved.lesson.title, making));
-  const { practice, handout, drawing: _ } = making.words;
+  const { practice, handout } = making.words;
   return {
     title,
     language: making.words.language,

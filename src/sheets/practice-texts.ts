@@ -1,8 +1,8 @@
 /** What practice papers and their keys word alike. */
 
-import { writeTurns } from '../cube/turns.ts';
+import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
 import type { Block, Span, TextStyle } from '../layout/blocks.ts';
-import type { Option } from '../practice/exercise.ts';
+import type { Option, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Look } from '../svg/marks.ts';
@@ -17,6 +17,11 @@ export const line = (style: TextStyle, ...spans: readonly Span[]): Block => ({ k
 
 /** The number by which an item is called, here and in the claims file. */
 export const itemId = ({ code }: PracticePaper, { number }: PaperItem): string => `${code}.${number}`;
+
+/** What the key has beside the recommended solution: nothing if that is one of the shortest. */
+export const shorterOf = ({ recommended, shortest }: SolveExercise): (readonly Turn[])[] =>
+  lengthOf(shortest) < lengthOf(recommended) ? [shortest] : [];
+export const shorterId = (id: string): string => `${id}.2`;
 
 export const numberOf = ({ number }: PaperItem): Block => ({
   kind: 'text',

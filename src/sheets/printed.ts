@@ -34,17 +34,11 @@ export interface Printing {
   readonly students?: readonly Student[];
 }
 
-/** Students for a lesson without a roster: one. */
-const anyone = (proved: ProvedLesson): Student => ({
-  code: undefined,
-  proved,
-  hand: proved.lesson.hand,
-  level: undefined,
-});
-
 export function printLesson(proved: ProvedLesson, { paper, ink, students }: Printing): Printed {
   const { practice } = proved.lesson;
-  const made = practice ? makePapers(practice, students ?? [anyone(proved)]) : { papers: [], problems: [] };
+  const made = practice
+    ? makePapers(practice, students ?? [{ code: undefined, proved, level: undefined }])
+    : { papers: [], problems: [] };
   const sheets = [...sheetsOf(proved, makingOf(proved, ink)), ...practiceSheets(made.papers, ink)];
   const laidOut = sheets.map(({ suffix, sheet, more = [], claims }) => {
     const volumes = [sheet, ...more].map((one) => layOut(one, { paper }));

@@ -48,7 +48,8 @@ export const englishPractice = (drawing: DrawingWords): PracticeWords => ({
   rest: 'Break: put the cube down for a minute.',
   times: 'Times',
   recommended: 'Recommended',
-  shortest: (turns, isThat) => (isThat ? 'none is shorter' : `the shortest has ${turns}`),
+  shortest: 'Shortest',
+  noneShorter: 'none is shorter',
   common:
     'Solved on the cube, many answers are right: each leaves the cross and the slots that were to be kept whole, and ' +
     'the pair in its slot. The pictures show the whole cube after the recommended turns if it was solved before the ' +

@@ -28,7 +28,10 @@ export interface PracticeWords {
   readonly rest: string;
   readonly times: string;
   readonly recommended: string;
-  readonly shortest: (turns: number, isThat: boolean) => string;
+  /** Over a shorter solution than the recommended one. */
+  readonly shortest: string;
+  /** Where the recommended one is one of the shortest. */
+  readonly noneShorter: string;
   /** What every right answer to an item to solve has in common. */
   readonly common: string;
   /** Under the picture of the cube after the recommended answer. */

@@ -9,12 +9,12 @@ import type { Candidate } from './kind.ts';
 
 type Base = Pick<Exercise, 'kind' | 'key' | 'difficulty' | 'setup' | 'slot' | 'open' | 'address' | 'cube' | 'goal'>;
 
-/** `avoid`: the answer that the set-up must not give away, if the exercise has one. */
+/** `avoid`: the answers that the set-up must not give away, if the exercise has any. */
 export function baseOf(
   kind: ExerciseKind,
   { key, difficulty, seen, open }: Candidate,
   material: Material,
-  avoid: readonly Turn[] | undefined,
+  avoid: readonly (readonly Turn[])[] = [],
 ): Base {
   const { address, slot } = seen;
   const setup = material.setUps.setUp(address, slot, avoid);

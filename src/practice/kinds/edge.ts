@@ -17,7 +17,7 @@ export const edge: Kind = {
       .filter((one) => one.edge.place !== one.slot)
       .map((one) => ({ key: one.key, difficulty: READING + seeingEdge(one, leading), seen: one, open: [] })),
   make(one, material): ChoiceExercise {
-    const base = baseOf('edge', one, material, undefined);
+    const base = baseOf('edge', one, material);
     return { ...base, form: 'choice', ...twoWords(['good', 'bad'], wordFor(edgeIsGood(base.cube, base.slot))) };
   },
   unsound: (exercise) => unsoundWords(exercise, wordFor(edgeIsGood(exercise.cube, exercise.slot))),

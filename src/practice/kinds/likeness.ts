@@ -18,7 +18,7 @@ export const likeness: Kind = {
         : [],
     ),
   make(one, material): ChoiceExercise | undefined {
-    const base = baseOf('likeness', one, material, undefined);
+    const base = baseOf('likeness', one, material);
     const word = likenessOf(base.cube, base.slot);
     return word && { ...base, form: 'choice', ...twoWords(['like', 'unlike'], word) };
   },

@@ -72,10 +72,10 @@ export const picture: Kind = {
   candidates: ({ seen, leading }) =>
     seen.map((one) => ({ key: one.key, difficulty: COMPARING + seeing(one, leading), seen: one, open: [] })),
   make(one, material, random): ChoiceExercise | undefined {
-    const base = baseOf('picture', one, material, undefined);
+    const base = baseOf('picture', one, material);
     const wrong = wrongOnes(one.seen.address, random);
     if (wrong.length < WRONG) return undefined;
-    const setUps = wrong.map((address) => material.setUps.setUp(address, one.seen.slot, undefined));
+    const setUps = wrong.map((address) => material.setUps.setUp(address, one.seen.slot, []));
     return { ...base, form: 'choice', options: [base.setup, ...setUps].map(option), right: [0] };
   },
   unsound,

@@ -15,7 +15,13 @@ import type { Kind } from './kind.ts';
 const FOLLOWED = 3;
 const A_TURN = 15;
 
-const begun = ({ recommended }: Seen): readonly Turn[] => recommended.slice(0, FOLLOWED);
+const LEAST_FOLLOWED = 2;
+
+/** The first turns of what is recommended, as long as they are of faces: the empty picture is held as the full one is. */
+function begun({ recommended }: Seen): readonly Turn[] {
+  const other = recommended.findIndex((turn) => turn.kind !== 'face');
+  return recommended.slice(0, Math.min(FOLLOWED, other < 0 ? FOLLOWED : other));
+}
 
 interface Spot {
   readonly at: Place;
@@ -36,20 +42,23 @@ function unsound(exercise: Exercise): string | undefined {
   const { cube, slot, piece, turns } = exercise;
   const [before, after] = [cube, afterTurns(cube, turns)].map((c) => spotOf(c, slot, piece));
   if (!isSame(after!, exercise)) return `the ${piece} comes to ${after!.at}`;
+  if (turns.some((turn) => turn.kind !== 'face')) return 'the cube is turned on the way';
   return before!.at === after!.at ? `the ${piece} stays at ${after!.at}` : undefined;
 }
 
 export const place: Kind = {
   kind: 'place',
   candidates: ({ seen, leading }) =>
-    seen.map((one) => ({
-      key: one.key,
-      difficulty: A_TURN * begun(one).length + seeing(one, leading),
-      seen: one,
-      open: [],
-    })),
+    seen
+      .filter((one) => begun(one).length >= LEAST_FOLLOWED)
+      .map((one) => ({
+        key: one.key,
+        difficulty: A_TURN * begun(one).length + seeing(one, leading),
+        seen: one,
+        open: [],
+      })),
   make(one, material, random): PlaceExercise | undefined {
-    const base = baseOf('place', one, material, undefined);
+    const base = baseOf('place', one, material);
     const turns = begun(one.seen);
     const after = afterTurns(base.cube, turns);
     const moved = (['corner', 'edge'] as const).filter(

@@ -70,7 +70,7 @@ export const slip: Kind = {
       open: [],
     })),
   make(one, material, random): ChoiceExercise | undefined {
-    const base = baseOf('slip', one, material, one.seen.recommended);
+    const base = baseOf('slip', one, material, [one.seen.recommended]);
     const { cube, goal, setup } = base;
     const others = material.setUps
       .solutions(one.seen.address, one.seen.slot)

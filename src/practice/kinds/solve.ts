@@ -3,7 +3,7 @@ import { stuckSlots } from '../../cube/address.ts';
 import { SLOTS } from '../../cube/goal.ts';
 import { shortestLength } from '../../cube/search/find.ts';
 import { prove } from '../../cube/solves.ts';
-import { writeTurns } from '../../cube/turns.ts';
+import { lengthOf, writeTurns } from '../../cube/turns.ts';
 import type { ExerciseKind } from '../../lesson/practice.ts';
 import { doing, seeing } from '../difficulty.ts';
 import type { SolveExercise } from '../exercise.ts';
@@ -30,20 +30,22 @@ function opened(seen: Seen, material: Material): Candidate[] {
 /** Solve it and drill are the same to prove. */
 export function solving(kind: ExerciseKind & ('solve' | 'drill')): Pick<Kind, 'make' | 'unsound'> {
   return {
-    make(one, material): SolveExercise | undefined {
+    make(one, material): SolveExercise {
       const recommended = material.recommended(one.seen, one.open);
-      const base = baseOf(kind, one, material, recommended);
-      const { shortest } = shortestLength(base.cube, base.goal);
-      return shortest === undefined ? undefined : { ...base, form: 'solve', recommended, shortest };
+      const shortest = material.shortest(one.seen, one.open);
+      return { ...baseOf(kind, one, material, [recommended, shortest]), form: 'solve', recommended, shortest };
     },
     unsound(exercise): string | undefined {
       if (exercise.form !== 'solve') return 'it asks for no solution';
       const { cube, goal, recommended, shortest, setup } = exercise;
-      if (prove(cube, recommended, goal).verdict === 'fails') return `${writeTurns(recommended)} does not solve it`;
-      if (givesAway(setup, recommended)) return 'the set-up taken back is the answer';
+      for (const turns of [recommended, shortest]) {
+        if (prove(cube, turns, goal).verdict === 'fails') return `${writeTurns(turns)} does not solve it`;
+        if (givesAway(setup, turns)) return 'the set-up taken back is an answer';
+      }
       const found = shortestLength(cube, goal);
       if (!found.proved) return 'no shortest solution is proved';
-      return found.shortest === shortest ? undefined : `the shortest has ${found.shortest} turns, not ${shortest}`;
+      const said = lengthOf(shortest);
+      return found.shortest === said ? undefined : `the shortest has ${found.shortest} turns, not ${said}`;
     },
   };
 }

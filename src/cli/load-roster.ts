@@ -1,0 +1,82 @@
+/** A roster named on the command line -> students, each with the lesson as it is for them. */
+import type { Loaded } from '../lesson/load.ts';
+import type { Problem } from '../lesson/problem.ts';
+import { severityOf } from '../lesson/problem.ts';
+import type { Outcome } from '../lesson/prove.ts';
+import { sourceOf } from '../lesson/source.ts';
+import type { Variation } from '../lesson/vary.ts';
+import type { Student } from '../practice/papers.ts';
+import { type RosterRow, readRoster } from '../practice/roster.ts';
+import { readBytes } from './files.ts';
+import type { Io } from './io.ts';
+import type { Found } from './load-files.ts';
+
+export interface LoadedRoster {
+  /** As many as there are rows, if nothing is wrong. */
+  readonly students: readonly Student[];
+  readonly found: readonly Found[];
+}
+
+async function textOf(file: string, io: Io): Promise<string | Problem> {
+  const span = { start: 0, end: 0 };
+  const bytes = await readBytes(io.folder, file);
+  if ('unreadable' in bytes) {
+    return { code: 'file-unreadable', span, message: bytes.unreadable, hint: 'check the name and the folder' };
+  }
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    const hint = 'save it as CSV with UTF-8';
+    return { code: 'file-not-utf8', span, message: 'the file is not UTF-8 text', hint };
+  }
+}
+
+const isHold = ({ code }: Problem): boolean => code === 'variation-impossible';
+
+/** `variation` is what the command asks for all; what a row says goes before it. */
+export async function loadRoster(
+  file: string,
+  { proved, source, again }: Loaded,
+  variation: Variation,
+  io: Io,
+): Promise<LoadedRoster> {
+  const text = await textOf(file, io);
+  if (typeof text !== 'string') return { students: [], found: [{ problem: text, source: sourceOf(file, '') }] };
+  const roster = sourceOf(file, text);
+  const { rows, problems } = readRoster(roster);
+  const found: Found[] = problems.map((problem) => ({ problem, source: roster }));
+  if (!proved) return { students: [], found };
+  if (!proved.lesson.practice) {
+    const message = 'a roster is given, and the lesson asks for no practice';
+    const hint = 'add to it: practice: { items: { solve: 6 } }';
+    found.push({ problem: { code: 'practice-missing', span: { start: 0, end: 0 }, message, hint }, source });
+    return { students: [], found };
+  }
+  const students: Student[] = [];
+  const outcomes = new Map<string, Outcome>();
+  const outcomeFor = (row: RosterRow): Outcome => {
+    const wanted = { ...variation, ...row.variation };
+    const key = JSON.stringify(wanted);
+    const known = outcomes.get(key);
+    if (known) return known;
+    const outcome = again(wanted);
+    outcomes.set(key, outcome);
+    // Once for all students of one variation; a hold that cannot be is told of each row.
+    for (const problem of outcome.problems) {
+      const isTold = found.some((f) => f.problem.code === problem.code && f.problem.span.start === problem.span.start);
+      if (!isHold(problem) && !isTold) found.push({ problem, source });
+    }
+    return outcome;
+  };
+  for (const row of rows) {
+    const outcome = outcomeFor(row);
+    const impossible = outcome.problems.find(isHold);
+    if (impossible) {
+      const { message, hint } = impossible;
+      found.push({ problem: { code: 'roster-hold', span: row.holdSpan, message, hint }, source: roster });
+    }
+    if (!outcome.proved) continue;
+    students.push({ code: row.code, proved: outcome.proved, level: row.level });
+  }
+  return { students: found.some((f) => severityOf(f.problem) === 'error') ? [] : students, found };
+}

@@ -1,0 +1,211 @@
+/**
+ * A roster: a table of students, one a line, in the order in which they sit. The first line has the headings: code or
+ * initials, cross, front, scheme, hand, level, in any order, each of them optional. A field left empty is as the lesson
+ * has it.
+ */
+import Papa from 'papaparse';
+import { COLOURS, type Colour, type FaceColours } from '../cube/colours.ts';
+import { likelyWord, listed } from '../lesson/likely.ts';
+import { LEVELS, type Level } from '../lesson/practice.ts';
+import type { Problem, ProblemCode, Span } from '../lesson/problem.ts';
+import type { Source } from '../lesson/source.ts';
+import type { Variation } from '../lesson/vary.ts';
+
+export interface RosterRow {
+  readonly code: string | undefined;
+  /** What the lesson has to become for this student. */
+  readonly variation: Variation;
+  readonly level: Level | undefined;
+  readonly span: Span;
+  /** Of the colours, to tell of a hold that cannot be. */
+  readonly holdSpan: Span;
+}
+
+export interface Roster {
+  readonly rows: readonly RosterRow[];
+  readonly problems: readonly Problem[];
+}
+
+const COLUMNS = ['code', 'initials', 'cross', 'front', 'scheme', 'hand', 'level'] as const;
+type Column = (typeof COLUMNS)[number];
+const HANDS = ['right', 'left'] as const;
+const DELIMITERS = [',', ';', '\t'];
+/** Printed at the top of a paper, beside its own code. */
+const LONGEST_CODE = 24;
+
+interface Cell {
+  readonly text: string;
+  readonly span: Span;
+}
+type Line = readonly Cell[];
+
+/** Where each field of a row of the text begins and ends; a delimiter inside quotes is none. */
+function fieldSpans(text: string, start: number, end: number, delimiter: string): Span[] {
+  const spans: Span[] = [];
+  let from = start;
+  let quoted = false;
+  for (let at = start; at < end; at++) {
+    if (text[at] === '"') quoted = !quoted;
+    if (quoted || text[at] !== delimiter) continue;
+    spans.push({ start: from, end: at });
+    from = at + 1;
+  }
+  return [...spans, { start: from, end }];
+}
+
+/** What most spreadsheets write between fields depends on the country; the line of headings tells. */
+function delimiterOf(text: string): string {
+  const [first = ''] = text.split('\n');
+  return DELIMITERS.find((d) => first.includes(d)) ?? ',';
+}
+
+const about = (span: Span, code: ProblemCode, message: string, hint: string): Problem => ({
+  code,
+  span,
+  message,
+  hint,
+});
+
+function linesOf({ text }: Source, problems: Problem[]): Line[] {
+  const lines: Line[] = [];
+  const delimiter = delimiterOf(text);
+  let start = 0;
+  Papa.parse<string[]>(text, {
+    delimiter,
+    step: ({ data, errors, meta }) => {
+      const end = start + text.slice(start, meta.cursor).replace(/[\r\n]+$/, '').length;
+      const spans = fieldSpans(text, start, end, delimiter);
+      for (const error of errors.slice(0, 1)) {
+        const at = { start: error.index ?? start, end: (error.index ?? start) + 1 };
+        const message = 'a quote is never closed, or goes on after its end';
+        problems.push(about(at, 'roster-unreadable', message, 'put the whole field in quotes, or none of it'));
+      }
+      const cells = data.map((field, i) => ({ text: field.trim(), span: spans[i] ?? { start, end } }));
+      if (cells.some((cell) => cell.text !== '')) lines.push(cells);
+      start = meta.cursor;
+    },
+  });
+  return lines;
+}
+
+function columnsOf(head: Line, problems: Problem[]): (Column | undefined)[] {
+  const found: (Column | undefined)[] = [];
+  for (const { text, span } of head) {
+    const word = text.toLowerCase();
+    const column = COLUMNS.find((c) => c === word);
+    const isThere = found.includes(column) || (isCode(column) && found.some(isCode));
+    if (column === undefined && word !== '') {
+      const likely = likelyWord(word, COLUMNS);
+      const hint = likely ? `"${likely}" was likely meant` : `the columns are ${listed(COLUMNS)}`;
+      problems.push(about(span, 'roster-column', `there is no column "${text}"`, hint));
+    } else if (column !== undefined && isThere) {
+      problems.push(
+        about(
+          span,
+          'roster-column',
+          `a second column says whose a paper is or what "${text}" says`,
+          'keep one of them',
+        ),
+      );
+    }
+    found.push(column);
+  }
+  return found;
+}
+
+const isCode = (column: Column | undefined): boolean => column === 'code' || column === 'initials';
+
+/** One of a few words, or a problem and nothing. */
+function wordOf<T extends string>(
+  cell: Cell | undefined,
+  what: Column,
+  known: readonly T[],
+  problems: Problem[],
+): T | undefined {
+  const word = cell?.text.toLowerCase() ?? '';
+  const found = known.find((k) => k === word);
+  if (!cell || word === '' || found) return found;
+  problems.push(about(cell.span, 'roster-value', `${what} cannot be "${cell.text}"`, `write ${listed(known)}`));
+  return undefined;
+}
+
+/** Six colours in a field, with spaces, commas or strokes between them: up, front, right, down, back, left. */
+function schemeOf(cell: Cell | undefined, problems: Problem[]): FaceColours | undefined {
+  if (!cell || cell.text === '') return undefined;
+  const words = cell.text.toLowerCase().split(/[\s,;/]+/);
+  const [U, F, R, D, B, L] = words.map((word) => COLOURS.find((c) => c === word));
+  if (words.length === 6 && new Set(words).size === 6 && U && F && R && D && B && L) return { U, F, R, D, B, L };
+  const message = `"${cell.text}" is no scheme of six colours, each once`;
+  problems.push(
+    about(
+      cell.span,
+      'roster-value',
+      message,
+      'write up front right down back left: white green red yellow blue orange',
+    ),
+  );
+  return undefined;
+}
+
+function codeOf(cell: Cell | undefined, problems: Problem[]): string | undefined {
+  if (!cell || cell.text === '') return undefined;
+  if (cell.text.length <= LONGEST_CODE && !/[\p{Cc}]/u.test(cell.text)) return cell.text;
+  const message = `a code has at most ${LONGEST_CODE} characters, in one line`;
+  problems.push(about(cell.span, 'roster-value', message, 'use initials or a number'));
+  return undefined;
+}
+
+function rowOf(line: Line, columns: readonly (Column | undefined)[], problems: Problem[]): RosterRow {
+  const cell = (...names: readonly Column[]): Cell | undefined =>
+    line.find((_, i) => columns[i] !== undefined && names.includes(columns[i]));
+  const beyond = line.slice(columns.length).find(({ text }) => text !== '');
+  if (beyond) {
+    const message = `"${beyond.text}" stands under no heading`;
+    problems.push(about(beyond.span, 'roster-value', message, 'give the column a heading, or put the field in quotes'));
+  }
+  const cross = wordOf<Colour>(cell('cross'), 'cross', COLOURS, problems);
+  const front = wordOf<Colour>(cell('front'), 'front', COLOURS, problems);
+  const hand = wordOf(cell('hand'), 'hand', HANDS, problems);
+  const scheme = schemeOf(cell('scheme'), problems);
+  const whole = { start: line[0]!.span.start, end: line.at(-1)!.span.end };
+  return {
+    code: codeOf(cell('code', 'initials'), problems),
+    variation: { ...(cross && { cross }), ...(front && { front }), ...(hand && { hand }), ...(scheme && { scheme }) },
+    level: wordOf(cell('level'), 'level', LEVELS, problems),
+    span: whole,
+    holdSpan: [cell('front'), cell('cross')].find((c) => c && c.text !== '')?.span ?? whole,
+  };
+}
+
+/** Papers told apart by nothing but their own code are handed to the wrong student. */
+function codesTwice(rows: readonly RosterRow[]): Problem[] {
+  const seen = new Set<string>();
+  return rows.flatMap(({ code, span }) => {
+    if (code === undefined) return [];
+    if (!seen.has(code)) {
+      seen.add(code);
+      return [];
+    }
+    return [about(span, 'roster-twice', `"${code}" is here twice`, 'give each student a code of their own')];
+  });
+}
+
+/** Whatever is wrong is told together, each with its place. */
+export function readRoster(source: Source): Roster {
+  const problems: Problem[] = [];
+  const [head, ...lines] = linesOf(source, problems);
+  const start = { start: 0, end: 0 };
+  if (!head || lines.length === 0) {
+    const message = head ? 'there are headings here and no students' : 'the roster is empty';
+    problems.push(
+      about(start, 'roster-unreadable', message, 'write a line of headings, code,cross,hand, and a line a student'),
+    );
+    return { rows: [], problems };
+  }
+  const columns = columnsOf(head, problems);
+  // Under headings that are not known nothing can be read.
+  if (problems.length > 0) return { rows: [], problems };
+  const rows = lines.map((line) => rowOf(line, columns, problems));
+  problems.push(...codesTwice(rows));
+  return { rows, problems };
+}
