@@ -4,7 +4,17 @@ import type { Slot } from '../cube/goal.ts';
 import type { Span } from './problem.ts';
 
 /** In the order in which they stand on a paper. Each is a file in src/practice/kinds. */
-export const EXERCISE_KINDS = ['likeness', 'edge', 'picture', 'place', 'slip', 'solve', 'drill'] as const;
+export const EXERCISE_KINDS = [
+  'likeness',
+  'edge',
+  'rule',
+  'picture',
+  'place',
+  'slip',
+  'order',
+  'solve',
+  'drill',
+] as const;
 export type ExerciseKind = (typeof EXERCISE_KINDS)[number];
 
 export const LEVELS = ['easy', 'middle', 'hard'] as const;

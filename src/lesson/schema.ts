@@ -200,6 +200,8 @@ const ITEMS: Readonly<Record<(typeof EXERCISE_KINDS)[number], string>> = {
   place: 'Where does a piece go by some turns? To be marked on an empty picture.',
   slip: 'One of four solutions is wrong: which, and at which turn?',
   picture: 'Which of four set-ups gives the picture?',
+  rule: 'Which row of the rules of the lesson speaks of this case?',
+  order: 'The parts of a solution are to be put in their order; for cases whose solution has three or more.',
   drill: 'Set-ups with boxes for times.',
 };
 

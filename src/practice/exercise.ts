@@ -5,15 +5,15 @@ import type { Face } from '../cube/faces.ts';
 import type { Goal, Slot } from '../cube/goal.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
-import type { TextLine } from '../lesson/lesson.ts';
 import type { ExerciseKind } from '../lesson/practice.ts';
+import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 
 /** What a choice says. */
 export type Option =
   | { readonly says: 'turns'; readonly turns: readonly Turn[] }
   | { readonly says: 'word'; readonly word: 'like' | 'unlike' | 'good' | 'bad' }
-  /** Of the lesson's own words. */
-  | { readonly says: 'text'; readonly line: TextLine };
+  /** A row of the lesson's table of rules, said so that it stands alone. */
+  | { readonly says: 'rule'; readonly rule: ProvedLessonRule };
 
 interface Common {
   readonly kind: ExerciseKind;

@@ -9,6 +9,7 @@ import { prove } from '../cube/solves.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
+import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { carried } from './carry.ts';
 import { doing, type Leading } from './difficulty.ts';
@@ -30,6 +31,10 @@ export interface Material {
   /** In the order of the lesson, then by turns of U, then by slot. */
   readonly seen: readonly Seen[];
   readonly setUps: SetUps;
+  /** The rows of the lesson's table; none if it has no rules. */
+  readonly rules: readonly ProvedLessonRule[];
+  /** Index of the row that applies, the cube held as it is. */
+  readonly ruleOf: (seen: Seen) => number | undefined;
   /** With a slot more open there may be shorter ways than the coach's. */
   readonly recommended: (seen: Seen, open: readonly Slot[]) => readonly Turn[];
   /** The easiest of the shortest. */
@@ -95,6 +100,14 @@ function coachSolution(
   return all.length > 0 ? easiestOf(all, leading) : undefined;
 }
 
+function rulesOf({ rules: proved }: ProvedLesson): Pick<Material, 'rules' | 'ruleOf'> {
+  const rules = proved?.rules ?? [];
+  const at = new Map(
+    rules.flatMap(({ proved: { sightings } }, i) => sightings.map((s) => [keyOf(s.address, s.seen), i] as const)),
+  );
+  return { rules, ruleOf: ({ address, slot }) => at.get(keyOf(address, slot)) };
+}
+
 /** `setUps` serves all variations of a lesson: it knows no lesson. */
 export function materialOf(proved: ProvedLesson, leading: Leading, setUps: SetUps): Material {
   const { lesson } = proved;
@@ -127,6 +140,7 @@ export function materialOf(proved: ProvedLesson, leading: Leading, setUps: SetUp
     leading,
     seen,
     setUps,
+    ...rulesOf(proved),
     recommended: (one, open) => (open.length === 0 ? one.recommended : shortest(one, open)),
     shortest,
   };

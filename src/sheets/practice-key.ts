@@ -32,7 +32,9 @@ const BROAD = { columns: 2, least: mm(75) } as const;
 const COLUMNS: Readonly<Record<ExerciseKind, { readonly columns: number; readonly least: number }>> = {
   likeness: NARROW,
   edge: NARROW,
+  rule: BROAD,
   picture: NARROW,
+  order: NARROW,
   slip: BROAD,
   place: BROAD,
   solve: BROAD,

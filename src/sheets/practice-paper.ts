@@ -118,7 +118,9 @@ function panel(item: PaperItem, desk: Desk): Block {
 const COLUMNS: Readonly<Record<Exclude<ExerciseKind, 'drill'>, Pick<GridBlock, 'columns' | 'least'>>> = {
   likeness: { columns: 4, least: mm(36) },
   edge: { columns: 4, least: mm(36) },
+  rule: { columns: 2, least: mm(80) },
   picture: { columns: 2, least: mm(80) },
+  order: { columns: 2, least: mm(80) },
   place: { columns: 2, least: mm(80) },
   slip: { columns: 2, least: mm(80) },
   solve: { columns: 2, least: mm(80) },

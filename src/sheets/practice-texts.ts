@@ -2,12 +2,14 @@
 
 import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
 import type { Block, Span, TextStyle } from '../layout/blocks.ts';
+import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { Option, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Look } from '../svg/marks.ts';
 import type { Scene } from '../svg/scene.ts';
-import { lineSpans, type Making, plainText, printedTurns } from './phrases.ts';
+import { type Making, printedTurns } from './phrases.ts';
+import { conditionSpans, wholeOf } from './rule-words.ts';
 
 export const plain = (text: string): Span => ({ kind: 'plain', text });
 export const grey = (text: string): Span => ({ kind: 'plain', text, ink: 'grey' });
@@ -30,14 +32,18 @@ export const numberOf = ({ number }: PaperItem): Block => ({
   spans: [strong(String(number))],
 });
 
+/** All that the rule must see, its colours named by the words of the cross alone. */
+const ruleSpans = (rule: ProvedLessonRule, making: Making): Span[] =>
+  conditionSpans(wholeOf(rule), rule.example!.case.colours.D, making);
+
 export function optionSpans(option: Option, making: Making): Span[] {
   switch (option.says) {
     case 'turns':
       return [{ kind: 'turns', turns: printedTurns(option.turns, making) }];
     case 'word':
       return [plain(making.words.practice.options[option.word])];
-    case 'text':
-      return lineSpans(option.line, making);
+    case 'rule':
+      return ruleSpans(option.rule, making);
   }
 }
 
@@ -48,8 +54,10 @@ export function optionText(option: Option, making: Making): string {
       return writeTurns(option.turns, making.wide);
     case 'word':
       return making.words.practice.options[option.word];
-    case 'text':
-      return plainText(option.line, making);
+    case 'rule':
+      return ruleSpans(option.rule, making)
+        .map((span) => ('text' in span ? span.text : ''))
+        .join('');
   }
 }
 

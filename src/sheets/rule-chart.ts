@@ -56,7 +56,7 @@ function exceptionBlocks({ exceptions, proved }: ProvedLessonRule, lesson: Lesso
   if (exceptions.length === 0) return [];
   const { rules, handout } = making.words;
   const more = narrowed(proved.sightings, (i) => proved.done[i] !== undefined);
-  const mend = more && plainOf(conditionSpans(more.conditions, lesson, making));
+  const mend = more && plainOf(conditionSpans(more.conditions, lesson.colours.D, making));
   return [
     {
       kind: 'text',
@@ -133,7 +133,7 @@ function row(rule: ProvedLessonRule, shared: Condition | undefined, lesson: Less
       style: 'panel',
       spans: [
         { kind: 'plain', text: `${said.number}\u00a0\u00a0`, ink: 'grey' },
-        ...conditionSpans(own, lesson, making),
+        ...conditionSpans(own, lesson.colours.D, making),
       ],
       origin: said.span,
     },
@@ -205,7 +205,7 @@ function branch({ shared, rules }: Branch, lesson: Lesson, making: Making): Bloc
           kind: 'text',
           role: 'H2',
           style: 'heading',
-          spans: [...conditionSpans([shared], lesson, making), plain(' …')],
+          spans: [...conditionSpans([shared], lesson.colours.D, making), plain(' …')],
           keepWithNext: true,
         },
         { kind: 'space', height: mm(1.5) },

@@ -7,7 +7,7 @@ import type { Span } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import { triggerSaid } from '../lesson/phase-claims.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
-import type { Said } from '../words/words.ts';
+import type { Colour, Said } from '../words/words.ts';
 import { colourSpan, type Making, printedTurns } from './phrases.ts';
 import { typographic } from './typographic.ts';
 
@@ -28,9 +28,8 @@ export const wholeOf = ({ said, implied }: ProvedLessonRule): readonly Condition
   ...(implied ?? []),
 ];
 
-export const conditionSpans = (conditions: readonly Condition[], lesson: Lesson, making: Making): Span[] => {
+export const conditionSpans = (conditions: readonly Condition[], cross: Colour, making: Making): Span[] => {
   const { rules } = making.words;
-  const cross = lesson.colours.D;
   if (conditions.length === 0) return [{ kind: 'strong', text: capital([rules.otherwise]).join('') }];
   return conditions.flatMap(({ feature, values }, i): Span[] => {
     const said = rules.condition(feature, values, cross);

@@ -110,7 +110,7 @@ function ruleStep({ rule, examples, minutes }: PlanStep & { kind: 'rule' }, less
     [
       heading(
         { kind: 'plain', text: `${plan.rule(rule.said.number)}\u00a0\u00a0`, ink: 'grey' },
-        ...conditionSpans(wholeOf(rule), lesson, making),
+        ...conditionSpans(wholeOf(rule), lesson.colours.D, making),
       ),
       ...(questions.length > 0 ? [labelled(plan.ask, ...questions)] : []),
       labelled(

@@ -22,6 +22,10 @@ export const englishPractice = (drawing: DrawingWords): PracticeWords => ({
         'Good: turns of U, D, R and L and half turns of F and B can bring it home. Bad: they cannot. ' +
         'Write the letter in the box.',
     },
+    rule: {
+      title: 'Name the rule',
+      ask: 'Which of these is so? Do not turn the cube. Write the letter in the box.',
+    },
     picture: { title: 'Read the picture', ask: 'Which set-up gives it? Write the letter in the box.' },
     place: {
       title: 'Where does it go?',
@@ -32,6 +36,10 @@ export const englishPractice = (drawing: DrawingWords): PracticeWords => ({
       ask:
         'One of the four does not solve the case: a single turn in it is wrong. Write its letter, which turn it is, ' +
         'and the right one.',
+    },
+    order: {
+      title: 'Put it in order',
+      ask: 'These are the parts of a solution. Write the letters in the order in which the parts are turned.',
     },
     solve: { title: 'Solve it', ask: 'Set up, look, and write down your turns.' },
     drill: { title: 'Drill', ask: 'Set up, solve, write the time. Then set up again.' },

@@ -1,7 +1,7 @@
 /** What practice papers and their keys say beside what the lesson says. */
 import type { Colour, PlaceName, Side } from './words.ts';
 
-export type ExerciseName = 'likeness' | 'edge' | 'picture' | 'place' | 'slip' | 'solve' | 'drill';
+export type ExerciseName = 'likeness' | 'edge' | 'rule' | 'picture' | 'place' | 'slip' | 'order' | 'solve' | 'drill';
 
 export interface PracticeWords {
   readonly title: (lesson: string) => string;

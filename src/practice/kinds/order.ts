@@ -1,0 +1,63 @@
+/** Put the phases in order: the stretches of a solution are given, shuffled; only one order of them solves the case. */
+import { prove } from '../../cube/solves.ts';
+import { type Phase, phasesOf } from '../../cube/teach/phases.ts';
+import { type Turn, writeTurns } from '../../cube/turns.ts';
+import { seeing } from '../difficulty.ts';
+import type { ChoiceExercise, Exercise } from '../exercise.ts';
+import { cubeOf, type Material, type Seen } from '../material.ts';
+import { baseOf } from './base.ts';
+import type { Kind } from './kind.ts';
+
+const ORDERING = 50;
+const FEWEST = 3;
+/** Of more there are too many orders to try in one's head. */
+const MOST = 5;
+
+function phasesFor(seen: Seen, { lesson }: Material): readonly Phase[] {
+  const { cube, goal } = cubeOf(seen.address, seen.slot);
+  return phasesOf(cube, seen.recommended, goal, lesson.triggers).phases;
+}
+
+function orders<T>(items: readonly T[]): T[][] {
+  if (items.length < 2) return [[...items]];
+  return items.flatMap((item, i) => orders(items.toSpliced(i, 1)).map((rest) => [item, ...rest]));
+}
+
+function unsound(exercise: Exercise): string | undefined {
+  if (exercise.form !== 'choice') return 'there is nothing to put in order';
+  const { cube, goal, options, right } = exercise;
+  const parts = options.map((o): readonly Turn[] => (o.says === 'turns' ? o.turns : []));
+  if (parts.some((turns) => turns.length === 0)) return 'a part has no turns';
+  if (new Set(parts.map((turns) => writeTurns(turns))).size !== parts.length) return 'two parts are the same';
+  const solving = orders(parts.map((_, i) => i)).filter(
+    (order) =>
+      prove(
+        cube,
+        order.flatMap((i) => parts[i]!),
+        goal,
+      ).verdict === 'solves',
+  );
+  if (solving.length !== 1) return `${solving.length} orders of the parts solve the case`;
+  return solving[0]!.join() === right.join() ? undefined : 'another order solves the case';
+}
+
+export const order: Kind = {
+  kind: 'order',
+  candidates: (material) =>
+    material.seen.flatMap((one) => {
+      const { length } = phasesFor(one, material);
+      if (length < FEWEST || length > MOST) return [];
+      const difficulty = ORDERING + 10 * length + seeing(one, material.leading);
+      return [{ key: one.key, difficulty, seen: one, open: [] }];
+    }),
+  make(one, material): ChoiceExercise {
+    const phases = phasesFor(one.seen, material);
+    return {
+      ...baseOf('order', one, material, [one.seen.recommended]),
+      form: 'choice',
+      options: phases.map(({ turns }) => ({ says: 'turns', turns })),
+      right: phases.map((_, i) => i),
+    };
+  },
+  unsound,
+};
