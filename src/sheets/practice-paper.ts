@@ -74,7 +74,10 @@ const choices = ({ options }: ChoiceExercise, { order, letters }: PaperItem, { m
     gap: 0,
     columns: [
       { width: LETTER, child: line('body', strong(letters[i]!)) },
-      { width: { share: 1 }, child: line('body', ...optionSpans(options[option]!, making)) },
+      {
+        width: { share: 1 },
+        child: line(options[option]!.says === 'rule' ? 'note' : 'body', ...optionSpans(options[option]!, making)),
+      },
     ],
   }));
 
@@ -118,7 +121,8 @@ function panel(item: PaperItem, desk: Desk): Block {
 const COLUMNS: Readonly<Record<Exclude<ExerciseKind, 'drill'>, Pick<GridBlock, 'columns' | 'least'>>> = {
   likeness: { columns: 4, least: mm(36) },
   edge: { columns: 4, least: mm(36) },
-  rule: { columns: 2, least: mm(80) },
+  // Rules are sentences: each on a line.
+  rule: { columns: 1, least: mm(80) },
   picture: { columns: 2, least: mm(80) },
   order: { columns: 2, least: mm(80) },
   place: { columns: 2, least: mm(80) },

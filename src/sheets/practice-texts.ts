@@ -34,7 +34,7 @@ export const numberOf = ({ number }: PaperItem): Block => ({
 
 /** All that the rule must see, its colours named by the words of the cross alone. */
 const ruleSpans = (rule: ProvedLessonRule, making: Making): Span[] =>
-  conditionSpans(wholeOf(rule), rule.example!.case.colours.D, making);
+  conditionSpans(wholeOf(rule), rule.example!.case.colours.D, making, false);
 
 export function optionSpans(option: Option, making: Making): Span[] {
   switch (option.says) {

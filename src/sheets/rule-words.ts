@@ -28,12 +28,17 @@ export const wholeOf = ({ said, implied }: ProvedLessonRule): readonly Condition
   ...(implied ?? []),
 ];
 
-export const conditionSpans = (conditions: readonly Condition[], cross: Colour, making: Making): Span[] => {
+export const conditionSpans = (
+  conditions: readonly Condition[],
+  cross: Colour,
+  making: Making,
+  isStrong = true,
+): Span[] => {
   const { rules } = making.words;
   if (conditions.length === 0) return [{ kind: 'strong', text: capital([rules.otherwise]).join('') }];
   return conditions.flatMap(({ feature, values }, i): Span[] => {
     const said = rules.condition(feature, values, cross);
-    const spans = saidSpans(i === 0 ? capital(said) : said, making, true);
+    const spans = saidSpans(i === 0 ? capital(said) : said, making, isStrong);
     return i === 0 ? spans : [{ kind: 'plain', text: ', ' }, ...spans];
   });
 };
