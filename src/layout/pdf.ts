@@ -3,7 +3,7 @@
  * depend on the pages alone, for a given version of zlib.
  */
 import PDFDocument from 'pdfkit';
-import type { Line, Point, Polygon, Scene, Stroke } from '../svg/scene.ts';
+import type { Label, Line, Point, Polygon, Scene, Stroke } from '../svg/scene.ts';
 import { fontForWriter, widthOf } from './fonts.ts';
 import type { FontName, Frame, Item, Pages, Part, PlacedScene } from './frames.ts';
 import { round } from './pieces.ts';
@@ -56,11 +56,10 @@ const operands = (hex: string): string =>
   [1, 3, 5].map((i) => Math.round((Number.parseInt(hex.slice(i, i + 2), 16) / 255) * 1000) / 1000).join(' ');
 
 /**
- * The operators of a scene's lines and polygons (ISO 32000-1, 8.5), handed to pdfkit in one piece: its drawing calls
- * one by one take three times as long, and there are forty marks in a picture.
+ * The operators of a run of lines and polygons (ISO 32000-1, 8.5), handed to pdfkit in one piece: its drawing calls one
+ * by one take three times as long, and there are forty marks in a picture. Round joins and caps hold in it.
  */
-const drawScene = (doc: Doc, scene: Scene, { x, y, width }: PlacedScene): void => {
-  const scale = width / scene.width;
+const operatorsOf = (marks: readonly (Polygon | Line)[], x: number, y: number, scale: number): string => {
   const at = (point: Point): string => `${round(x + point.x * scale)} ${round(y + point.y * scale)}`;
   const pen = ({ colour, width: lineWidth, dash }: Stroke): string => {
     const dashes = dash?.every(isLength) ? dash.map((n) => thickness(n * scale)).join(' ') : '';
@@ -76,24 +75,81 @@ const drawScene = (doc: Doc, scene: Scene, { x, y, width }: PlacedScene): void =
     const paint = fill === undefined ? 'S' : stroke ? 'B' : 'f';
     return `${colours.join(' ')} ${path}${close} ${paint}`;
   };
-  // Labels are drawn by pdfkit, in their turn; round joins and caps hold until the state is restored.
-  let pending = 'q 1 j 1 J';
-  for (const mark of scene.marks) {
-    if (mark.kind !== 'label') {
-      pending += `\n${shape(mark)}`;
-      continue;
-    }
-    doc.addContent(`${pending}\nQ`);
-    pending = 'q 1 j 1 J';
-    const size = round(mark.size * scale);
-    const left = x + mark.x * scale - widthOf('sans-strong', mark.text, size) / 2;
-    const base = y + mark.y * scale + belowMiddle('sans-strong', size);
-    drawText(doc, mark.text, round(left), round(base), 'sans-strong', size, mark.colour);
-  }
-  doc.addContent(`${pending}\nQ`);
+  return ['1 j 1 J', ...marks.map(shape)].join('\n');
 };
 
-const drawItem = (doc: Doc, item: Item): void => {
+/** A scene at a width, each run of shapes between labels a form of its own (ISO 32000-1, 8.10). */
+type Forms = readonly string[];
+
+/** Pictures that stand in a file more than once are kept in it once. */
+interface Store {
+  /** How often a scene is drawn. */
+  readonly uses: ReadonlyMap<Scene, number>;
+  readonly forms: Map<Scene, Map<number, Forms>>;
+  /** By the name that pages call it. */
+  readonly references: Map<string, PDFKit.PDFKitReference>;
+}
+
+const startStore = ({ frames }: Pages): Store => {
+  const uses = new Map<Scene, number>();
+  for (const item of frames.flatMap((frame) => frame.items)) {
+    if (item.kind === 'scene') uses.set(item.scene, (uses.get(item.scene) ?? 0) + 1);
+  }
+  return { uses, forms: new Map(), references: new Map() };
+};
+
+/** Cut at the labels, which pdfkit draws in their turn. */
+const runsOf = (scene: Scene): { shapes: (Polygon | Line)[]; label: Label | undefined }[] => {
+  const runs: { shapes: (Polygon | Line)[]; label: Label | undefined }[] = [{ shapes: [], label: undefined }];
+  for (const mark of scene.marks) {
+    if (mark.kind !== 'label') runs.at(-1)!.shapes.push(mark);
+    else {
+      runs.at(-1)!.label = mark;
+      runs.push({ shapes: [], label: undefined });
+    }
+  }
+  return runs;
+};
+
+const formsOf = (doc: Doc, scene: Scene, { width, height }: PlacedScene, store: Store): Forms => {
+  const byWidth = store.forms.get(scene) ?? new Map<number, Forms>();
+  store.forms.set(scene, byWidth);
+  const known = byWidth.get(width);
+  if (known) return known;
+  const names = runsOf(scene).map(({ shapes }) => {
+    if (shapes.length === 0) return '';
+    const name = `Fm${store.references.size + 1}`;
+    // Thick lines at the rim of a picture may reach beyond it.
+    const rim = width / 10;
+    const BBox = [-rim, -rim, width + rim, height + rim].map(round);
+    const form = doc.ref({ Type: 'XObject', Subtype: 'Form', BBox, Resources: {} });
+    form.end(operatorsOf(shapes, 0, 0, width / scene.width));
+    store.references.set(name, form);
+    return name;
+  });
+  byWidth.set(width, names);
+  return names;
+};
+
+const drawScene = (doc: Doc, placed: PlacedScene, store: Store): void => {
+  const { scene, x, y, width } = placed;
+  const scale = width / scene.width;
+  const forms = (store.uses.get(scene) ?? 0) > 1 ? formsOf(doc, scene, placed, store) : undefined;
+  runsOf(scene).forEach(({ shapes, label }, i) => {
+    const form = forms?.[i];
+    if (form) {
+      doc.page.xobjects[form] = store.references.get(form)!;
+      doc.addContent(`q 1 0 0 1 ${x} ${y} cm /${form} Do Q`);
+    } else if (shapes.length > 0) doc.addContent(`q ${operatorsOf(shapes, x, y, scale)}\nQ`);
+    if (!label) return;
+    const size = round(label.size * scale);
+    const left = x + label.x * scale - widthOf('sans-strong', label.text, size) / 2;
+    const base = y + label.y * scale + belowMiddle('sans-strong', size);
+    drawText(doc, label.text, round(left), round(base), 'sans-strong', size, label.colour);
+  });
+};
+
+const drawItem = (doc: Doc, item: Item, store: Store): void => {
   switch (item.kind) {
     case 'text':
       drawText(doc, item.text, item.x, item.y, item.font, item.size, item.colour);
@@ -110,7 +166,7 @@ const drawItem = (doc: Doc, item: Item): void => {
       else doc.fill();
       break;
     case 'scene':
-      drawScene(doc, item.scene, item);
+      drawScene(doc, item, store);
       break;
   }
 };
@@ -129,6 +185,7 @@ const boxOf = (item: Item): [number, number, number, number] | undefined =>
 
 /** The structure tree, grown as items are drawn: an element is ended with its last item, which frees its memory. */
 const growTree = (doc: Doc, pages: Pages) => {
+  const store = startStore(pages);
   const elements: (Element | undefined)[] = [];
   const last = lastUses(pages);
 
@@ -149,13 +206,13 @@ const growTree = (doc: Doc, pages: Pages) => {
     draw(items: readonly Item[], part: number | undefined): void {
       if (part === undefined) {
         doc.markContent('Artifact', { type: 'Layout' });
-        for (const item of items) drawItem(doc, item);
+        for (const item of items) drawItem(doc, item, store);
         doc.endMarkedContent();
         return;
       }
       const element = elementOf(part, items[0]!);
       const content = doc.markStructureContent(pages.parts[part]!.role);
-      for (const item of items) drawItem(doc, item);
+      for (const item of items) drawItem(doc, item, store);
       doc.endMarkedContent();
       element.add(content);
     },

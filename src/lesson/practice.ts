@@ -3,15 +3,15 @@ import type { Family } from '../cube/cases.ts';
 import type { Slot } from '../cube/goal.ts';
 import type { Span } from './problem.ts';
 
-/** In the order in which they stand on a paper. Each is a file in src/practice/kinds. */
+/** In the order in which they stand on a paper: what has letters first. Each is a file in src/practice/kinds. */
 export const EXERCISE_KINDS = [
   'likeness',
   'edge',
   'rule',
   'picture',
-  'place',
   'slip',
   'order',
+  'place',
   'solve',
   'drill',
 ] as const;

@@ -11,6 +11,7 @@ import { drawWhole } from '../svg/draw-whole.ts';
 import type { Look } from '../svg/marks.ts';
 import { type Making, plainText, printedTurns } from './phrases.ts';
 import {
+  drawnOnce,
   grey,
   itemId,
   line,
@@ -89,13 +90,13 @@ const withPicture = (picture: Block, text: Block): Block => ({
 /** Where the telling sticker of a piece looks, in words. */
 function placeWords({ piece, slot, at, faces }: PlaceExercise, { making, look }: Desk): string {
   const colour = piece === 'corner' ? look.colours.D : look.colours[slot[0] as 'F'];
-  return making.words.practice.drawing.place(piece, at, colour, faces);
+  return making.words.drawing.piece(piece, { at: 'elsewhere', place: at }, colour, faces);
 }
 
 function place(item: PaperItem, exercise: PlaceExercise, desk: Desk): Block {
   const words = placeWords(exercise, desk);
   const piece = pieceOf(exercise.piece === 'corner' ? cornerOfSlot(exercise.slot) : edgeOfSlot(exercise.slot));
-  const scene = drawPlace(exercise.after, piece, desk.look, words);
+  const scene = drawnOnce(exercise, 'place', desk.look, () => drawPlace(exercise.after, piece, desk.look, words));
   const text = stack([
     line('body', numberSpan(item)),
     line('note', plain(words)),
@@ -124,7 +125,7 @@ function solution(item: PaperItem, exercise: SolveExercise, desk: Desk): Block {
     ...(open.length > 0 ? [line('note', plain(handout.open(open)))] : []),
   ]);
   if (exercise.kind === 'drill') return text;
-  const scene = drawWhole(afterTurns(cube, recommended), look);
+  const scene = drawnOnce(exercise, 'after', look, () => drawWhole(afterTurns(cube, recommended), look));
   return withPicture({ kind: 'figure', scene, width: PICTURE }, text);
 }
 

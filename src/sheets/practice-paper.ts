@@ -9,14 +9,27 @@ import { drawHold } from '../svg/draw-hold.ts';
 import { drawBlank } from '../svg/draw-place.ts';
 import type { Look } from '../svg/marks.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
+import type { Scene } from '../svg/scene.ts';
 import { lineSpans, type Making, plainText, printedTurns } from './phrases.ts';
-import { grey, itemId, line, lookOf, numberOf, optionSpans, pictureOf, plain, strong } from './practice-texts.ts';
+import {
+  drawnOnce,
+  grey,
+  itemId,
+  line,
+  lookOf,
+  numberOf,
+  optionSpans,
+  pictureOf,
+  plain,
+  strong,
+} from './practice-texts.ts';
 
 const GAP = mm(7);
 const INNER_GAP = mm(4);
 const ROW_GAP = mm(4);
 const PICTURE = mm(33);
 const LARGE_PICTURE = mm(38);
+const SMALL_PICTURE = mm(15);
 const HOLD = mm(19);
 const LEGEND = mm(22);
 /** A printed letter before what it stands for. */
@@ -35,7 +48,7 @@ interface Desk {
   readonly look: Look;
 }
 
-const figure = (scene: ReturnType<typeof pictureOf>, width: number): Block => ({ kind: 'figure', scene, width });
+const figure = (scene: Scene, width: number): Block => ({ kind: 'figure', scene, width });
 
 const turns = (list: readonly Turn[], { making }: Desk, label?: string): TurnsBlock => ({
   kind: 'turns',
@@ -66,6 +79,13 @@ const beside = (left: Block, width: number, right: Block): Block => ({
     { width: { share: 1 }, child: right },
   ],
 });
+
+/** Of the lesson as it is for the student. */
+const shownOnce = (what: string, { paper, look }: Desk, draw: () => Scene): Scene =>
+  drawnOnce(paper.student.proved, what, look, draw);
+
+const blankFor = (piece: 'corner' | 'edge', desk: Desk): Scene =>
+  shownOnce(`blank ${piece}`, desk, () => drawBlank(desk.look, desk.making.words.practice.drawing.blank(piece)));
 
 /** Each choice on a line, its letter first. */
 const choices = ({ options }: ChoiceExercise, { order, letters }: PaperItem, { making }: Desk): Block[] =>
@@ -99,10 +119,9 @@ function panel(item: PaperItem, desk: Desk): Block {
     return beside(figure(picture, PICTURE), PICTURE, stack(right, 0));
   }
   if (exercise.form === 'place') {
-    const { blank } = words.practice.drawing;
     return stack([
       numberOf(item),
-      sideBySide([figure(picture, LARGE_PICTURE), figure(drawBlank(desk.look, blank(exercise.piece)), LARGE_PICTURE)]),
+      sideBySide([figure(picture, LARGE_PICTURE), figure(blankFor(exercise.piece, desk), LARGE_PICTURE)]),
       turns(exercise.turns, desk, words.practice.mark(exercise.piece)),
     ]);
   }
@@ -135,14 +154,15 @@ const lowered = (child: Block, by: number): Block => stack([{ kind: 'space', hei
 
 function drillRow(item: PaperItem, desk: Desk, isFirst: boolean): Block {
   const heads = isFirst ? Array.from({ length: TIMES }, (_, i) => String(i + 1)) : [];
-  const by = isFirst ? mm(5.6) : mm(1.4);
+  const boxes: Block = { kind: 'boxes', count: TIMES, width: TIME_BOX, height: BOX, heads };
   const row: Block = {
     kind: 'columns',
-    gap: mm(2),
+    gap: mm(3),
     columns: [
-      { width: mm(8), child: lowered(numberOf(item), by) },
-      { width: { share: 1 }, child: lowered(turns(item.exercise.setup, desk), by) },
-      { width: TIMES * TIME_BOX, child: { kind: 'boxes', count: TIMES, width: TIME_BOX, height: BOX, heads } },
+      { width: mm(6), child: lowered(numberOf(item), mm(5)) },
+      { width: SMALL_PICTURE, child: figure(pictureOf(item, desk.look), SMALL_PICTURE) },
+      { width: { share: 1 }, child: lowered(turns(item.exercise.setup, desk), mm(5)) },
+      { width: TIMES * TIME_BOX, child: lowered(boxes, isFirst ? 0 : mm(3.6)) },
     ],
   };
   return { ...row, claims: [itemId(desk.paper, item)] };
@@ -246,7 +266,9 @@ function head(desk: Desk): Block[] {
     { kind: 'write-line', label: handout.name },
     { kind: 'write-line', label: handout.date },
   ];
-  const hold = line(
+  const hold = shownOnce('hold', desk, () => drawHold(look));
+  const legend = shownOnce('legend', desk, () => openViewLegend(making.words, making.ink));
+  const holdLine = line(
     'note',
     strong(`${handout.hold}: `),
     plain(`${handout.holdWords(lesson.colours.D, lesson.hold.front)}. ${practice.start}`),
@@ -267,9 +289,9 @@ function head(desk: Desk): Block[] {
       kind: 'columns',
       gap: INNER_GAP,
       columns: [
-        { width: HOLD, child: figure(drawHold(look), HOLD) },
-        { width: LEGEND, child: figure(openViewLegend(making.words, making.ink), LEGEND) },
-        { width: { share: 1 }, child: stack([hold, line('note', grey(handout.signs.join(' ')))]) },
+        { width: HOLD, child: figure(hold, HOLD) },
+        { width: LEGEND, child: figure(legend, LEGEND) },
+        { width: { share: 1 }, child: stack([holdLine, line('note', grey(handout.signs.join(' ')))]) },
       ],
     },
     { kind: 'space', height: mm(4) },

@@ -74,14 +74,18 @@ export const lookOf = ({ student }: PracticePaper, { ink, words }: Making): Look
   words,
 });
 
-/** Neighbours share many cases: each is drawn once a look. Keys are exercises, which live as long as their papers. */
+/** Papers share many pictures: each is drawn once, and so stands in the file once. Kept as long as what it shows. */
 const drawn = new WeakMap<object, Map<string, Scene>>();
 
-export function pictureOf(item: PaperItem, look: Look): Scene {
-  const { exercise } = item;
-  const known = drawn.get(exercise) ?? new Map<string, Scene>();
-  drawn.set(exercise, known);
-  const found = known.get(look.ink) ?? drawCase(exercise.cube, exercise.goal, 'open', look);
-  known.set(look.ink, found);
+/** `shown` and `what` say what the picture is of; two looks at one lesson differ by their ink only. */
+export function drawnOnce(shown: object, what: string, { ink }: Look, draw: () => Scene): Scene {
+  const known = drawn.get(shown) ?? new Map<string, Scene>();
+  drawn.set(shown, known);
+  const key = `${what} ${ink}`;
+  const found = known.get(key) ?? draw();
+  known.set(key, found);
   return found;
 }
+
+export const pictureOf = ({ exercise }: PaperItem, look: Look): Scene =>
+  drawnOnce(exercise, 'case', look, () => drawCase(exercise.cube, exercise.goal, 'open', look));

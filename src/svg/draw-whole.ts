@@ -1,6 +1,5 @@
 /** The open view with every sticker in its colour: how a cube looks. */
 
-import type { Colour } from '../cube/colours.ts';
 import type { Cube } from '../cube/cube.ts';
 import { stickersOf } from '../cube/stickers.ts';
 import { describeHold } from './describe.ts';
@@ -13,11 +12,11 @@ const SIDES = ['F', 'R', 'B', 'L'] as const;
 /** The top and the row below it in words: what is left to see once two layers are solved. */
 function describeTop(cube: Cube, { colours, words }: Look): string {
   const stickers = stickersOf(cube);
-  const row = (face: string, rows: readonly number[]): Colour[] =>
-    stickers.filter((s) => s.face === face && rows.includes(s.row)).map((s) => colours[s.colour]);
+  const row = (face: string, rows: readonly number[]): string[] =>
+    stickers.filter((s) => s.face === face && rows.includes(s.row)).map((s) => words.colours[colours[s.colour]].name);
   const sides = Object.fromEntries(SIDES.map((side) => [side, row(side, [0])])) as Record<
     'F' | 'R' | 'B' | 'L',
-    Colour[]
+    string[]
   >;
   return words.practice.drawing.top(row('U', [0, 1, 2]), sides);
 }

@@ -1,9 +1,8 @@
 import type { PracticeWords } from './practice-words.ts';
-import type { Colour, DrawingWords } from './words.ts';
 
 const SIDES = { F: 'front', R: 'right', B: 'back', L: 'left' } as const;
 
-export const englishPractice = (drawing: DrawingWords): PracticeWords => ({
+export const practice: PracticeWords = {
   title: (lesson) => `Practice: ${lesson}`,
   keyTitle: (lesson) => `Key: ${lesson}`,
   paper: (code) => `Paper ${code}`,
@@ -74,6 +73,5 @@ export const englishPractice = (drawing: DrawingWords): PracticeWords => ({
       const around = (['F', 'R', 'B', 'L'] as const).map((side) => `${SIDES[side]} ${sides[side].join(' ')}`);
       return `The top, row by row: ${rows.join(', ')}. The row below it: ${around.join(', ')}.`;
     },
-    place: (piece, place, colour: Colour, side) => drawing.piece(piece, { at: 'elsewhere', place }, colour, side),
   },
-});
+};

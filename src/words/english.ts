@@ -3,7 +3,7 @@ import { course } from './english-course.ts';
 import { marking } from './english-marking.ts';
 import { markingSheets } from './english-marking-sheets.ts';
 import { plan } from './english-plan.ts';
-import { englishPractice } from './english-practice.ts';
+import { practice } from './english-practice.ts';
 import { rules } from './english-rules.ts';
 import type {
   CaseWhere,
@@ -158,5 +158,5 @@ export const english: Words = {
   course,
   marking,
   markingSheets,
-  practice: englishPractice(drawing),
+  practice,
 };

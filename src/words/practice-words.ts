@@ -1,6 +1,4 @@
 /** What practice papers and their keys say beside what the lesson says. */
-import type { Colour, PlaceName, Side } from './words.ts';
-
 export type ExerciseName = 'likeness' | 'edge' | 'rule' | 'picture' | 'place' | 'slip' | 'order' | 'solve' | 'drill';
 
 export interface PracticeWords {
@@ -43,11 +41,10 @@ export interface PracticeWords {
   readonly shortFoot: (code: string) => string;
   readonly drawing: {
     readonly blank: (piece: 'corner' | 'edge') => string;
-    /** The nine colours of the top, row by row, and the three below its edge at each side, from the left as one looks at it. */
+    /** Names of colours: nine of the top, row by row, and the three below each of its sides, as one looks at that side. */
     readonly top: (
-      top: readonly Colour[],
-      sides: { readonly [side in 'F' | 'R' | 'B' | 'L']: readonly Colour[] },
+      top: readonly string[],
+      sides: { readonly [side in 'F' | 'R' | 'B' | 'L']: readonly string[] },
     ) => string;
-    readonly place: (piece: 'corner' | 'edge', place: PlaceName, colour: Colour, side: Side) => string;
   };
 }
