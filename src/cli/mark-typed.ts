@@ -11,7 +11,7 @@ import { type Cells, readTable, writeTable } from '../marking/table.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { readBytes, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
-import { loadItems, saidOf, summaryLine, tellProblems } from './mark.ts';
+import { loadItems, saidOf, summaryLine, tellProblems } from './marking.ts';
 import type { MarkOptions } from './options.ts';
 import { counted, harmless } from './report.ts';
 import type { FileProblem } from './submission-files.ts';

@@ -1,33 +1,20 @@
 /** `turnsheet mark`: submitted turns against the claims of what was printed. */
 import { join } from 'node:path';
-import type { ClaimsText } from '../marking/claims-file.ts';
 import { jsonRow, unclearMarks } from '../marking/class-table.ts';
-import type { Items } from '../marking/items.ts';
 import { withKeptMarks } from '../marking/kept-marks.ts';
 import { marker } from '../marking/mark.ts';
-import { proveClaims } from '../marking/prove-claims.ts';
-import { isRight, type MarkedRow, plainSays } from '../marking/submission.ts';
+import type { MarkedRow } from '../marking/submission.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
+import { loadItems, saidOf, summaryLine, tellProblems } from './marking.ts';
 import type { MarkOptions } from './options.ts';
-import { counted, harmless } from './report.ts';
-import { earlierTable, type FileProblem, gatherSubmissions, nameOfClaims, readClaims } from './submission-files.ts';
-
-export function tellProblems(problems: readonly FileProblem[], io: Io): void {
-  for (const { severity, file, row, claim, message } of problems) {
-    const where = [file, row, claim && `claim ${claim}`].filter((part) => part !== undefined).join(':');
-    io.err(`${harmless(`${where}: ${severity}: ${message}`)}\n`);
-  }
-}
+import { harmless } from './report.ts';
+import { earlierTable, type FileProblem, gatherSubmissions } from './submission-files.ts';
 
 /** Items and paper, code, verdict: the columns before what is said. */
 function columnsOf({ student, paper, item, verdict }: MarkedRow): string[] {
   return [student || '-', [paper, item].filter((part) => part !== '').join(' ') || '-', verdict];
-}
-
-export function saidOf({ mark, says }: MarkedRow): string {
-  return mark === '' ? plainSays(says) : `${LANGUAGES.en.marking.marked(mark)} ${plainSays(says)}`;
 }
 
 /** A row a line. */
@@ -38,39 +25,6 @@ function asText(rows: readonly MarkedRow[]): string {
     .map((row, i) => [...columns[i]!.map((cell, j) => cell.padEnd(widths[j]!)), saidOf(row)].join('  '))
     .map((line) => `${harmless(line)}\n`)
     .join('');
-}
-
-export function summaryLine(rows: readonly MarkedRow[]): string {
-  const count = (...verdicts: MarkedRow['verdict'][]): number =>
-    rows.filter(({ verdict }) => verdicts.includes(verdict)).length;
-  const others = (['unreadable', 'empty', 'unmatched'] as const)
-    .map((verdict) => `${count(verdict)} ${verdict}`)
-    .filter((said) => !said.startsWith('0 '));
-  const right = rows.filter(({ verdict }) => isRight(verdict)).length;
-  const parts = [`${right} right`, `${count('disturbs', 'other-pair', 'fails')} wrong`, ...others];
-  const students = new Set(rows.map(({ student }) => student)).size;
-  return `${counted(rows.length, 'answer')} of ${counted(students, 'student')}: ${parts.join(', ')}\n`;
-}
-
-export interface ProvedClaims {
-  readonly items: Items;
-  readonly claims: readonly ClaimsText[];
-  /** What the files are called after: the first one. */
-  readonly name: string;
-}
-
-/** The items of the claims files; claims that do not hold are told, and the rest is marked. */
-export async function loadItems(
-  { claims: files }: MarkOptions,
-  io: Io,
-  problems: FileProblem[],
-): Promise<ProvedClaims> {
-  const claims = await readClaims(io.folder, files, problems);
-  const { items, falseClaims } = proveClaims(claims);
-  for (const { file, claim, why } of falseClaims) {
-    problems.push({ severity: 'error', file, claim, message: `${why}; its item is not marked: build the sheet again` });
-  }
-  return { items, claims, name: nameOfClaims(files[0]!) };
 }
 
 /** A file that cannot be read: what is there would be marked as if it were all. A claim that is false is not that. */

@@ -1,5 +1,12 @@
 /** The text of a file as spreadsheets, editors and forms save it. */
 
+/** Windows-1252 above 0x7f where it differs from Latin-1 (WHATWG Encoding Standard, index windows-1252), from 0x80 on. */
+const UPPER = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ';
+
+/** By hand: Node 20's own decoder takes it for Latin-1, where ’ is a control character. */
+const windows1252 = (bytes: Uint8Array): string =>
+  Array.from(bytes, (byte) => (byte >= 0x80 && byte < 0xa0 ? UPPER[byte - 0x80] : String.fromCharCode(byte))).join('');
+
 const decoded = (encoding: string, bytes: Uint8Array): string => new TextDecoder(encoding).decode(bytes);
 
 export interface Decoded {
@@ -15,6 +22,6 @@ export function decode(bytes: Uint8Array): Decoded {
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), guessed: false };
   } catch {
-    return { text: decoded('windows-1252', bytes), guessed: true };
+    return { text: windows1252(bytes), guessed: true };
   }
 }

@@ -80,7 +80,7 @@ function markTurns(
 ): Marked {
   if (answer.length > LONGEST_ANSWER) return plain('unreadable', words.tooLong(LONGEST_ANSWER));
   const reading = readTurns(answer);
-  if (!reading.ok) return unreadable(item, answer, reading, words);
+  if (!reading.ok) return unreadable(item, answer, reading, neighbours, words);
   const { turns, smallWide } = reading;
   const capitals = capitalsOf(answer, turns, smallWide);
   const asWide = judge(item, turns);
@@ -113,29 +113,28 @@ function slipOf(likeliest: NearMiss | undefined, baseLastWhole: number, turns: n
   return baseLastWhole < turns ? { turn: baseLastWhole + 1, kind: 'unknown' } : null;
 }
 
+/** What was likely meant is judged in its place: the verdict stays, the student learns what the turns would do. */
 function unreadable(
   item: SolutionItem,
   answer: string,
   { at, message, hint }: { at: number; message: string; hint: string },
+  neighbours: readonly SolutionItem[],
   words: MarkingWords,
 ): Marked {
-  const meant = likelyMeant(answer).map((turns) => ({
-    answer: writeTurns(turns),
-    solves: isRight(judge(item, turns).verdict),
-  }));
-  const best = meant.find(({ solves }) => solves) ?? meant[0];
-  const misses = meant
-    .filter(({ solves }) => solves)
-    .map((m): NearMiss => {
-      const says = words.nearMiss({ kind: 'spelling', answer: m.answer });
-      return { kind: 'spelling', answer: m.answer, turn: readTurnsBefore(answer, at) + 1, says };
-    });
-  const first = misses[0];
+  const meant = likelyMeant(answer).map((turns) => ({ turns, solves: isRight(judge(item, turns).verdict) }));
+  const right = meant.filter(({ solves }) => solves);
+  const best = right[0] ?? meant[0];
+  const spelt = right.map(({ turns }): NearMiss => {
+    const text = writeTurns(turns);
+    const says = words.nearMiss({ kind: 'spelling', answer: text });
+    return { kind: 'spelling', answer: text, turn: readTurnsBefore(answer, at) + 1, says };
+  });
+  const misses = best && !best.solves ? nearMisses(item, best.turns, undefined, neighbours, words) : spelt;
+  const cannot = words.unreadable(at + 1, message, hint);
+  const likely = best && words.meant(writeTurns(best.turns), best.solves);
+  const [first] = misses;
   return {
-    ...plain(
-      'unreadable',
-      joinedSays(words.unreadable(at + 1, message, hint), best && words.meant(best.answer, best.solves)),
-    ),
+    ...plain('unreadable', joinedSays(cannot, likely, best?.solves ? undefined : first?.says)),
     nearMisses: misses,
     slip: first ? { turn: first.turn, kind: first.kind } : null,
   };

@@ -48,13 +48,14 @@ export function slipName(row: MarkedRow, item: Item): SlipName | undefined {
   if (isRight(row.verdict) || row.verdict === 'empty' || row.verdict === 'unmatched') return undefined;
   if (item.kind === 'choice') return 'choice';
   const [miss] = row.nearMisses;
+  if (row.verdict === 'unreadable') return miss?.kind === 'spelling' ? 'spelling' : 'unreadable';
   if (miss?.kind === 'changed') {
     const [was, now] = [readTurns(row.answer), readTurns(miss.answer)];
     const [a, b] = [was.ok && was.turns[miss.turn - 1], now.ok && now.turns[miss.turn - 1]];
     return a && b && a.letter === b.letter && a.kind === b.kind ? 'amount' : 'letter';
   }
   if (miss) return miss.kind;
-  if (row.verdict === 'unreadable' || row.verdict === 'other-pair' || row.verdict === 'disturbs') return row.verdict;
+  if (row.verdict === 'other-pair' || row.verdict === 'disturbs') return row.verdict;
   return 'unknown';
 }
 

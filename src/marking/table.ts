@@ -22,19 +22,21 @@ const DELIMITERS = [',', ';', '\t', '|'];
 
 /** The delimiter of which the first line, the header, has most outside quotes: answers may hold any of them. */
 function delimiterOf(text: string): string {
-  const line = (/^[\s]*([^\r\n]*)/.exec(text)?.[1] ?? '').replaceAll(/"[^"]*"/g, '');
+  const line = (/^[\s]*([^\n]*)/.exec(text)?.[1] ?? '').replaceAll(/"[^"]*"/g, '');
   const counts = DELIMITERS.map((sign) => line.split(sign).length);
   return DELIMITERS[counts.indexOf(Math.max(...counts))]!;
 }
 
 const LOOSE_QUOTE = 'a quotation mark stands inside the cell: double it, or leave it out';
 
-export function readTable(text: string): Table {
+/** Line ends of any system, mixed ones too, are read as one: the library takes one kind for the whole file. */
+export function readTable(given: string): Table {
+  const text = given.replaceAll(/\r\n?/g, '\n');
   // Spreadsheets may name the delimiter in a line of its own.
-  const named = /^sep=(.)\r?\n/i.exec(text);
+  const named = /^sep=(.)\n/i.exec(text);
   const body = named ? text.slice(named[0].length) : text;
   const delimiter = named?.[1] ?? delimiterOf(body);
-  const { data, errors } = papaparse.parse<string[]>(body, { delimiter, skipEmptyLines: false });
+  const { data, errors } = papaparse.parse<string[]>(body, { delimiter, newline: '\n', skipEmptyLines: false });
   const shift = named ? 1 : 0;
   const faults = errors
     .filter(({ type }) => type === 'Quotes')

@@ -1,0 +1,55 @@
+/** What both ways of marking share: the claims that are marked against, and what is said at the terminal. */
+import type { ClaimsText } from '../marking/claims-file.ts';
+import type { Items } from '../marking/items.ts';
+import { proveClaims } from '../marking/prove-claims.ts';
+import { isRight, type MarkedRow, plainSays } from '../marking/submission.ts';
+import { LANGUAGES } from '../words/languages.ts';
+import type { Io } from './io.ts';
+import type { MarkOptions } from './options.ts';
+import { counted, harmless } from './report.ts';
+import { type FileProblem, nameOfClaims, readClaims } from './submission-files.ts';
+
+export interface ProvedClaims {
+  readonly items: Items;
+  readonly claims: readonly ClaimsText[];
+  /** What the files are called after: the first one. */
+  readonly name: string;
+}
+
+/** The items of the claims files; claims that do not hold are told, and the rest is marked. */
+export async function loadItems(
+  { claims: files }: MarkOptions,
+  io: Io,
+  problems: FileProblem[],
+): Promise<ProvedClaims> {
+  const claims = await readClaims(io.folder, files, problems);
+  const { items, falseClaims } = proveClaims(claims);
+  for (const { file, claim, why } of falseClaims) {
+    problems.push({ severity: 'error', file, claim, message: `${why}; its item is not marked: build the sheet again` });
+  }
+  return { items, claims, name: nameOfClaims(files[0]!) };
+}
+
+export function tellProblems(problems: readonly FileProblem[], io: Io): void {
+  for (const { severity, file, row, claim, message } of problems) {
+    const where = [file, row, claim && `claim ${claim}`].filter((part) => part !== undefined).join(':');
+    io.err(`${harmless(`${where}: ${severity}: ${message}`)}\n`);
+  }
+}
+
+/** What is said to the student, the coach's mark before it. */
+export function saidOf({ mark, says }: MarkedRow): string {
+  return mark === '' ? plainSays(says) : `${LANGUAGES.en.marking.marked(mark)} ${plainSays(says)}`;
+}
+
+export function summaryLine(rows: readonly MarkedRow[]): string {
+  const count = (...verdicts: MarkedRow['verdict'][]): number =>
+    rows.filter(({ verdict }) => verdicts.includes(verdict)).length;
+  const others = (['unreadable', 'empty', 'unmatched'] as const)
+    .map((verdict) => `${count(verdict)} ${verdict}`)
+    .filter((said) => !said.startsWith('0 '));
+  const right = rows.filter(({ verdict }) => isRight(verdict)).length;
+  const parts = [`${right} right`, `${count('disturbs', 'other-pair', 'fails')} wrong`, ...others];
+  const students = new Set(rows.map(({ student }) => student)).size;
+  return `${counted(rows.length, 'answer')} of ${counted(students, 'student')}: ${parts.join(', ')}\n`;
+}

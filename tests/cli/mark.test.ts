@@ -1,0 +1,246 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { command, newFolder, put } from './command.ts';
+
+const root = (path: string): string => new URL(`../../${path}`, import.meta.url).pathname;
+const ANSWERS = readFileSync(root('lessons/class/edge-away-answers.csv'), 'utf8');
+let claims = '';
+
+beforeAll(async () => {
+  const folder = newFolder();
+  writeFileSync(join(folder, 'edge-away.yaml'), readFileSync(root('lessons/edge-away.yaml')));
+  await command(folder, ['build', 'edge-away.yaml']);
+  claims = readFileSync(join(folder, 'out/edge-away.claims.json'), 'utf8');
+});
+
+function classroom(): string {
+  const folder = newFolder();
+  put(folder, 'edge-away.claims.json', claims);
+  put(folder, 'answers.csv', ANSWERS);
+  return folder;
+}
+const MARK = ['mark', 'edge-away.claims.json', 'answers.csv'];
+const rowsOf = (out: string): Record<string, unknown>[] => JSON.parse(out).rows;
+
+describe('mark', () => {
+  it('tells a verdict for each row, and ends with 0 however wrong the answers are', async () => {
+    const { code, out, err } = await command(classroom(), MARK);
+    expect(code).toBe(0);
+    expect(out.trimEnd().split('\n')).toHaveLength(42);
+    expect(out).toMatch(/^B2 {2}1 {3}solves {9}Solves: 6 turns, the shortest there is\.$/m);
+    expect(err).toBe('42 answers of 7 students: 15 right, 21 wrong, 3 unreadable, 2 empty, 1 unmatched\n');
+  });
+
+  it('gives one JSON document with the fields of the design, and writes no file', async () => {
+    const folder = classroom();
+    const { out, err } = await command(folder, [...MARK, '--json']);
+    expect(err).toBe('');
+    const rows = rowsOf(out);
+    expect(rows).toHaveLength(42);
+    for (const field of [
+      'file',
+      'row',
+      'student',
+      'item',
+      'answer',
+      'verdict',
+      'length',
+      'over',
+      'broken',
+      'nearMisses',
+    ]) {
+      expect(rows[0], field).toHaveProperty(field);
+    }
+    expect(rows[1]).toMatchObject({
+      file: 'answers.csv',
+      row: 3,
+      student: 'B2',
+      item: '2',
+      verdict: 'fails',
+      over: null,
+    });
+    expect(JSON.parse(out)).toMatchObject({
+      ok: true,
+      problems: [],
+      files: [],
+      submissions: [{ file: 'answers.csv', rows: 42, blank: 0 }],
+    });
+    expect(readdirSync(folder).sort()).toEqual(['answers.csv', 'edge-away.claims.json']);
+  });
+
+  it('writes slips, report and tables, the same bytes each time', async () => {
+    const folder = classroom();
+    const names = ['edge-away-class.csv', 'edge-away-class.json', 'edge-away-report.pdf', 'edge-away-slips.pdf'];
+    const { code } = await command(folder, [...MARK, '--out', 'marked']);
+    expect([code, readdirSync(join(folder, 'marked')).sort()]).toEqual([0, names]);
+    const before = names.map((name) => readFileSync(join(folder, 'marked', name)));
+    await command(folder, [...MARK, '--out', 'marked']);
+    names.forEach((name, i) => {
+      expect(readFileSync(join(folder, 'marked', name)).equals(before[i]!), name).toBe(true);
+    });
+    mkdirSync(join(folder, 'deep'));
+    put(join(folder, 'deep'), 'answers.csv', ANSWERS);
+    await command(folder, ['mark', 'edge-away.claims.json', 'deep/answers.csv', '--out', 'other']);
+    expect(readFileSync(join(folder, 'other', names[1]!)).equals(before[1]!)).toBe(true);
+  });
+
+  it("keeps the coach's marks in the table, and they win", async () => {
+    const folder = classroom();
+    const table = join(folder, 'out/edge-away-class.csv');
+    await command(folder, [...MARK, '--out', 'out']);
+    const text = readFileSync(table, 'utf8');
+    // As a spreadsheet saves it elsewhere: semicolons, no byte-order mark, other line ends.
+    const marked = text.slice(1).replace("B2,,2,L U L' R U R,,0", "B2,,2,L U L' R U R,0.5,0");
+    expect(marked).not.toBe(text.slice(1));
+    writeFileSync(table, marked.replaceAll('\r\n', '\n'));
+    for (let run = 0; run < 2; run++) {
+      const { out } = await command(folder, [...MARK, '--out', 'out', '--json']);
+      expect(rowsOf(out)[1]).toMatchObject({ verdict: 'fails', mark: '0.5', points: 0.5 });
+      expect(readFileSync(table, 'utf8')).toContain("B2,,2,L U L' R U R,0.5,0.5,fails");
+    }
+  });
+
+  it('does not write over a table that it cannot read', async () => {
+    const folder = classroom();
+    mkdirSync(join(folder, 'out'));
+    writeFileSync(join(folder, 'out/edge-away-class.csv'), 'my,own,notes\n1,2,3\n');
+    const { code, err } = await command(folder, [...MARK, '--out', 'out']);
+    expect(code).toBe(1);
+    expect(err).toMatch(/edge-away-class\.csv: error: .*its marks would be lost/);
+    expect(readdirSync(join(folder, 'out'))).toEqual(['edge-away-class.csv']);
+  });
+
+  it('reads several files and folders, by name, and not its own table', async () => {
+    const folder = classroom();
+    mkdirSync(join(folder, 'in'));
+    put(join(folder, 'in'), 'b.txt', "Z9 1 L' U L R U R'\n# late\n");
+    put(join(folder, 'in'), 'a.yaml', "Y8:\n  1: L' U L R U R\n");
+    put(join(folder, 'in'), 'notes.pdf', 'no');
+    await command(folder, ['mark', 'edge-away.claims.json', 'in', '--out', 'in']);
+    const { out } = await command(folder, [
+      'mark',
+      'edge-away.claims.json',
+      'in',
+      'answers.csv',
+      '--out',
+      'in',
+      '--json',
+    ]);
+    const { submissions } = JSON.parse(out);
+    expect(submissions).toEqual([
+      { file: join('in', 'a.yaml'), rows: 1, blank: 0 },
+      { file: join('in', 'b.txt'), rows: 1, blank: 1 },
+      { file: 'answers.csv', rows: 42, blank: 0 },
+    ]);
+    expect(rowsOf(out)).toHaveLength(44);
+  });
+
+  it('tells a claim that was changed, marks the rest, and ends with 1', async () => {
+    const folder = classroom();
+    put(folder, 'edge-away.claims.json', claims.replace(`"solution": "L' U L R U R'"`, `"solution": "L' U L R U R"`));
+    const { code, out, err } = await command(folder, [...MARK, '--json']);
+    expect(code).toBe(1);
+    expect(err).toMatch(
+      /^edge-away\.claims\.json:claim 1\.1: error: its solution leaves .* unsolved; its item is not marked: build the sheet again$/m,
+    );
+    const rows = rowsOf(out);
+    expect(rows.filter(({ item }) => item === '1').every(({ verdict }) => verdict === 'unmatched')).toBe(true);
+    expect(rows.find(({ item, student }) => item === '3' && student === 'B2')).toMatchObject({ verdict: 'solves' });
+  });
+
+  it.each([
+    [
+      'a claims file that is not there',
+      ['mark', 'no.claims.json', 'answers.csv'],
+      /no\.claims\.json: error: there is no such file/,
+    ],
+    [
+      'submissions that are not there',
+      ['mark', 'edge-away.claims.json', 'no.csv'],
+      /no\.csv: error: there is no such file/,
+    ],
+    ['a file that is no claims file', ['mark', 'answers.csv', 'answers.csv'], /answers\.csv: error: it is not JSON/],
+    [
+      'an empty folder',
+      ['mark', 'edge-away.claims.json', 'empty'],
+      /empty: error: the folder has no CSV, YAML or text file/,
+    ],
+  ])('with %s ends with 1 and writes nothing', async (_, args, says) => {
+    const folder = classroom();
+    mkdirSync(join(folder, 'empty'));
+    const { code, err } = await command(folder, [...args, '--out', 'out']);
+    expect(code).toBe(1);
+    expect(err).toMatch(says);
+    expect(readdirSync(folder)).not.toContain('out');
+  });
+
+  it.each([
+    [['mark'], /needs a claims file/],
+    [['mark', 'a.claims.json'], /needs submissions after a\.claims\.json/],
+    [['mark', 'a.claims.json', 'b.csv', '--small-letters', 'big'], /--small-letters is wide or outer/],
+    [['mark', '--type', 'a.claims.json', 'b.csv', 'c.csv'], /keeps one CSV file/],
+  ])('%j ends with 2', async (args, says) => {
+    const { code, err } = await command(newFolder(), args);
+    expect(code).toBe(2);
+    expect(err).toMatch(says);
+  });
+
+  it('does not let an answer steer the terminal', async () => {
+    const folder = classroom();
+    put(folder, 'a.csv', 'student,item,answer\n\u001b[2JK7,1,\u001b]0;x\u0007 R\n');
+    const { out } = await command(folder, ['mark', 'edge-away.claims.json', 'a.csv']);
+    for (const sign of ['\u001b', '\u0007']) expect(out).not.toContain(sign);
+  });
+});
+
+describe('mark --type', () => {
+  const type = (folder: string, typed: readonly string[], args: readonly string[] = []) =>
+    command(folder, ['mark', '--type', 'edge-away.claims.json', ...args], { typed });
+
+  it('shows each verdict at once, and keeps the answers', async () => {
+    const folder = classroom();
+    const { code, err } = await type(folder, ['K7', '1', "L' U L R U R'", '2', 'R U', '', 'K8', '1.1', '', '', '']);
+    expect(code).toBe(0);
+    expect(err).toMatch(/code: K7, item: K7, 1, answer: {3}Solves: 6 turns/);
+    expect(err).toMatch(/K8, 1\.1, answer: {3}No answer\./);
+    expect(err).toMatch(/3 answers of 2 students: 1 right, 1 wrong, 1 empty\n {2}edge-away-answers\.csv\n$/);
+    expect(readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8')).toBe(
+      "\ufeffstudent,paper,item,answer,mark\r\nK7,,1,L' U L R U R',\r\nK7,,2,R U,\r\nK8,,1.1,,\r\n",
+    );
+  });
+
+  it('goes on with a file, under the columns that it has', async () => {
+    const folder = classroom();
+    put(folder, 'mine.csv', 'Answer;Note;Code;Item\nR U;late;K1;3\n');
+    await type(folder, ['K7', '1', 'R', '2', 'L', 'undo', '', ''], ['mine.csv']);
+    expect(readFileSync(join(folder, 'mine.csv'), 'utf8')).toBe(
+      '\ufeffAnswer;Note;Code;Item\r\nR U;late;K1;3\r\nR;;K7;1\r\n',
+    );
+    const again = await type(folder, [], ['mine.csv']);
+    expect(again.err).toContain('mine.csv: 2 answers so far');
+    const { out } = await command(folder, ['mark', 'edge-away.claims.json', 'mine.csv', '--json']);
+    expect(rowsOf(out).map(({ student, row }) => [student, row])).toEqual([
+      ['K1', 2],
+      ['K7', 3],
+    ]);
+  });
+
+  it('ends where the input ends, with what there was', async () => {
+    const folder = classroom();
+    expect((await type(folder, ['K7', '1', 'R', '2'])).code).toBe(0);
+    expect(readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8')).toContain('K7,,1,R,');
+  });
+
+  it.each([
+    ['notes.txt', 'hello', /keep|ends in \.csv/],
+    ['notes.csv', 'a,b\n1,2\n', /no column student, item and answer/],
+  ])('does not write into %s', async (file, text, says) => {
+    const folder = classroom();
+    put(folder, file, text);
+    const { code, err } = await type(folder, ['K7', '1', 'R'], [file]);
+    expect(code).toBe(1);
+    expect(err).toMatch(says);
+    expect(readFileSync(join(folder, file), 'utf8')).toBe(text);
+  });
+});

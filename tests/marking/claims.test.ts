@@ -1,0 +1,97 @@
+/** Claims files that were changed by hand: each claim that does not hold is told, with why, and its item is not marked. */
+import { describe, expect, it } from 'vitest';
+import { readClaimsText } from '../../src/marking/claims-file.ts';
+import { claimsOf, fileOf, marked, proved } from './class.ts';
+
+const CLAIMS = claimsOf('edge-away');
+const RIGHT = CLAIMS[0]!;
+
+describe('claims read from disk', () => {
+  it('hold as they were built', () => {
+    const { items, falseClaims } = proved(fileOf(CLAIMS));
+    expect(falseClaims).toEqual([]);
+    expect(items.items).toHaveLength(26);
+  });
+
+  it.each([
+    ['solution', { solution: "L' U L R U R" }, /its solution leaves .* unsolved/],
+    ['solution, told as failing', { solution: 'R', verdict: 'fails' }, /its solution leaves .* unsolved/],
+    ['solution that cannot be read', { solution: 'Q' }, /its solution cannot be read at character 1/],
+    ['set-up', { setup: "R U R' L' U2 L" }, /address|its solution/],
+    ['set-up that breaks the cross', { setup: 'R' }, /its set-up leaves what should be kept unsolved at/],
+    ['set-up that turns the cube over', { setup: "R U R' L' U L x" }, /ends with the cube turned over/],
+    ['set-up that cannot be read', { setup: 'R3' }, /its set-up cannot be read at character 2/],
+    ['pair', { pair: 'BL' }, /unsolved at|kept/],
+    ['kept slots', { kept: ['FL', 'BL', 'BR'] }, /the file says kept BL BR FL, the cube says BL BR/],
+    ['length', { length: 5 }, /the file says length 5, the cube says 6/],
+    ['shortest', { shortest: 5 }, /the file says shortest 5, the cube says 6/],
+    ['address', { address: 'UFR:R UB:U' }, /the file says address/],
+    ['case', { case: 'UFR:R UB:U' }, /the file says case/],
+    ['family', { family: 'top-top' }, /the file says family top-top, the cube says top-away/],
+    ['broken', { broken: ['DR'] }, /the file says broken DR, the cube says none/],
+    ['form', { kept: 'BL' }, /it has not the form of a claim \(kept/],
+    ['form of a number', { length: -1 }, /it has not the form of a claim \(length/],
+  ])('with another %s are told', (_, change, why) => {
+    const { items, falseClaims } = proved(fileOf([{ ...RIGHT, ...change }, ...CLAIMS.slice(1)]));
+    expect(falseClaims).toMatchObject([{ file: 'a.claims.json', claim: '1.1', why: expect.stringMatching(why) }]);
+    for (const item of ['1', '1.1']) {
+      const row = marked(items, item, "L' U L R U R'");
+      expect(row.verdict).toBe('unmatched');
+      expect(row.says).toMatch(/^Item 1\.1 cannot be marked, its claim does not hold: /);
+    }
+    expect(marked(items, '2', "L U L' R U R'").verdict).toBe('solves');
+  });
+
+  it('leaves a case that another of its claims still stands for', () => {
+    const both = CLAIMS.filter(({ id }) => id.startsWith('15.'));
+    const { items, falseClaims } = proved(fileOf([{ ...both[0], length: 3 }, both[1]]));
+    expect(falseClaims.map(({ claim }) => claim)).toEqual(['15.1']);
+    expect(marked(items, '15', both[1]!.solution).verdict).toBe('solves');
+    expect(marked(items, '15.1', both[1]!.solution).verdict).toBe('unmatched');
+  });
+
+  it('tells two claims of one name, and two cases of one number', () => {
+    expect(proved(fileOf([RIGHT, RIGHT])).falseClaims).toMatchObject([{ why: 'two claims bear this id' }]);
+    const other = { ...CLAIMS[1], id: '1.2' };
+    expect(proved(fileOf([RIGHT, other])).falseClaims).toMatchObject(
+      [{ claim: '1.2', why: /another set-up/ }].map((f) => ({ ...f, why: expect.stringMatching(f.why) })),
+    );
+  });
+
+  it.each([
+    ['choice with no such letter', { answer: 'Z' }],
+    ['choice with two letters', { answer: 'AB' }],
+    ['choice of an order that misses one', { asks: 'order', answer: 'AB' }],
+    ['choice of a set-up that breaks the base', { setup: 'R' }],
+  ])('tells a %s', (_, change) => {
+    const { hold, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
+    const choice = {
+      id: 'K4T.1',
+      kind: 'choice',
+      file: 'a.yaml',
+      line: 1,
+      asks: 'rule',
+      hold,
+      setup,
+      pair,
+      kept,
+      options: ['a', 'b', 'c'],
+      answer: 'A',
+    };
+    expect(proved(fileOf([choice])).falseClaims).toEqual([]);
+    expect(proved(fileOf([{ ...choice, ...change }])).falseClaims).toHaveLength(1);
+  });
+
+  it.each([
+    ['', /it is not JSON/],
+    ['{', /it is not JSON/],
+    ['[]', /it is no claims file/],
+    ['{"lesson": 1, "claims": []}', /it is no claims file: lesson/],
+    [JSON.stringify({ lesson: '', claims: Array.from({ length: 5001 }, () => 0) }), /it is no claims file: claims/],
+    [`{"lesson":"a","claims":${'['.repeat(100_000)}${']'.repeat(100_000)}}`, /it is not JSON|no claims file|/],
+  ])('a file that is none is told', (text, why) => {
+    const read = readClaimsText('a.claims.json', text);
+    if ('unreadable' in read) expect(read.unreadable).toMatch(why);
+    else expect(read.entries.every(({ kind }) => kind === 'malformed')).toBe(true);
+  });
+});

@@ -1,0 +1,229 @@
+/** Verdicts and what is said, by examples worked out by hand on the sample course and on small claims. */
+import { describe, expect, it } from 'vitest';
+import { marker } from '../../src/marking/mark.ts';
+import { claimsOf, fileOf, marked, optionsOf, proved, submission } from './class.ts';
+
+const EDGE_AWAY = claimsOf('edge-away');
+const { items } = proved(fileOf(EDGE_AWAY));
+const CHOICE = {
+  id: 'K4T.2',
+  kind: 'choice',
+  file: 'a.yaml',
+  line: 3,
+  asks: 'rule',
+  hold: { up: 'yellow', front: 'green' },
+  setup: "R U R' L' U L",
+  cross: 'white',
+  pair: 'FR',
+  kept: ['BL', 'BR'],
+  options: ['lift with R', 'lift with L', "R U R'"],
+  answer: 'B',
+  sheet: 'a-key.pdf',
+  page: 1,
+};
+const paper = (number: number, claim: object): object => ({ ...claim, id: `K4T.${number}`, sheet: 'a-key.pdf' });
+const withPaper = proved(
+  fileOf([
+    ...EDGE_AWAY,
+    paper(1, EDGE_AWAY[0]!),
+    CHOICE,
+    { ...CHOICE, id: 'K4T.3', asks: 'order', answer: 'CAB' },
+    paper(4, EDGE_AWAY[1]!),
+  ]),
+).items;
+
+describe('a verdict', () => {
+  it.each([
+    ["L' U L R U R'", 'solves', 0],
+    ["L'U L (R U R')", 'solves', 0],
+    ["U U' L' U L R U R'", 'solves', 2],
+    ["L' U L R U R' y", 'solves-turned', 0],
+    ["y' F' U F L U L'", 'fails', null],
+    ["y F' U F R U R' U", 'fails', null],
+    ["y B' U B F U F'", 'solves-turned', 0],
+    ["L' U L R U R", 'fails', null],
+    ["R U R'", 'fails', null],
+  ])('of %s is %s', (answer, verdict, over) => {
+    const row = marked(items, '1', answer);
+    expect([row.verdict, row.over]).toEqual([verdict, over]);
+  });
+
+  it('names the kept slot that is disturbed', () => {
+    // Solves the pair, then takes the back right slot, which is kept, out.
+    const row = marked(items, '1', "L' U L R U R' B U B'");
+    expect(row.verdict).toBe('disturbs');
+    expect(row.says).toMatch(/^The pair is home, but the back right slot is not solved any more\./);
+    expect(row.broken).toEqual(expect.arrayContaining(['BR']));
+  });
+
+  it('names the pair that was solved instead', () => {
+    // Case 2's other open slot is the one that the edge is stuck in: back left.
+    const row = marked(items, '2', "L U L' R U' R'");
+    expect([row.verdict, row.length]).toEqual(['other-pair', 6]);
+    expect(row.says).toMatch(/^Solves another pair: that of the back left slot\./);
+  });
+
+  it('never marks a right answer wrong because it is not the key', () => {
+    expect(marked(items, '13', "F2 R' F2 R")).toMatchObject({ verdict: 'solves', length: 4, over: 0, points: 1 });
+    expect(marked(items, '13', "F2 R' F2 R").says).toMatch(/The sheet needs 7\./);
+  });
+
+  it.each(['', '   ', '-', '?', '–', '...'])('of "%s" is empty', (answer) => {
+    expect(marked(items, '1', answer)).toMatchObject({ verdict: 'empty', length: null, points: 0 });
+  });
+
+  it('of what cannot be read tells the character and what was likely meant', () => {
+    const row = marked(items, '1', 'Li U L R U R3');
+    expect(row.verdict).toBe('unreadable');
+    expect(row.says).toMatch(/^Cannot be read at character 2: "i".*Likely meant: `L' U L R U R'`, which solves\.$/);
+    expect(row.nearMisses).toMatchObject([{ kind: 'spelling', answer: "L' U L R U R'", turn: 1 }]);
+  });
+
+  it('of what cannot be read and would not solve tells the slip in it too', () => {
+    const row = marked(items, '1', 'Li U L R U R');
+    expect(row.says).toMatch(
+      /Likely meant: `L' U L R U R`, which does not solve\. With `R'` instead of `R` as turn 6 it solves\.$/,
+    );
+    expect(row.nearMisses[0]).toMatchObject({ kind: 'changed', answer: "L' U L R U R'", turn: 6 });
+  });
+
+  it('of an answer without end is unreadable, and quickly so', () => {
+    expect(marked(items, '1', 'R '.repeat(5000)).says).toMatch(/Longer than 2000 characters/);
+    expect(marked(items, '1', '(((((((((R)9)9)9)9)9)9)9)9)9').verdict).toBe('unreadable');
+    expect(marked(items, '1', '(R U)150').says).toMatch(/More than 100 turns: no slip was looked for/);
+  });
+});
+
+describe('small letters', () => {
+  const answer = "l' u l r u r'";
+  it('are wide turns, and what they would be as turns of one layer is said', () => {
+    const row = marked(items, '1', answer);
+    expect([row.verdict, row.nearMisses[0]]).toMatchObject([
+      'fails',
+      { kind: 'small-letters', answer: "L' U L R U R'" },
+    ]);
+    expect(row.says).toMatch(/Small letters were read as wide turns/);
+  });
+
+  it('count as turns of one layer where the club has set that', () => {
+    const row = marker(items, optionsOf('outer'))(submission('1', answer));
+    expect([row.verdict, row.over, row.points]).toEqual(['solves', 0, 1]);
+    expect(row.says).toMatch(/counted as turns of one layer/);
+  });
+
+  it('that are right as wide turns are right either way', () => {
+    // Rw is L x: the regulations' identity, article 12a.
+    const wide = "l' U l R U R'";
+    const asCapitals = "x R' x' U x' R x R U R'";
+    expect(marked(items, '1', asCapitals).verdict).toBe(
+      marker(items, optionsOf('outer'))(submission('1', asCapitals)).verdict,
+    );
+    const lettered = "r' x U r x' R U R'";
+    for (const small of ['wide', 'outer'] as const) {
+      expect(marker(items, optionsOf(small))(submission('1', lettered)).verdict).toBe('solves-turned');
+    }
+    expect(marked(items, '1', wide).verdict).toBe('fails');
+  });
+});
+
+describe('near misses', () => {
+  const first = (item: string, answer: string) => marked(items, item, answer).nearMisses[0];
+  it.each([
+    ['1', "L' U L R U R", 'changed', "L' U L R U R'", 6],
+    ['1', "L' U L R U R2", 'changed', "L' U L R U R'", 6],
+    ['5', "L U' L' F' U' F", 'added', "L U' L' U F' U' F", 4],
+    ['1', "L' U L R U", 'added', "L' U L R U R'", 6],
+    ['1', "L' U L U R U R'", 'dropped', "L' U L R U R'", 4],
+    ['5', "L U' L' F' U U' F", 'swapped', "L U' L' U F' U' F", 4],
+    ['1', "R U' R' L' U' L", 'inverted', "L' U L R U R'", 1],
+    ['2', "R' U' R L' U' L", 'mirrored', "L U L' R U R'", 1],
+    ['1', "B' U B F U F'", 'other-side', "L' U L R U R'", 1],
+    ['15', "U R' U R2 U' R'", 'u-first', "U' U R' U R2 U' R'", 1],
+    ['1', "L U L' R U R'", 'neighbour', "L U L' R U R'", 1],
+  ])('of item %s, %s: %s', (item, answer, kind, right, turn) => {
+    expect(first(item, answer)).toMatchObject({ kind, answer: right, turn });
+  });
+
+  it('are all told, the likeliest first, each once', () => {
+    const { nearMisses } = marked(items, '1', "L' U L R U R");
+    const answers = nearMisses.map(({ answer }) => answer);
+    expect(new Set(answers).size).toBe(answers.length);
+    expect(answers.length).toBeGreaterThan(1);
+    for (const answer of answers) expect(marked(items, '1', answer).verdict).toMatch(/^solves/);
+  });
+
+  it('where there is none, the last moment at which all was whole is told', () => {
+    const row = marked(items, '1', "L' U L U F U F' R");
+    expect(row.nearMisses).toEqual([]);
+    expect(row.slip).toEqual({ turn: 8, kind: 'unknown' });
+    expect(row.says).toMatch(/last whole after turn 7 of 8/);
+  });
+});
+
+describe('an item', () => {
+  it.each([
+    ['1', '', '1'],
+    ['1.1', '', '1'],
+    [' 15.2 ', '', '15'],
+    ['K4T.1', '', 'K4T.1'],
+    ['k4t.1', '', 'K4T.1'],
+    ['1', 'K4T', 'K4T.1'],
+    ['4', ' k4t', 'K4T.4'],
+    ['3.1', 'K4T', '3'],
+  ])('"%s" with paper "%s" is %s', (item, paper, matched) => {
+    expect(marked(withPaper, item, 'R', { paper }).matched).toBe(matched);
+  });
+
+  it.each([
+    ['', '', /No item is named/],
+    ['99', '', /There is no item 99/],
+    ['K4T.11', '', /K4T\.1 was likely meant/],
+    ['1', 'K4', /There is no paper K4; K4T was likely meant/],
+    ['9', 'K4T', /Paper K4T has no item 9; it has 1 to 4/],
+    ['__proto__', '', /There is no item __proto__/],
+  ])('"%s" with paper "%s" is unmatched', (item, paper, says) => {
+    const row = marked(withPaper, item, "R U R'", { paper });
+    expect([row.verdict, row.points, row.matched]).toEqual(['unmatched', 0, '']);
+    expect(row.says).toMatch(says);
+  });
+});
+
+describe('a choice', () => {
+  it.each([
+    ['2', 'B', 'solves'],
+    ['2', 'b)', 'solves'],
+    ['2', ' (B). ', 'solves'],
+    ['2', 'lift with L', 'solves'],
+    ['2', 'A', 'fails'],
+    ['2', 'E', 'unreadable'],
+    ['2', 'AB', 'unreadable'],
+    ['2', '', 'empty'],
+    ['3', 'cab', 'solves'],
+    ['3', 'C, A, B', 'solves'],
+    ['3', 'ABC', 'fails'],
+    ['3', 'AAB', 'unreadable'],
+  ])('item %s, %s: %s', (item, answer, verdict) => {
+    expect(marked(withPaper, item, answer, { paper: 'K4T' }).verdict).toBe(verdict);
+  });
+
+  it('says what is right', () => {
+    expect(marked(withPaper, '2', 'A', { paper: 'K4T' }).says).toBe('Right is B.');
+  });
+});
+
+describe("the coach's own mark", () => {
+  it.each([
+    ['right', 1],
+    ['0', 0],
+    ['0,5', 0.5],
+    ['.25', 0.25],
+    ['✓', 1],
+    ['wrong', 0],
+  ])('"%s" counts %d', (mark, points) => {
+    expect(marked(items, '1', 'nonsense', { mark })).toMatchObject({ verdict: 'unreadable', mark, points });
+  });
+
+  it('that is neither leaves the verdict', () => {
+    expect(marked(items, '1', "L' U L R U R'", { mark: 'hm' })).toMatchObject({ points: 1, mark: 'hm' });
+  });
+});

@@ -1,0 +1,103 @@
+/**
+ * What is written for a spreadsheet. A cell that begins with = + - @, a tab or a carriage return can run as a formula
+ * there (OWASP, "CSV Injection"; the line feed and the full-width signs from memory).
+ */
+
+import papaparse from 'papaparse';
+import { describe, expect, it } from 'vitest';
+import { classCsv } from '../../src/marking/class-table.ts';
+import { withKeptMarks } from '../../src/marking/kept-marks.ts';
+import { readSubmissions } from '../../src/marking/read-submissions.ts';
+import { readTable, writeTable } from '../../src/marking/table.ts';
+import { claimsOf, fileOf, marked, proved, submission } from './class.ts';
+
+const { items } = proved(fileOf(claimsOf('edge-away')));
+const DANGEROUS = [
+  '=1+1',
+  '+1',
+  '-1',
+  '@SUM(A1)',
+  '\t=1',
+  '\r=1',
+  '\n=1',
+  '  =1',
+  '=1\n2',
+  '=HYPERLINK("a","b")\nx',
+  '＝1',
+  '＋1',
+  '－1',
+  '＠a',
+];
+
+describe('a table', () => {
+  it.each(DANGEROUS)('holds %j as a text, and reads it back', (cell) => {
+    const text = writeTable([
+      ['student', 'answer'],
+      [cell, 'R'],
+    ]);
+    // As a reader of CSV sees it who knows nothing of our guard.
+    const seen = papaparse.parse<string[]>(text.slice(1), { delimiter: ',' }).data[1]![0]!;
+    expect(seen).toBe(`'${cell}`);
+    expect(readTable(text.slice(1)).cells[1]![0]).toBe(cell.replaceAll('\r', '\n'));
+  });
+
+  it('is hardened where the library alone is not: a formula of several lines', () => {
+    expect(papaparse.unparse([['=1\n2']], { escapeFormulae: true })).toBe('"=1\n2"');
+    expect(writeTable([['=1\n2']])).toBe('\ufeff"\'=1\n2"\r\n');
+  });
+
+  it('leaves turns alone', () => {
+    expect(writeTable([["R U R'", "U' R"]])).toBe("\ufeffR U R',U' R\r\n");
+  });
+
+  it('of a class writes no cell that is a formula, whatever was handed in', () => {
+    const rows = DANGEROUS.map((text) =>
+      marked(items, text, text, { student: text, paper: text, mark: text, file: text }),
+    );
+    for (const row of papaparse.parse<string[]>(classCsv(rows).slice(1)).data) {
+      for (const cell of row) expect(cell).not.toMatch(/^\s*[=+\-@＝＋－＠]/);
+    }
+  });
+
+  it('of a class can be marked again, marks kept, and is the same', () => {
+    const given = [submission('1', "L' U L R U R", { mark: 'right' }), submission('2', '=1', { student: '-x' })];
+    const first = given.map((row) => marked(items, row.item, row.answer, row));
+    const read = readSubmissions('c.csv', new TextEncoder().encode(classCsv(first)));
+    if (!('rows' in read)) throw new Error(read.unreadable);
+    const again = read.rows.map((row) => marked(items, row.item, row.answer, { ...row, file: 'a.csv', row: 2 }));
+    expect(classCsv(again)).toBe(classCsv(first));
+  });
+});
+
+describe("marks in the coach's table", () => {
+  const row = (student: string, item: string, answer: string, mark = '') => submission(item, answer, { student, mark });
+
+  it('go to the same answer, and win', () => {
+    const { rows, notes } = withKeptMarks(
+      [row('A', '1', 'R'), row('B', '1', 'R'), row('A', '2', 'L', '0')],
+      [row('A', '2', 'L', '1'), row('A', '1', 'R', '0.5'), row('B', '1', 'R')],
+    );
+    expect(rows.map(({ mark }) => mark)).toEqual(['0.5', '', '1']);
+    expect(notes).toEqual(['A 2: marked 1 in the class table and 0 in a.csv; the table counts']);
+  });
+
+  it('of an answer that was changed stay with the item, and that is told', () => {
+    const { rows, notes } = withKeptMarks([row('A', '1', 'U')], [row('A', '1', 'R', '1')]);
+    expect(rows[0]!.mark).toBe('1');
+    expect(notes).toEqual(['A 1: the mark 1 was for another answer, R']);
+  });
+
+  it('of two answers to one item go each to its own', () => {
+    const { rows } = withKeptMarks(
+      [row('A', '1', 'U'), row('A', '1', 'R')],
+      [row('A', '1', 'R', '1'), row('A', '1', 'U', '0')],
+    );
+    expect(rows.map(({ mark }) => mark)).toEqual(['0', '1']);
+  });
+
+  it('that no row has any more are told', () => {
+    expect(withKeptMarks([], [row('A', '1', 'R', '1')]).notes).toEqual([
+      'A 1: marked 1 in the class table, but no row has this item any more',
+    ]);
+  });
+});
