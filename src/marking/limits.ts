@@ -7,6 +7,6 @@ export const LONGEST_ANSWER = 2_000;
 /** UTF-16 units of a student's code, an item, a paper or a mark. */
 export const LONGEST_CODE = 60;
 /** Turns of an answer for which near misses are looked for: the search grows with their square. */
-export const MOST_TURNS_MENDED = 100;
+export const MOST_TURNS_MENDED = 50;
 /** Claims of one file. */
 export const MOST_CLAIMS = 5_000;

@@ -157,7 +157,8 @@ function markChoice({ asks, options, answer: key }: ChoiceItem, answer: string, 
   const given = !isOrder && option >= 0 ? letters[option]! : bare;
   const isLetters = isOrder ? [...given].sort().join('') === letters.join('') : letters.includes(given);
   if (!isLetters) return plain('unreadable', words.noLetter(letters, isOrder));
-  return given === key ? plain('solves', words.rightChoice) : plain('fails', words.wrongChoice(key));
+  if (given === key) return plain('solves', words.rightChoice);
+  return plain('fails', words.wrongChoice(key, isOrder ? '' : options[letters.indexOf(key)]!));
 }
 
 /** The items that stand before and after it, as far as they are solved by turns. */

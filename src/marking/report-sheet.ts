@@ -6,7 +6,7 @@ import { letterInk } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { MarkingSheetWords } from '../words/marking-sheets.ts';
 import { printable, spansOf } from './print-text.ts';
-import { caseScene, itemName, pointsText, type SlipMaking } from './slips-sheet.ts';
+import { caseScene, pointsText, type SlipMaking } from './slips-sheet.ts';
 import type { MarkedRow } from './submission.ts';
 import type { ItemFigures, Summary } from './summary.ts';
 
@@ -78,7 +78,7 @@ function itemCell({ item, answered, points, slips }: ItemFigures, making: SlipMa
     gap: mm(0.8),
     keep: true,
     children: [
-      note([strong(slipWords.item(printable(itemName(item)))), plain(` · ${rightOf}`)]),
+      note([strong(slipWords.item(printable(item.id))), plain(` · ${rightOf}`)]),
       { kind: 'figure', scene: bar(points / answered, rightOf), width: mm(45) },
       ...slips.slice(0, 2).map(([slip, count]) => note([plain(`${report.slip[slip]}: ${report.times(count)}`)])),
     ],
@@ -128,15 +128,17 @@ function choicesOf({ asked, choices }: Summary, { words: { markingSheets } }: Sl
   const { report, slips } = markingSheets;
   return [
     ...heading(report.choices),
-    ...asked.flatMap(({ asks, answered, points }) => [
-      text([strong(report.asks(asks)), plain(`: ${report.rightOf(pointsText(points), answered)}`)], true),
-      ...choices
-        .filter(({ item }) => item.asks === asks)
-        .map(({ item, chosen }) => {
-          const said = chosen.map(({ letter, option, count }) => report.chose(letter, printable(option, 60), count));
-          return note([plain(`${slips.item(printable(itemName(item)))}: ${said.join('; ')}`)]);
-        }),
-    ]),
+    ...asked.map(({ asks, answered, points }) => {
+      const missed = choices.filter(({ item }) => item.asks === asks);
+      const shown = missed.map(({ item, chosen }, i): Span => {
+        const said = chosen.map(({ letter, option, count }) => report.chose(letter, printable(option, 60), count));
+        return faint(`${i === 0 ? '. ' : '; '}${slips.item(printable(item.id))}: ${said.join(', ')}`);
+      });
+      return note(
+        [strong(report.asks(asks)), plain(`: ${report.rightOf(pointsText(points), answered)}`), ...shown],
+        true,
+      );
+    }),
   ];
 }
 

@@ -10,6 +10,7 @@ import {
   type Sheet,
   type Span,
   type StackBlock,
+  type TextBlock,
   type TurnsBlock,
 } from '../layout/blocks.ts';
 import { drawCase } from '../svg/draw-case.ts';
@@ -38,13 +39,11 @@ const LONGEST_CODE = 30;
 const WRONG_TURNS: Readonly<Partial<Record<NearMissKind, number>>> = { changed: 1, dropped: 1, added: 1, swapped: 2 };
 
 const plain = (text: string): Span => ({ kind: 'plain', text });
-const note = (spans: readonly Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
+const note = (spans: readonly Span[]): TextBlock => ({ kind: 'text', role: 'P', style: 'note', spans });
 const label = (text: string): Block => ({ kind: 'text', role: 'P', style: 'label', spans: [plain(text)] });
 
 /** 1, 0.5, 2.25: without the noise of sums. */
 export const pointsText = (points: number): string => String(Math.round(points * 100) / 100);
-
-export const itemName = (item: Item): string => item.id;
 
 /** Cubes of other colours than the usual are not drawn: a claim names two of their colours only. */
 export const coloursOf = (hold: Hold): FaceColours | undefined => coloursHeld(USUAL_SCHEME, hold);
@@ -84,18 +83,33 @@ function groupsOf(turns: readonly string[], { nearMisses }: MarkedRow, here: str
     .filter((group) => group.turns.length > 0);
 }
 
-function panel(row: MarkedRow, item: Item, usual: Hold | undefined, making: SlipMaking): StackBlock {
+/** One student's slip: the paper that all of the answers are of is named once. */
+interface SlipOf {
+  readonly itemById: ReadonlyMap<string, Item>;
+  /** The hold of most items; others are named. */
+  readonly usual: Hold | undefined;
+  readonly paper: string;
+}
+
+function nameOf(row: MarkedRow, { itemById, paper }: SlipOf): string {
+  const item = itemById.get(row.matched);
+  return printable(item && item.paper === paper ? item.number : row.matched || row.item);
+}
+
+function panel(row: MarkedRow, of: SlipOf, making: SlipMaking): StackBlock {
+  const { usual } = of;
+  const item = of.itemById.get(row.matched)!;
   const { words, ink } = making;
   const { slips } = words.markingSheets;
   const title: Block = {
     kind: 'text',
     role: 'H3',
     style: 'panel',
-    spans: [{ kind: 'strong', text: slips.item(printable(itemName(item))) }],
+    spans: [{ kind: 'strong', text: slips.item(nameOf(row, of)) }],
   };
   const said = note(spansOf(row.mark === '' ? row.says : `${words.marking.marked(row.mark)} ${row.says}`));
   if (item.kind === 'choice') {
-    const answer = note([plain(`${printable(row.answer, 40)}`)]);
+    const answer = note([plain(printable(row.answer, 40))]);
     return { kind: 'stack', gap: mm(0.8), keep: true, line: 'above', children: [title, answer, said] };
   }
   const isOther = usual !== undefined && (item.hold.up !== usual.up || item.hold.front !== usual.front);
@@ -133,19 +147,19 @@ function holdText(hold: Hold, { handout }: Words): string {
 }
 
 /** What needs no picture: right answers, items without an answer, rows that match nothing. */
-function lists(rows: readonly MarkedRow[], { words: { markingSheets } }: SlipMaking): Block[] {
+function lists(rows: readonly MarkedRow[], of: SlipOf, { words: { markingSheets } }: SlipMaking): TextBlock[] {
   const { slips } = markingSheets;
-  const line = (heading: string, items: readonly string[]): Block[] =>
+  const line = (heading: string, items: readonly string[]): TextBlock[] =>
     items.length === 0 ? [] : [note([{ kind: 'strong', text: heading }, plain(` ${items.join(', ')}`)])];
   const over = (row: MarkedRow): string => (row.over ? ` (${slips.over(row.over)})` : '');
   return [
     ...line(
       slips.right,
-      rows.filter(isDone).map((row) => `${printable(row.matched || row.item)}${over(row)}`),
+      rows.filter(isDone).map((row) => `${nameOf(row, of)}${over(row)}`),
     ),
     ...line(
       slips.notAnswered,
-      rows.filter((row) => row.verdict === 'empty' && !isDone(row)).map((row) => printable(row.matched)),
+      rows.filter((row) => row.verdict === 'empty' && !isDone(row)).map((row) => nameOf(row, of)),
     ),
     ...line(
       slips.unmatched,
@@ -154,15 +168,13 @@ function lists(rows: readonly MarkedRow[], { words: { markingSheets } }: SlipMak
   ];
 }
 
-function slip(
-  { student, rows }: StudentRows,
-  itemById: ReadonlyMap<string, Item>,
-  usual: Hold | undefined,
-  making: SlipMaking,
-): Block {
+function slip({ student, rows }: StudentRows, { itemById, usual }: Omit<SlipOf, 'paper'>, making: SlipMaking): Block {
   const { slips } = making.words.markingSheets;
   const wrong = rows.filter((row) => !isDone(row) && row.verdict !== 'empty' && row.verdict !== 'unmatched');
   const matched = rows.filter((row) => row.matched !== '');
+  const papers = [...new Set(matched.map((row) => itemById.get(row.matched)!.paper))];
+  const paper = papers.length === 1 ? papers[0]! : '';
+  const of = { itemById, usual, paper };
   const points = matched.reduce((n, row) => n + row.points, 0);
   const head: Block = {
     kind: 'text',
@@ -174,15 +186,21 @@ function slip(
       { kind: 'plain', text: ` · ${slips.score(pointsText(points), matched.length)}`, ink: 'grey' },
     ],
   };
-  const cells = wrong.map((row) => panel(row, itemById.get(row.matched)!, usual, making));
+  const cells = wrong.map((row) => panel(row, of, making));
   return {
     kind: 'stack',
     gap: mm(1),
     keep: cells.length <= MOST_KEPT[making.paper],
     children: [
-      { kind: 'text', role: 'P', style: 'label', spans: [plain(printable(making.lesson))], keepWithNext: true },
+      {
+        kind: 'text',
+        role: 'P',
+        style: 'label',
+        spans: [plain([printable(making.lesson), ...(paper === '' ? [] : [slips.paper(paper)])].join(' · '))],
+        keepWithNext: true,
+      },
       head,
-      ...lists(rows, making),
+      ...lists(rows, of, making).map((line) => ({ ...line, keepWithNext: cells.length > 0 })),
       ...(cells.length > 0
         ? [
             { kind: 'space', height: mm(1) } as const,
@@ -207,7 +225,7 @@ export function slipsSheet(students: readonly StudentRows[], items: readonly Ite
           { kind: 'space', height: mm(5) } as const,
         ]
       : []),
-    slip(student, itemById, usual, making),
+    slip(student, { itemById, usual }, making),
   ]);
   return { title, language: words.language, body, foot: { left: [foot(title), title.slice(0, 40)], right: page } };
 }

@@ -109,11 +109,13 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
     answered: counting.length,
     points: sum(counting),
     items: figures.sort((a, b) => share(a) - share(b) || place(a) - place(b)),
-    slips: counted(wrong.map(({ slip }) => slip).filter((slip) => slip !== undefined)).map(([slip, count]) => ({
-      slip,
-      count,
-      examples: wrong.filter((w) => w.slip === slip).map(({ row }) => row),
-    })),
+    slips: counted(wrong.map(({ slip }) => slip).filter((slip) => slip !== undefined && slip !== 'choice')).map(
+      ([slip, count]) => ({
+        slip,
+        count,
+        examples: wrong.filter((w) => w.slip === slip).map(({ row }) => row),
+      }),
+    ),
     asked: [...groupedBy(choiceRows, (row) => (itemOf(row) as ChoiceItem).asks)]
       .map(([asks, own]) => ({ asks, answered: own.length, points: sum(own) }))
       .sort((a, b) => share(a) - share(b) || (a.asks < b.asks ? -1 : 1)),

@@ -16,6 +16,7 @@ export const markingSheets: MarkingSheetWords = {
     noCode: 'No code',
     score: (right, of) => `${right} of ${of} right`,
     item: (item) => `Item ${item}`,
+    paper: (paper) => `paper ${paper}`,
     setUp: 'Set up',
     yours: 'Your turns',
     theCase: 'The case',

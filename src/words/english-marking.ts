@@ -80,7 +80,7 @@ export const marking: MarkingWords = {
     order ? `Write the letters ${listed(letters)} in order.` : `Write one letter: ${listed(letters, 'or')}.`,
   empty: 'No answer.',
   rightChoice: 'Right.',
-  wrongChoice: (right) => `Right is ${right}.`,
+  wrongChoice: (right, option) => (option === '' ? `Right is ${right}.` : `Right is ${right}: ${option}.`),
   countedAsOuter: 'Small letters were counted as turns of one layer; write capitals.',
   smallLettersSay: (wouldSolve) =>
     wouldSolve

@@ -26,6 +26,7 @@ export interface MarkingSheetWords {
     readonly noCode: string;
     readonly score: (right: string, of: number) => string;
     readonly item: (item: string) => string;
+    readonly paper: (paper: string) => string;
     readonly setUp: string;
     readonly yours: string;
     readonly theCase: string;

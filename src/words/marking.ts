@@ -39,7 +39,8 @@ export interface MarkingWords {
   readonly noLetter: (letters: readonly string[], order: boolean) => string;
   readonly empty: string;
   readonly rightChoice: string;
-  readonly wrongChoice: (right: string) => string;
+  /** The right letter and what it stands for; letters in order stand for nothing more. */
+  readonly wrongChoice: (right: string, option: string) => string;
   /** Small letters counted as turns of the outer layer only. */
   readonly countedAsOuter: string;
   readonly smallLettersSay: (wouldSolve: boolean) => string;

@@ -90,7 +90,7 @@ describe('a verdict', () => {
   it('of an answer without end is unreadable, and quickly so', () => {
     expect(marked(items, '1', 'R '.repeat(5000)).says).toMatch(/Longer than 2000 characters/);
     expect(marked(items, '1', '(((((((((R)9)9)9)9)9)9)9)9)9').verdict).toBe('unreadable');
-    expect(marked(items, '1', '(R U)150').says).toMatch(/More than 100 turns: no slip was looked for/);
+    expect(marked(items, '1', '(R U)150').says).toMatch(/More than 50 turns: no slip was looked for/);
   });
 });
 
@@ -207,7 +207,7 @@ describe('a choice', () => {
   });
 
   it('says what is right', () => {
-    expect(marked(withPaper, '2', 'A', { paper: 'K4T' }).says).toBe('Right is B.');
+    expect(marked(withPaper, '2', 'A', { paper: 'K4T' }).says).toBe('Right is B: lift with L.');
   });
 });
 

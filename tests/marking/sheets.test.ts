@@ -94,7 +94,7 @@ describe('the report', () => {
     const { pages, faults } = layOut(reportSheet(summary, making), { paper: 'a4' });
     expect(faults).toEqual([]);
     const text = textOf(pages);
-    expect(text).toMatch(/Which rule holds : 0 of 1 right.*Item K4T\.1: 1 chose A, lift with R/);
+    expect(text).toMatch(/Which rule holds : 0 of 1 right.* Item K4T\.1: 1 chose A, lift with R/);
     expect(text).toMatch(/B2, item 13: 4 turns.*the sheet has 7/);
   });
 
