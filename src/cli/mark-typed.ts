@@ -27,13 +27,14 @@ interface Kept {
 
 /** A file that is not there is begun; one that cannot be gone on with is told. */
 async function open(folder: string, file: string): Promise<Kept | { readonly unreadable: string }> {
+  if (!/\.csv$/i.test(file)) {
+    return { unreadable: 'typed answers are kept in a CSV file: give it a name that ends in .csv' };
+  }
   const bytes = await readBytes(folder, file);
   if ('unreadable' in bytes) {
     return bytes.unreadable === 'there is no such file' ? { file, cells: [HEADER], delimiter: ',' } : bytes;
   }
   if (bytes.length === 0) return { file, cells: [HEADER], delimiter: ',' };
-  if (!/\.csv$/i.test(file))
-    return { unreadable: 'typed answers are kept in a CSV file: give it a name that ends in .csv' };
   const read = readSubmissions(file, bytes);
   if (isUnreadable(read)) return read;
   const { cells, delimiter } = readTable(decode(bytes).text);
@@ -46,8 +47,11 @@ async function open(folder: string, file: string): Promise<Kept | { readonly unr
 /** The row of a submission under the columns that the file has. */
 function cellsOf(submission: Submission, cells: Cells): string[] {
   const header = cells.find((row) => row.some((cell) => cell.trim() !== ''))!;
+  const columns = columnsOf(header);
+  const { paper, item } = submission;
+  const named = columns.has('paper') || paper === '' ? submission : { ...submission, item: `${paper}.${item}` };
   const row = header.map(() => '');
-  for (const [field, column] of columnsOf(header)) row[column] = submission[field];
+  for (const [field, column] of columns) row[column] = named[field];
   return row;
 }
 

@@ -37,8 +37,13 @@ const choiceClaim = z.looseObject({
   ...common,
   kind: z.literal('choice'),
   asks: text,
-  options: z.array(text).min(2).max(8),
+  options: z.array(text).max(12),
+  letters: z.array(text).max(12).optional(),
   answer: text,
+  turn: count.optional(),
+  now: text.optional(),
+  piece: z.enum(['corner', 'edge']).optional(),
+  turns: text.optional(),
 });
 export type ChoiceClaimText = z.infer<typeof choiceClaim>;
 

@@ -39,7 +39,9 @@ export interface ChoiceItem extends CommonItem {
   /** What it asks about: `rule`, `slip` and so on. */
   readonly asks: string;
   readonly options: readonly string[];
-  /** A letter; all letters in order where `asks` is `order`. */
+  /** The letter printed before each option; none where `asks` is `place`. */
+  readonly letters: readonly string[];
+  /** A letter; all letters in order where `asks` is `order`; for `place` where a piece is, as in an address: `UBR:B`. */
   readonly answer: string;
 }
 

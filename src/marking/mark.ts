@@ -6,9 +6,9 @@ import { type Turn, writeTurns } from '../cube/turns.ts';
 import type { MarkingWords, Unsolved } from '../words/marking.ts';
 import type { ChoiceItem, Item, Items, SolutionItem } from './items.ts';
 import { LONGEST_ANSWER, MOST_TURNS_MENDED } from './limits.ts';
+import { markChoice } from './mark-choice.ts';
 import { nearMisses } from './near-misses.ts';
 import { pointsOf } from './points.ts';
-import { LETTERS } from './prove-claims.ts';
 import { resolve } from './resolve.ts';
 import type { SmallLetters } from './small-letters.ts';
 import { likelyMeant } from './spelling.ts';
@@ -148,17 +148,9 @@ function readTurnsBefore(answer: string, at: number): number {
   return reading.ok ? Math.max(0, reading.turns.length - (touches ? 1 : 0)) : 0;
 }
 
-function markChoice({ asks, options, answer: key }: ChoiceItem, answer: string, words: MarkingWords): Marked {
-  const letters = [...LETTERS.slice(0, options.length)];
-  const isOrder = asks === 'order';
-  // "b)", "(B)", "B." and "C, A, B" are letters with signs around.
-  const bare = answer.replaceAll(/[^\p{L}\p{N}]/gu, '').toUpperCase();
-  const option = options.findIndex((text) => text.trim() === answer);
-  const given = !isOrder && option >= 0 ? letters[option]! : bare;
-  const isLetters = isOrder ? [...given].sort().join('') === letters.join('') : letters.includes(given);
-  if (!isLetters) return plain('unreadable', words.noLetter(letters, isOrder));
-  if (given === key) return plain('solves', words.rightChoice);
-  return plain('fails', words.wrongChoice(key, isOrder ? '' : options[letters.indexOf(key)]!));
+function choice(item: ChoiceItem, answer: string, words: MarkingWords): Marked {
+  const { verdict, says } = markChoice(item, answer, words);
+  return plain(verdict, says);
 }
 
 /** The items that stand before and after it, as far as they are solved by turns. */
@@ -183,7 +175,7 @@ export function marker(items: Items, options: MarkingOptions): (submission: Subm
     const judged = isEmpty(answer)
       ? plain('empty', words.empty)
       : item.kind === 'choice'
-        ? markChoice(item, answer, words)
+        ? choice(item, answer, words)
         : markTurns(item, answer, neighbours(item), options);
     return { ...judged, matched: item.id };
   };

@@ -10,6 +10,7 @@ import { joined } from '../lesson/likely.ts';
 import { doSetUp, type SetUp } from '../lesson/set-up.ts';
 import type { ChoiceClaimText, ClaimsText, Entry, SolutionClaimText } from './claims-file.ts';
 import { type ChoiceItem, type FalseClaim, type Item, type Items, nameKey, type SolutionItem } from './items.ts';
+import { choiceFault, lettersOf } from './prove-choice.ts';
 
 /** As in proving a lesson: a case whose base is whole never comes near it. */
 const MOST_NODES = 50_000_000;
@@ -55,14 +56,16 @@ interface Placed {
   readonly number: string;
 }
 
-/** `3.1` and `cards:3.1` are solutions of case 3; whatever else has a point is PAPER.ITEM. */
+/** `3.1` and `cards:3.1` are solutions of case 3; whatever else has a point is PAPER.ITEM, or a further solution of it. */
 function placeOf({ id, kind, sheet = '' }: { id: string; kind: string; sheet?: string | undefined }): Placed {
   const handout = /^((?:[\w-]+:)?\d+)\.\d+$/.exec(id);
   if (handout && kind === 'solution' && !/-(?:key|practice)\.pdf$/.test(sheet)) {
     return { id: handout[1]!, paper: '', number: handout[1]! };
   }
-  const at = id.lastIndexOf('.');
-  return at > 0 ? { id, paper: id.slice(0, at), number: id.slice(at + 1) } : { id, paper: '', number: id };
+  const ofPaper = /^([^.]+)\.([^.]+)(?:\.\d+)?$/.exec(id);
+  if (!ofPaper) return { id, paper: '', number: id };
+  const [, paper, number] = ofPaper as unknown as [string, string, string];
+  return { id: `${paper}.${number}`, paper, number };
 }
 
 type ShortestOf = (setUp: SetUp) => number | undefined;
@@ -120,20 +123,14 @@ function solutionItem(claim: SolutionClaimText, placed: Placed, shortestOf: Shor
   };
 }
 
-export const LETTERS = 'ABCDEFGH';
-
 function choiceItem(claim: ChoiceClaimText, placed: Placed): Found<Bare<ChoiceItem>> {
   const setUp = caseOfClaim(claim);
   if (isFalse(setUp)) return setUp;
   const { asks, options, answer } = claim;
-  const letters = LETTERS.slice(0, options.length);
-  const isKey =
-    asks === 'order' ? [...answer].sort().join('') === letters : answer.length === 1 && letters.includes(answer);
-  if (!isKey)
-    return {
-      why: `its answer "${answer}" is not ${asks === 'order' ? 'an order' : 'one'} of ${[...letters].join(' ')}`,
-    };
-  return { ...placed, kind: 'choice', lessonFile: claim.file, asks, options, answer };
+  const letters = lettersOf(claim);
+  const why = choiceFault(claim, letters, setUp);
+  if (why) return { why };
+  return { ...placed, kind: 'choice', lessonFile: claim.file, asks, options, letters, answer };
 }
 
 /** Two claims of one item must be about one case: another solution, or another printing of it. */

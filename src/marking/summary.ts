@@ -3,6 +3,7 @@ import { readTurns } from '../cube/notation.ts';
 import type { SlipName } from '../words/marking-sheets.ts';
 import { byCode, byStudent, type StudentRows } from './by-student.ts';
 import type { ChoiceItem, Item } from './items.ts';
+import { lettersGiven } from './mark-choice.ts';
 import { isRight, type MarkedRow } from './submission.ts';
 
 export interface ItemFigures {
@@ -77,8 +78,6 @@ function groupedBy<T>(rows: readonly T[], key: (row: T) => string): Map<string, 
   return groups;
 }
 
-const letterOf = (row: MarkedRow): string => row.answer.replaceAll(/[^\p{L}]/gu, '').toUpperCase();
-
 /** What went wrong: rows that the coach marked right are no slips. */
 const isWrong = (row: MarkedRow): boolean => !isRight(row.verdict) && row.points < 1;
 
@@ -120,15 +119,12 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
       .map(([asks, own]) => ({ asks, answered: own.length, points: sum(own) }))
       .sort((a, b) => share(a) - share(b) || (a.asks < b.asks ? -1 : 1)),
     choices: figures.flatMap(({ item }): ChoiceFigures[] => {
-      if (item.kind !== 'choice' || item.asks === 'order') return [];
-      const letters = byItem
-        .get(item.id)!
-        .filter((row) => row.verdict === 'fails')
-        .map(letterOf);
-      const chosen = counted(letters).map(([letter, count]) => ({
+      if (item.kind !== 'choice' || item.asks === 'order' || item.asks === 'place') return [];
+      const missed = byItem.get(item.id)!.filter((row) => row.verdict === 'fails');
+      const chosen = counted(missed.map((row) => lettersGiven(item, row.answer)!)).map(([letter, count]) => ({
         letter,
         count,
-        option: item.options['ABCDEFGH'.indexOf(letter)] ?? '',
+        option: item.options[item.letters.indexOf(letter)]!,
       }));
       return chosen.length > 0 ? [{ item, chosen }] : [];
     }),

@@ -37,6 +37,8 @@ export interface MarkingWords {
   readonly tooLong: (most: number) => string;
   readonly meant: (answer: string, solves: boolean) => string;
   readonly noLetter: (letters: readonly string[], order: boolean) => string;
+  readonly noPlace: string;
+  readonly wrongPlace: (right: PlaceName, side: PlaceName) => string;
   readonly empty: string;
   readonly rightChoice: string;
   /** The right letter and what it stands for; letters in order stand for nothing more. */

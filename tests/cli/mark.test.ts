@@ -226,6 +226,15 @@ describe('mark --type', () => {
     ]);
   });
 
+  it('keeps the paper of an item, with a column for it or without', async () => {
+    const folder = classroom();
+    put(folder, 'mine.csv', 'student,item,answer\n');
+    await type(folder, ['K7', 'K4T 7', 'B', '', ''], ['mine.csv']);
+    expect(readFileSync(join(folder, 'mine.csv'), 'utf8')).toContain('K7,K4T.7,B');
+    await type(folder, ['K7', 'K4T 7', 'B', '', '']);
+    expect(readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8')).toContain('K7,K4T,7,B,');
+  });
+
   it('ends where the input ends, with what there was', async () => {
     const folder = classroom();
     expect((await type(folder, ['K7', '1', 'R', '2'])).code).toBe(0);

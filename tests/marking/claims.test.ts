@@ -63,6 +63,15 @@ describe('claims read from disk', () => {
     ['choice with two letters', { answer: 'AB' }],
     ['choice of an order that misses one', { asks: 'order', answer: 'AB' }],
     ['choice of a set-up that breaks the base', { setup: 'R' }],
+    ['choice with one letter twice', { letters: ['A', 'A', 'B'] }],
+    ['place where the piece is not', { asks: 'place', piece: 'corner', turns: 'U', answer: 'UFL:U' }],
+    ['picture of another case', { asks: 'picture', options: ["R U R' L' U L U", "R U R' L' U L", 'U'] }],
+    ['slip in turns that solve', { asks: 'slip', options: ["L' U L R U R'", 'R', 'U'] }],
+    ['slip with a second one beside it', { asks: 'slip', options: ["L' U L R U R", "L' U L R U R'", 'U'] }],
+    [
+      'slip mended wrongly',
+      { asks: 'slip', options: ["L' U L R U R", "L' U L R U R'"], letters: ['A', 'B'], turn: 6, now: 'R2' },
+    ],
   ])('tells a %s', (_, change) => {
     const { hold, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
     const choice = {
@@ -80,6 +89,17 @@ describe('claims read from disk', () => {
     };
     expect(proved(fileOf([choice])).falseClaims).toEqual([]);
     expect(proved(fileOf([{ ...choice, ...change }])).falseClaims).toHaveLength(1);
+  });
+
+  it('takes a place, a picture and a slip that are right', () => {
+    const { hold, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
+    const choice = { kind: 'choice', file: 'a.yaml', line: 1, hold, setup, pair, kept, options: [], answer: 'A' };
+    const all = [
+      { ...choice, id: 'K4T.1', asks: 'place', piece: 'edge', turns: 'U', answer: 'FL:F' },
+      { ...choice, id: 'K4T.2', asks: 'picture', options: [setup, `${setup} U`] },
+      { ...choice, id: 'K4T.3', asks: 'slip', options: ["L' U L R U R", "L' U L R U R'"], turn: 6, now: "R'" },
+    ];
+    expect(proved(fileOf(all)).falseClaims).toEqual([]);
   });
 
   it.each([

@@ -206,6 +206,36 @@ describe('a choice', () => {
     expect(marked(withPaper, item, answer, { paper: 'K4T' }).verdict).toBe(verdict);
   });
 
+  // The corner of case 1 is at UBR with white on B (its address, own slot FR); U brings that to UFR and R.
+  const place = {
+    ...CHOICE,
+    id: 'K4T.5',
+    asks: 'place',
+    options: [],
+    letters: [],
+    piece: 'corner',
+    turns: 'U',
+    answer: 'UFR:R',
+  };
+  const printed = { ...CHOICE, id: 'K4T.6', letters: ['P', 'A', 'Q'], answer: 'A' };
+  const more = proved(fileOf([place, printed]));
+
+  it.each([
+    ['5', 'UFR:R', 'solves'],
+    ['5', 'ufr r', 'solves'],
+    ['5', 'RUF-R', 'solves'],
+    ['5', 'UFR:U', 'fails'],
+    ['5', 'UFL:L', 'fails'],
+    ['5', 'UFR', 'unreadable'],
+    ['5', 'UFR:B', 'unreadable'],
+    ['6', 'a', 'solves'],
+    ['6', 'P', 'fails'],
+    ['6', 'B', 'unreadable'],
+  ])('with a place, or letters of its own: item %s, %s: %s', (item, answer, verdict) => {
+    expect(more.falseClaims).toEqual([]);
+    expect(marked(more.items, item, answer, { paper: 'K4T' }).verdict).toBe(verdict);
+  });
+
   it('says what is right', () => {
     expect(marked(withPaper, '2', 'A', { paper: 'K4T' }).says).toBe('Right is B: lift with L.');
   });

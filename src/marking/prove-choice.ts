@@ -1,0 +1,84 @@
+/**
+ * What a question of choice says, done again: where a piece is, which picture is the case, which solution has the slip.
+ * Of what is asked about rules, likeness and edges the key is taken as it stands, after its set-up has been proved.
+ */
+import { afterTurns, type Cube, pieceOf, solvedCube } from '../cube/cube.ts';
+import { cornerOfSlot, edgeOfSlot } from '../cube/goal.ts';
+import { readTurns } from '../cube/notation.ts';
+import { prove } from '../cube/solves.ts';
+import { cornerOf, edgeOf, faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
+import type { Turn } from '../cube/turns.ts';
+import { seenAt, seenPlace } from '../cube/view.ts';
+import type { SetUp } from '../lesson/set-up.ts';
+import type { ChoiceClaimText } from './claims-file.ts';
+
+const ALPHABET = [...'ABCDEFGHIJKL'];
+
+/** As printed; A, B, C where the file names none. */
+export const lettersOf = ({ options, letters }: ChoiceClaimText): readonly string[] =>
+  letters ?? ALPHABET.slice(0, options.length);
+
+const turnsIn = (text: string): Turn[] | undefined => {
+  const reading = readTurns(text);
+  return reading.ok ? reading.turns : undefined;
+};
+
+/** The place and the face of a piece's telling sticker, as the viewer names them: the one that speaks for it (spots.ts). */
+export function whereIs(cube: Cube, slot: ChoiceClaimText['pair'], piece: 'corner' | 'edge'): string {
+  const spot = cube.spots[pieceOf(piece === 'corner' ? cornerOfSlot(slot) : edgeOfSlot(slot))]!;
+  const [place, face] =
+    piece === 'corner' ? [cornerOf(spot), faceOfCornerSpot(spot)] : [edgeOf(spot), faceOfEdgeSpot(spot)];
+  return `${seenPlace(cube.view, place)}:${seenAt(cube.view, face)}`;
+}
+
+function placeFault({ answer, pair, piece, turns = '' }: ChoiceClaimText, { cube }: SetUp): string | undefined {
+  const done = turnsIn(turns);
+  if (!piece || !done) return 'it names no piece, or turns that cannot be read';
+  const is = whereIs(afterTurns(cube, done), pair, piece);
+  return is === answer ? undefined : `the file says that the ${piece} is at ${answer}, the cube says ${is}`;
+}
+
+/** The right picture is that of the set-up: the pieces that matter are where they are there. */
+function pictureFault(right: string, { cube, goal }: SetUp, solved: Cube): string | undefined {
+  const turns = turnsIn(right);
+  if (!turns) return 'its right picture has turns that cannot be read';
+  const shown = afterTurns(solved, turns);
+  const isSame = goal.pieces.every((piece) => shown.spots[piece] === cube.spots[piece]);
+  return isSame ? undefined : 'its right picture is not that of the set-up';
+}
+
+/** The right one fails, all others solve; with the turn that it names put right it solves. */
+function slipFault(
+  { options, turn, now = '' }: ChoiceClaimText,
+  at: number,
+  { cube, goal }: SetUp,
+): string | undefined {
+  const sequences = options.map(turnsIn);
+  const solves = (turns: readonly Turn[] | undefined): boolean =>
+    turns !== undefined && prove(cube, turns, goal).verdict === 'solves';
+  const wrong = sequences.findIndex((turns, i) => solves(turns) === (i === at));
+  if (wrong >= 0) return `its option ${wrong + 1} ${wrong === at ? 'solves' : 'does not solve'}`;
+  const mend = turnsIn(now);
+  if (turn === undefined || !mend) return undefined;
+  return solves(sequences[at]!.toSpliced(turn - 1, 1, ...mend))
+    ? undefined
+    : `with ${now} as turn ${turn} it does not solve`;
+}
+
+/** Why the answer of the file is not the right one; undefined if it is, or if that is not looked into. */
+export function choiceFault(claim: ChoiceClaimText, letters: readonly string[], setUp: SetUp): string | undefined {
+  const { asks, options, answer } = claim;
+  if (asks === 'place') return placeFault(claim, setUp);
+  const different = new Set(letters).size === letters.length && letters.every((letter) => /^\p{L}$/u.test(letter));
+  if (options.length < 2 || letters.length !== options.length || !different) {
+    return 'it has not a letter of its own for each of two options or more';
+  }
+  if (asks === 'order') {
+    const isOrder = [...answer].sort().join('') === [...letters].sort().join('');
+    return isOrder ? undefined : `its answer "${answer}" is no order of ${letters.join(' ')}`;
+  }
+  const at = letters.indexOf(answer);
+  if (at < 0) return `its answer "${answer}" is none of ${letters.join(' ')}`;
+  if (asks === 'picture') return pictureFault(options[at]!, setUp, solvedCube());
+  return asks === 'slip' ? slipFault(claim, at, setUp) : undefined;
+}
