@@ -5,6 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { bench, describe } from 'vitest';
 import { classFiles } from '../src/cli/class-files.ts';
+import { USUAL_SCHEME } from '../src/cube/colours.ts';
 import { loadLesson } from '../src/lesson/load.ts';
 import { readClaimsText } from '../src/marking/claims-file.ts';
 import { isUnreadable } from '../src/marking/fields.ts';
@@ -61,7 +62,7 @@ describe('marking 1,000 answers', () => {
   bench('with slips, report and tables', async () => {
     const { rows, items } = marked();
     const options = { command: 'mark', json: false, claims: [], submissions: [], type: false } as const;
-    const print = { paper: 'a4', ink: 'colour', smallLetters: 'wide', out: 'out' } as const;
+    const print = { paper: 'a4', ink: 'colour', smallLetters: 'wide', scheme: USUAL_SCHEME, out: 'out' } as const;
     await classFiles('a', 'A lesson', items, rows, { ...options, ...print });
   });
 });

@@ -30,10 +30,10 @@ export async function classFiles(
   marked: readonly MarkedRow[],
   options: MarkOptions & { readonly out: string },
 ): Promise<OutFile[]> {
-  const { ink, paper, out } = options;
+  const { ink, paper, scheme, out } = options;
   const rows = marked.map(withoutFolder);
   const summary = summaryOf(rows, items);
-  const making = { words: LANGUAGES.en, ink, paper, lesson };
+  const making = { words: LANGUAGES.en, ink, paper, scheme, lesson };
   const table = `${JSON.stringify({ lesson, rows: rows.map(jsonRow) }, undefined, 2)}\n`;
   return [
     await pdf(join(out, `${name}-slips.pdf`), slipsSheet(summary.students, items, making), options),

@@ -104,6 +104,7 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --small-letters outer
                   an answer with small letters that is right as turns of one layer counts as right; without it a small
                   letter is a wide turn, and what it would have been is said
+  --scheme C,C,…  the colours of your cubes in the pictures, if not the usual ones, as for "build"
   --type          asks for code, item and answer, shows each verdict at once, and keeps the answers in ANSWERS.csv
                   (NAME-answers.csv if you name none), where you can go on another time
   --json          one JSON document on standard output

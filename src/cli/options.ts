@@ -1,6 +1,6 @@
 /** Arguments in: which command, with which options. */
 import { parseArgs } from 'node:util';
-import { COLOURS, type Colour, type FaceColours } from '../cube/colours.ts';
+import { COLOURS, type Colour, type FaceColours, USUAL_SCHEME } from '../cube/colours.ts';
 import type { Paper } from '../layout/blocks.ts';
 import { likelyWord, listed } from '../lesson/likely.ts';
 import type { Variation } from '../lesson/vary.ts';
@@ -96,6 +96,8 @@ export interface MarkOptions {
   readonly paper: Paper;
   readonly ink: Ink;
   readonly smallLetters: SmallLetters;
+  /** The colours of the class's cubes, for pictures. */
+  readonly scheme: FaceColours;
 }
 
 export interface HelpOptions {
@@ -131,7 +133,7 @@ const COMMANDS = {
   find: ['pair', 'setup', 'slot', 'keep', 'longer', 'faces', 'begins', 'ends', 'hands'],
   cases: ['every-address', 'every-keep', 'longer', 'print', 'out', 'paper', 'ink'],
   rules: ['over', 'features'],
-  mark: ['type', 'out', 'paper', 'ink', 'small-letters'],
+  mark: ['type', 'out', 'paper', 'ink', 'scheme', 'small-letters'],
 } as const satisfies Record<string, readonly string[]>;
 export type CommandName = keyof typeof COMMANDS;
 export const COMMAND_NAMES = Object.keys(COMMANDS) as CommandName[];
@@ -361,6 +363,8 @@ function markOptions(values: Parsed['values'], names: readonly string[]): MarkOp
   if (isUsageError(words)) return words;
   const smallLetters = oneOf('small-letters', values['small-letters'] ?? 'wide', SMALL_LETTERS);
   if (isUsageError(smallLetters)) return smallLetters;
+  const scheme = values.scheme === undefined ? USUAL_SCHEME : schemeOf(values.scheme);
+  if (isUsageError(scheme)) return scheme;
   if (values.out === '') return { usage: '--out needs the name of a folder; "." is this one' };
   const [first, ...rest] = names;
   if (first === undefined)
@@ -384,6 +388,7 @@ function markOptions(values: Parsed['values'], names: readonly string[]): MarkOp
     paper,
     ink,
     smallLetters,
+    scheme,
   };
 }
 

@@ -15,6 +15,7 @@ const common = {
   sheet: text.optional(),
   hold: z.looseObject({ up: colour, front: colour }),
   setup: text,
+  cross: colour,
   pair: slot,
   kept: z.array(slot).max(4),
 };

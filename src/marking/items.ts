@@ -1,5 +1,5 @@
 /** What can be answered: the items of a claims file, each proved again by the engine. */
-import type { Hold } from '../cube/colours.ts';
+import type { Colour, Hold } from '../cube/colours.ts';
 import type { Cube } from '../cube/cube.ts';
 import type { Goal, Slot } from '../cube/goal.ts';
 import type { Turn } from '../cube/turns.ts';
@@ -22,6 +22,7 @@ interface CommonItem {
 export interface SolutionItem extends CommonItem {
   readonly kind: 'solution';
   readonly hold: Hold;
+  readonly cross: Colour;
   readonly setup: readonly Turn[];
   readonly cube: Cube;
   readonly goal: Goal;

@@ -113,6 +113,7 @@ function solutionItem(claim: SolutionClaimText, placed: Placed, shortestOf: Shor
     kind: 'solution',
     lessonFile: claim.file,
     hold: { up: claim.hold.up, front: claim.hold.front },
+    cross: claim.cross,
     setup: setUp.turns,
     cube,
     goal,

@@ -70,7 +70,7 @@ function bar(share: number, description: string): Scene {
 const nameOf = (row: MarkedRow, { slips }: MarkingSheetWords): string => printable(row.student, 20) || slips.noCode;
 
 function itemCell({ item, answered, points, slips }: ItemFigures, making: SlipMaking): Block {
-  const { words, ink } = making;
+  const { words } = making;
   const { report, slips: slipWords } = words.markingSheets;
   const rightOf = report.rightOf(pointsText(points), answered);
   const side: Block = {
@@ -83,7 +83,7 @@ function itemCell({ item, answered, points, slips }: ItemFigures, making: SlipMa
       ...slips.slice(0, 2).map(([slip, count]) => note([plain(`${report.slip[slip]}: ${report.times(count)}`)])),
     ],
   };
-  const scene = item.kind === 'solution' ? caseScene(item, words, ink) : undefined;
+  const scene = item.kind === 'solution' ? caseScene(item, making) : undefined;
   if (!scene) return side;
   const picture: Block = { kind: 'figure', scene, width: PICTURE };
   return {

@@ -1,5 +1,5 @@
 /** A slip for each student, several to a page, to be cut along the lines. */
-import { coloursHeld, type FaceColours, type Hold, USUAL_SCHEME } from '../cube/colours.ts';
+import { coloursHeld, type FaceColours, type Hold } from '../cube/colours.ts';
 import { afterTurns } from '../cube/cube.ts';
 import { readTurns } from '../cube/notation.ts';
 import { spelt } from '../cube/turns.ts';
@@ -27,6 +27,8 @@ export interface SlipMaking {
   readonly ink: Ink;
   readonly paper: Paper;
   readonly lesson: string;
+  /** The colours of the class's cubes. */
+  readonly scheme: FaceColours;
 }
 
 const PICTURE = mm(27);
@@ -45,11 +47,15 @@ const label = (text: string): Block => ({ kind: 'text', role: 'P', style: 'label
 /** 1, 0.5, 2.25: without the noise of sums. */
 export const pointsText = (points: number): string => String(Math.round(points * 100) / 100);
 
-/** Cubes of other colours than the usual are not drawn: a claim names two of their colours only. */
-export const coloursOf = (hold: Hold): FaceColours | undefined => coloursHeld(USUAL_SCHEME, hold);
+/** None where the claim is of a cube of other colours: rather no picture than a wrong one. */
+function coloursOf({ hold, cross }: SolutionItem, scheme: FaceColours): FaceColours | undefined {
+  const colours = coloursHeld(scheme, hold);
+  return colours?.D === cross ? colours : undefined;
+}
 
-export function caseScene(item: SolutionItem, words: Words, ink: Ink, upTo?: MarkedRow): Scene | undefined {
-  const colours = coloursOf(item.hold);
+/** The case, or where it went wrong: before the turn of the slip. */
+export function caseScene(item: SolutionItem, { words, ink, scheme }: SlipMaking, upTo?: MarkedRow): Scene | undefined {
+  const colours = coloursOf(item, scheme);
   if (!colours) return undefined;
   const reading = readTurns(upTo?.answer ?? '');
   const done = reading.ok && upTo?.slip ? reading.turns.slice(0, upTo.slip.turn - 1) : [];
@@ -99,7 +105,7 @@ function nameOf(row: MarkedRow, { itemById, paper }: SlipOf): string {
 function panel(row: MarkedRow, of: SlipOf, making: SlipMaking): StackBlock {
   const { usual } = of;
   const item = of.itemById.get(row.matched)!;
-  const { words, ink } = making;
+  const { words } = making;
   const { slips } = words.markingSheets;
   const title: Block = {
     kind: 'text',
@@ -113,11 +119,13 @@ function panel(row: MarkedRow, of: SlipOf, making: SlipMaking): StackBlock {
     return { kind: 'stack', gap: mm(0.8), keep: true, line: 'above', children: [title, answer, said] };
   }
   const isOther = usual !== undefined && (item.hold.up !== usual.up || item.hold.front !== usual.front);
-  const scene = caseScene(item, words, ink, isCase(row) ? undefined : row);
+  const scene = caseScene(item, making, isCase(row) ? undefined : row);
   const caption = isCase(row) ? slips.theCase : slips.beforeTurn(row.slip!.turn);
   const text: Block[] = [
     title,
-    ...(isOther ? [note([plain(holdText(item.hold, words))])] : []),
+    ...(isOther
+      ? [note([plain(`${words.handout.hold}: ${words.handout.holdWords(item.cross, item.hold.front)}`)])]
+      : []),
     { kind: 'turns', label: slips.setUp, groups: [{ turns: item.setup.map((t) => t.text) }] },
     ...answerLine(row, making),
     { kind: 'space', height: mm(0.8) },
@@ -139,11 +147,6 @@ function panel(row: MarkedRow, of: SlipOf, making: SlipMaking): StackBlock {
     ],
   };
   return { kind: 'stack', gap: mm(1.2), keep: true, line: 'above', children: [columns] };
-}
-
-function holdText(hold: Hold, { handout }: Words): string {
-  const colours = coloursOf(hold);
-  return `${handout.hold}: ${handout.holdWords(colours?.D ?? hold.up, hold.front)}`;
 }
 
 /** What needs no picture: right answers, items without an answer, rows that match nothing. */

@@ -1,5 +1,6 @@
 /** Slips and report: they come out on every paper, whatever was handed in, and say what they should. */
 import { describe, expect, it } from 'vitest';
+import { USUAL_SCHEME } from '../../src/cube/colours.ts';
 import type { Pages } from '../../src/layout/frames.ts';
 import { layOut } from '../../src/layout/layout.ts';
 import { byCode } from '../../src/marking/by-student.ts';
@@ -21,7 +22,7 @@ const CHOICE = {
   answer: 'B',
 };
 const { items } = proved(fileOf([...EDGE_AWAY, CHOICE], 'The edge away'));
-const making = { words: english, ink: 'colour', paper: 'a4', lesson: 'The edge away' } as const;
+const making = { words: english, ink: 'colour', paper: 'a4', lesson: 'The edge away', scheme: USUAL_SCHEME } as const;
 
 const textOf = (pages: Pages): string =>
   pages.frames
@@ -63,6 +64,12 @@ describe('slips', () => {
     expect(text).toContain('Not answered: 1');
     expect(text).toContain('Matches no item: 99');
     expect(text.match(/\(picture\)/g)).toHaveLength(4);
+  });
+
+  it('have no picture rather than one in wrong colours', () => {
+    const scheme = { ...USUAL_SCHEME, U: 'red', R: 'white' } as const;
+    const sheet = slipsSheet(students, items.items, { ...making, scheme });
+    expect(textOf(layOut(sheet, { paper: 'a4' }).pages)).not.toContain('(picture)');
   });
 
   it('count the second answer to an item in place of the first', () => {
