@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { caseSchema, lessonSchema } from '../src/lesson/schema.ts';
+import { VERDICTS } from '../src/marking/submission.ts';
 import { command, newFolder, put } from './cli/command.ts';
 
 const README = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
@@ -24,6 +25,18 @@ describe('the README', () => {
     const { code, err } = await command(folder, ['build', put(folder, 'my-lesson.yaml', slip)]);
     expect(code).toBe(1);
     expect(`${err}`).toBe(block('leave out a prime', ''));
+  });
+
+  it('shows what marking the sample class says', async () => {
+    const folder = newFolder();
+    const sample = (name: string): string => readFileSync(new URL(`../lessons/${name}`, import.meta.url), 'utf8');
+    await command(folder, ['build', put(folder, 'edge-away.yaml', sample('edge-away.yaml'))]);
+    const answers = put(folder, 'answers.csv', sample('class/edge-away-answers.csv'));
+    const { out } = await command(folder, ['mark', 'out/edge-away.claims.json', answers]);
+    const shown = README.split('edge-away-answers.csv --out out\n')[1]!.split('```\n')[2]!.trim().split('\n');
+    expect(shown).toHaveLength(5);
+    for (const line of shown) expect(out.split('\n')).toContain(line);
+    for (const verdict of VERDICTS) expect(README).toContain(`| \`${verdict}\` |`);
   });
 
   it('explains every key of the format', () => {
