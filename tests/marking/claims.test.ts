@@ -73,7 +73,7 @@ describe('claims read from disk', () => {
       { asks: 'slip', options: ["L' U L R U R", "L' U L R U R'"], letters: ['A', 'B'], turn: 6, now: 'R2' },
     ],
   ])('tells a %s', (_, change) => {
-    const { hold, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
+    const { hold, cross, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
     const choice = {
       id: 'K4T.1',
       kind: 'choice',
@@ -81,6 +81,7 @@ describe('claims read from disk', () => {
       line: 1,
       asks: 'rule',
       hold,
+      cross,
       setup,
       pair,
       kept,
@@ -92,8 +93,19 @@ describe('claims read from disk', () => {
   });
 
   it('takes a place, a picture and a slip that are right', () => {
-    const { hold, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
-    const choice = { kind: 'choice', file: 'a.yaml', line: 1, hold, setup, pair, kept, options: [], answer: 'A' };
+    const { hold, cross, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
+    const choice = {
+      kind: 'choice',
+      file: 'a.yaml',
+      line: 1,
+      hold,
+      cross,
+      setup,
+      pair,
+      kept,
+      options: [],
+      answer: 'A',
+    };
     const all = [
       { ...choice, id: 'K4T.1', asks: 'place', piece: 'edge', turns: 'U', answer: 'FL:F' },
       { ...choice, id: 'K4T.2', asks: 'picture', options: [setup, `${setup} U`] },
