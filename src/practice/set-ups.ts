@@ -18,6 +18,9 @@ export interface SetUps {
   readonly setUp: (address: Address, slot: Slot, avoid: readonly (readonly Turn[])[]) => readonly Turn[];
 }
 
+/** A pair that three turns insert has only its answer, with turns of U, among those of a turn or two more. */
+const LONGER = [1, 2, 3, 4];
+
 const isU = (turn: Turn | undefined): boolean => turn?.letter === 'U';
 
 export function startSetUps(): SetUps {
@@ -37,7 +40,7 @@ export function startSetUps(): SetUps {
     atFrontRight(address, longer).map((turns) => forSlot(turns, slot)!);
 
   const setUp: SetUps['setUp'] = (address, slot, avoid) => {
-    for (const longer of [1, 2]) {
+    for (const longer of LONGER) {
       const all = seen(address, slot, longer);
       const shortest = all[0]!.length;
       const ranked = all

@@ -10,7 +10,7 @@ const problemsOf = (text: string) => {
   return problems.map((p) => placeProblem(p, source));
 };
 
-/** Told by other rooms: the commands (no such file) and the layout of pages; tested there. */
+/** Told by other rooms: the commands (no such file), practice papers and the layout of pages; tested there. */
 const TOLD_ELSEWHERE = [
   'file-unreadable',
   'print-word-too-wide',
@@ -24,6 +24,15 @@ const TOLD_ELSEWHERE = [
   'course-dates',
   'solution-harder',
   'colour-in-words',
+  'practice-too-few',
+  'practice-words',
+  'practice-uneven',
+  'practice-missing',
+  'roster-unreadable',
+  'roster-column',
+  'roster-value',
+  'roster-twice',
+  'roster-hold',
 ];
 
 /** Told, and no reason not to print. */

@@ -1,0 +1,107 @@
+/**
+ * An independent reading of finished PDFs: each item's text and picture description taken out by pdfjs-dist, answered with
+ * the second checker from what is printed alone, and compared with the key. 30 papers; 1,000 with `npm run test:deep`.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { auditBuild } from '../../src/audit/audit-build.ts';
+import { writePdf } from '../../src/layout/pdf.ts';
+import { loadLesson } from '../../src/lesson/load.ts';
+import { EXERCISE_KINDS } from '../../src/lesson/practice.ts';
+import type { Student } from '../../src/practice/papers.ts';
+import { claimsFile, pdfName } from '../../src/sheets/claims.ts';
+import { printLesson } from '../../src/sheets/printed.ts';
+import { overlaps, strays } from '../layout/sample.ts';
+import { bytesOf } from '../lesson/small-lesson.ts';
+import { randomFrom } from '../random.ts';
+import { type Counted, faultsOf } from './check-papers.ts';
+import { withPractice } from './lessons.ts';
+import { readKeys, readPapers } from './read-papers.ts';
+
+const SEED = 20_260;
+const PAPERS = process.env['DEEP'] ? 1000 : 30;
+const A_CLASS = 5;
+const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
+const samples = readdirSync(LESSONS)
+  .filter((name) => name.endsWith('.yaml'))
+  .map((name) => readFileSync(join(LESSONS, name), 'utf8'));
+
+/** Others hold another colour down or lead with the left hand. */
+const VARIATIONS = [{}, {}, { hand: 'left' }, { cross: 'green' }, { cross: 'orange', hand: 'left' }] as const;
+const LEVELS = [undefined, undefined, 'easy', 'hard'] as const;
+
+describe('finished papers, read and answered from outside', () => {
+  it(`${PAPERS} of them, from seed ${SEED}: every answer is that of the key`, async () => {
+    const counted: Counted = { items: { likeness: 0, edge: 0, picture: 0, slip: 0, place: 0, solve: 0, drill: 0 } };
+    let papers = 0;
+    for (let round = 0; papers < PAPERS; round++) {
+      const r = randomFrom(SEED + round);
+      const sample = samples[round % samples.length]!;
+      const isOnTop = /^family:.*top-/m.test(sample);
+      const text = withPractice(sample, {
+        seed: SEED + round,
+        items: Object.fromEntries(
+          // Tops are compared where a corner is on top.
+          EXERCISE_KINDS.map((kind) => [kind, kind === 'likeness' && !isOnTop ? 0 : 1 + r.below(5)]),
+        ),
+        open: r.below(3),
+      });
+      const { again } = loadLesson('a.yaml', bytesOf(text));
+      const known = VARIATIONS.map((variation) => again(variation).proved!);
+      const students: Student[] = Array.from({ length: A_CLASS }, (_, i) => ({
+        code: r.chance(0.5) ? `S${i}` : undefined,
+        proved: r.pick(known),
+        level: r.pick(LEVELS),
+      }));
+      const paper = r.pick(['a4', 'letter', 'a5'] as const);
+      const ink = r.pick(['colour', 'mono'] as const);
+      const where = `seed ${SEED + round}, ${paper}, ${ink}`;
+      const { sheets, problems } = printLesson(known[0]!, { paper, ink, students });
+      expect(
+        problems.filter((p) => p.code !== 'practice-uneven'),
+        where,
+      ).toEqual([]);
+      for (const frame of sheets.slice(1).flatMap(({ pages }) => pages.frames)) {
+        expect(overlaps(frame), where).toEqual([]);
+        expect(strays(frame, paper), where).toEqual([]);
+      }
+      const files = new Map<string, Uint8Array>();
+      for (const sheet of sheets) files.set(pdfName('a', sheet), await writePdf(sheet.pages));
+      const read = await readPapers(files.get('a-practice.pdf')!);
+      const keys = await readKeys(files.get('a-key.pdf')!);
+      expect(faultsOf(read, keys, counted), where).toEqual([]);
+      expect(
+        read.map((p) => p.student),
+        where,
+      ).toEqual(students.map((s) => s.code));
+      const claims = JSON.parse(JSON.stringify(claimsFile(sheets, 'a', 'a.yaml')));
+      expect((await auditBuild(claims, files)).faults, where).toEqual([]);
+      // An item is whole on one page: its question is found on exactly one.
+      const asked = sheets[1]!.pages.frames.flatMap((frame) => frame.claims);
+      expect(asked.length, where).toBe(new Set(asked).size);
+      papers += read.length;
+    }
+    expect(papers).toBeGreaterThanOrEqual(PAPERS);
+    for (const kind of EXERCISE_KINDS) expect(counted.items[kind]).toBeGreaterThan(PAPERS / 4);
+  });
+
+  it('would notice a key to another paper', async () => {
+    const ofSeed = async (seed: number) => {
+      const items = { likeness: 3, picture: 2, slip: 2, place: 2, solve: 2 };
+      const text = withPractice(samples.find((sample) => /^family: top-away/m.test(sample))!, { seed, items });
+      const { sheets } = printLesson(loadLesson('a.yaml', bytesOf(text)).proved!, { paper: 'a4', ink: 'colour' });
+      return {
+        papers: await readPapers(await writePdf(sheets[1]!.pages)),
+        keys: await readKeys(await writePdf(sheets[2]!.pages)),
+      };
+    };
+    const [one, other] = [await ofSeed(1), await ofSeed(2)];
+    const counted: Counted = { items: { likeness: 0, edge: 0, picture: 0, slip: 0, place: 0, solve: 0, drill: 0 } };
+    expect(faultsOf(one.papers, one.keys, counted)).toEqual([]);
+    const mixed = one.papers.map((paper, i) => ({ ...paper, code: other.keys[i]!.code }));
+    const kinds = faultsOf(mixed, other.keys, counted).map((fault) => /\((\w+)\)/.exec(fault)?.[1]);
+    expect(new Set(kinds)).toEqual(new Set(['likeness', 'picture', 'slip', 'place', 'solve']));
+  });
+});
