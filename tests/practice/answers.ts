@@ -148,6 +148,88 @@ export function turnMends(setup: string, solution: string, d: Described): { turn
   );
 }
 
+/** Every order of some things. */
+export function orders<T>(items: readonly T[]): T[][] {
+  if (items.length < 2) return [[...items]];
+  return items.flatMap((item, i) => orders(items.toSpliced(i, 1)).map((rest) => [item, ...rest]));
+}
+
+const columnOf = (facelets: readonly number[]): string =>
+  PLACES.find((place) => isAt(facelets, place) && place.length === facelets.length)!.replace(/[UD]/, '');
+
+/** The colours of a piece, by the face on which each is seen. */
+const seenColours = (facelets: readonly number[], names: readonly string[]): Map<string, string> =>
+  new Map(facelets.map((f, i) => [faceOf(f), names[i]!]));
+
+const towards = (colours: Map<string, string>, faces: string): string | undefined =>
+  [...colours].find(([face]) => faces.includes(face))?.[1];
+
+function cornerColours({ corner, cross, colours }: Described): Map<string, string> {
+  return seenColours(corner, [cross, ...colours]);
+}
+
+/** The corner brought above the edge, or in one slot with it; whether what is seen at each side is the same. */
+function sidesMatch(d: Described): boolean | undefined {
+  const edge = seenColours(d.edge, d.colours);
+  let corner = [...d.corner];
+  const isTop = corner.some((f) => faceOf(f) === 'U');
+  for (let i = 0; i < 4 && columnOf(corner) !== columnOf(d.edge); i++) {
+    if (!isTop) return undefined;
+    corner = moved(corner, EFFECTS.get('U')!);
+  }
+  if (columnOf(corner) !== columnOf(d.edge)) return undefined;
+  const seen = seenColours(corner, [d.cross, ...d.colours]);
+  return [...seen].every(([face, colour]) => 'UD'.includes(face) || colour === d.cross || edge.get(face) === colour);
+}
+
+const otherSideways = (d: Described): string | undefined => {
+  const sideways = [...cornerColours(d)].filter(([face]) => 'FBLR'.includes(face)).map(([, colour]) => colour);
+  return sideways.includes(d.cross) ? sideways.find((colour) => colour !== d.cross) : undefined;
+};
+
+/** What the words of a rule name, by the stickers. */
+const NAMED: Readonly<Record<string, (d: Described) => string | undefined>> = {
+  'the edge’s top': (d) => seenColours(d.edge, d.colours).get('U'),
+  'the edge’s front or back colour': (d) => towards(seenColours(d.edge, d.colours), 'FB'),
+  'the edge’s side colour': (d) => towards(seenColours(d.edge, d.colours), 'LR'),
+  'the corner’s top': (d) => cornerColours(d).get('U'),
+  'the corner’s front or back colour': (d) => towards(cornerColours(d), 'FB'),
+  'the corner’s side colour': (d) => towards(cornerColours(d), 'LR'),
+  'the corner’s other sideways colour': otherSideways,
+};
+
+const nearness = (one: string, two: string): string => {
+  const apart = [...one].filter((face) => !two.includes(face)).length;
+  return ['the same slot', 'the slot beside it', 'the slot across'][apart]!;
+};
+
+/** One condition of a rule, read as a student reads it. Words that are not known are an error of the test. */
+function holds(words: string, d: Described): boolean {
+  const faces = /^(\w+) faces (.+)$/.exec(words);
+  if (faces && faces[1]!.toLowerCase() === d.cross) {
+    const face = faceOf(d.corner[0]!);
+    return faces[2] === 'sideways'
+      ? 'FBLR'.includes(face)
+      : faces[2]!.split(' or ').some((side) => SIDES[side] === face);
+  }
+  const alike = /^(.+) is (like|unlike) (.+)$/.exec(words);
+  if (alike) {
+    const [one, two] = [NAMED[alike[1]!]!(d), NAMED[alike[3]!]!(d)];
+    return one !== undefined && two !== undefined && two !== d.cross && (one === two) === (alike[2] === 'like');
+  }
+  if (words === 'the edge is good' || words === 'the edge is bad') return words.endsWith(edgeWord(d));
+  if (words === 'the sides match when the corner is over the edge') return sidesMatch(d) === true;
+  if (words === 'the sides do not match when the corner is over the edge') return sidesMatch(d) === false;
+  const near = /^the edge is in (.+) as seen from the corner$/.exec(words);
+  if (near) return near[1]!.split(' or ').includes(nearness(columnOf(d.corner), columnOf(d.edge)));
+  const home = /^the (corner|edge) is at home$/.exec(words);
+  if (home) return isAt(d[home[1] as 'corner'], home[1] === 'corner' ? cornerOf(d.slot) : d.slot);
+  throw new Error(`"${words}" is not known to the test`);
+}
+
+export const ruleFits = (text: string, d: Described): boolean =>
+  text.split(/, (?!or )/).every((words) => holds(words.charAt(0).toLowerCase() + words.slice(1), d));
+
 const TOP = [1, 2, 3, 4, 49, 5, 6, 7, 8];
 const ROWS = { front: [17, 18, 19], right: [25, 26, 27], back: [33, 34, 35], left: [9, 10, 11] };
 

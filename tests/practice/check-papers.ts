@@ -88,7 +88,27 @@ const CHECKS: Readonly<Record<KindName, (item: ReadItem, answer: ReadAnswer, d: 
       fitting(item, (text) => answers.gives(text, d)),
       answer.letter,
     ),
+  rule: (item, answer, d) => [
+    ...(answers.gives(item.turns, d) ? [] : ['the set-up does not give the picture']),
+    ...differ(
+      'letter',
+      fitting(item, (text) => answers.ruleFits(text, d)),
+      answer.letter,
+    ),
+  ],
   slip: slipFaults,
+  order: (item, answer, d) => [
+    ...(answers.gives(item.turns, d) ? [] : ['the set-up does not give the picture']),
+    ...differ(
+      'orders that solve',
+      answers
+        .orders(item.options)
+        .filter((parts) => answers.solves(item.turns, parts.map(({ text }) => text).join(' '), d))
+        .map((parts) => parts.map(({ letter }) => letter).join(''))
+        .join(),
+      answer.letter,
+    ),
+  ],
   place: (item, answer, d) =>
     answers.comesTo(d, item.asked as 'corner', item.turns, answer.picture!) ? [] : [`not so: ${answer.picture}`],
   solve: solveFaults,

@@ -9,10 +9,10 @@ import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
-import { EXERCISE_KINDS } from '../../src/lesson/practice.ts';
+import { EXERCISE_KINDS, type ExerciseKind } from '../../src/lesson/practice.ts';
 import type { Student } from '../../src/practice/papers.ts';
 import { claimsFile, pdfName } from '../../src/sheets/claims.ts';
-import { printLesson } from '../../src/sheets/printed.ts';
+import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf } from '../lesson/small-lesson.ts';
 import { randomFrom } from '../random.ts';
@@ -32,19 +32,30 @@ const samples = readdirSync(LESSONS)
 const VARIATIONS = [{}, {}, { hand: 'left' }, { cross: 'green' }, { cross: 'orange', hand: 'left' }] as const;
 const LEVELS = [undefined, undefined, 'easy', 'hard'] as const;
 
+const sheetOf = (sheets: readonly PrintedSheet[], suffix: PrintedSheet['suffix']): PrintedSheet =>
+  sheets.find((sheet) => sheet.suffix === suffix)!;
+
+const nothingCounted = (): Counted => ({
+  items: { likeness: 0, edge: 0, rule: 0, picture: 0, slip: 0, order: 0, place: 0, solve: 0, drill: 0 },
+});
+
 describe('finished papers, read and answered from outside', () => {
   it(`${PAPERS} of them, from seed ${SEED}: every answer is that of the key`, async () => {
-    const counted: Counted = { items: { likeness: 0, edge: 0, picture: 0, slip: 0, place: 0, solve: 0, drill: 0 } };
+    const counted = nothingCounted();
     let papers = 0;
     for (let round = 0; papers < PAPERS; round++) {
       const r = randomFrom(SEED + round);
       const sample = samples[round % samples.length]!;
       const isOnTop = /^family:.*top-/m.test(sample);
+      // Which rule applies is asked where there are several that say by themselves when; parts are ordered where there are three.
+      const hasRules = /^family: (top-away|away-top|away-away)/m.test(sample) && /^rules:/m.test(sample);
+      const hasParts = /^family: (away-away|\[home-away)/m.test(sample);
+      const isThere: Partial<Record<ExerciseKind, boolean>> = { likeness: isOnTop, rule: hasRules, order: hasParts };
       const text = withPractice(sample, {
         seed: SEED + round,
         items: Object.fromEntries(
           // Tops are compared where a corner is on top.
-          EXERCISE_KINDS.map((kind) => [kind, kind === 'likeness' && !isOnTop ? 0 : 1 + r.below(5)]),
+          EXERCISE_KINDS.map((kind) => [kind, isThere[kind] === false ? 0 : 1 + r.below(5)]),
         ),
         open: r.below(3),
       });
@@ -63,7 +74,9 @@ describe('finished papers, read and answered from outside', () => {
         problems.filter((p) => p.code !== 'practice-uneven'),
         where,
       ).toEqual([]);
-      for (const frame of sheets.slice(1).flatMap(({ pages }) => pages.frames)) {
+      for (const frame of [sheetOf(sheets, '-practice'), sheetOf(sheets, '-key')].flatMap(
+        ({ pages }) => pages.frames,
+      )) {
         expect(overlaps(frame), where).toEqual([]);
         expect(strays(frame, paper), where).toEqual([]);
       }
@@ -79,7 +92,7 @@ describe('finished papers, read and answered from outside', () => {
       const claims = JSON.parse(JSON.stringify(claimsFile(sheets, 'a', 'a.yaml')));
       expect((await auditBuild(claims, files)).faults, where).toEqual([]);
       // An item is whole on one page: its question is found on exactly one.
-      const asked = sheets[1]!.pages.frames.flatMap((frame) => frame.claims);
+      const asked = sheetOf(sheets, '-practice').pages.frames.flatMap((frame) => frame.claims);
       expect(asked.length, where).toBe(new Set(asked).size);
       papers += read.length;
     }
@@ -93,12 +106,12 @@ describe('finished papers, read and answered from outside', () => {
       const text = withPractice(samples.find((sample) => /^family: top-away/m.test(sample))!, { seed, items });
       const { sheets } = printLesson(loadLesson('a.yaml', bytesOf(text)).proved!, { paper: 'a4', ink: 'colour' });
       return {
-        papers: await readPapers(await writePdf(sheets[1]!.pages)),
-        keys: await readKeys(await writePdf(sheets[2]!.pages)),
+        papers: await readPapers(await writePdf(sheetOf(sheets, '-practice').pages)),
+        keys: await readKeys(await writePdf(sheetOf(sheets, '-key').pages)),
       };
     };
     const [one, other] = [await ofSeed(1), await ofSeed(2)];
-    const counted: Counted = { items: { likeness: 0, edge: 0, picture: 0, slip: 0, place: 0, solve: 0, drill: 0 } };
+    const counted = nothingCounted();
     expect(faultsOf(one.papers, one.keys, counted)).toEqual([]);
     const mixed = one.papers.map((paper, i) => ({ ...paper, code: other.keys[i]!.code }));
     const kinds = faultsOf(mixed, other.keys, counted).map((fault) => /\((\w+)\)/.exec(fault)?.[1]);

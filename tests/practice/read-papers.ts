@@ -7,8 +7,10 @@ import { type PdfText, readPdf, type TextItem } from '../../src/audit/pdf-text.t
 export const HEADINGS = {
   'Like or unlike?': 'likeness',
   'Good or bad edge?': 'edge',
+  'Name the rule': 'rule',
   'Read the picture': 'picture',
   'Find the slip': 'slip',
+  'Put it in order': 'order',
   'Where does it go?': 'place',
   'Solve it': 'solve',
   Drill: 'drill',
@@ -140,7 +142,7 @@ function itemOf(
     kind,
     page: own[0]!.page,
     turns: joined(before.filter(({ font }) => font === mono)),
-    options: options.map(({ letter, own: text }) => ({ letter, text: joined(text) })),
+    options: options.map(({ letter, own: text }) => ({ letter, text: joined(text).replaceAll(/ +,/g, ',') })),
     open: /Also open: ((?:(?:front|back) (?:right|left)(?:, | and )?)+)/.exec(words)?.[1],
     picture,
     asked: /Mark the (corner|edge)/.exec(words)?.[1],
@@ -151,7 +153,7 @@ export interface ReadAnswer {
   readonly number: number;
   readonly kind: KindName;
   readonly page: number;
-  /** The letter of a choice. */
+  /** The letter of a choice; the letters of parts in their order. */
   readonly letter: string | undefined;
   /** Solutions in their order, each with the length in its ring. */
   readonly solutions: readonly { readonly turns: string; readonly length: number }[];
@@ -207,7 +209,7 @@ function answerOf(
   { strong, mono }: { strong: string; mono: string },
   pictures: string[],
 ): ReadAnswer {
-  const letter = own.find(({ font, text }) => font === strong && /^[A-Z]$/.test(text))?.text;
+  const letter = own.find(({ font, text }) => font === strong && /^[A-Z]{1,5}$/.test(text))?.text;
   const words = joined(own);
   const labels = ['Recommended', 'Shortest'];
   // Under a label stand the turns; the ring is set after them.
