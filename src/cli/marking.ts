@@ -1,13 +1,13 @@
 /** What both ways of marking share: the claims that are marked against, and what is said at the terminal. */
 import type { ClaimsText } from '../marking/claims-file.ts';
+import { nameOfClaims, proveClaims } from '../marking/gather-items.ts';
 import type { Items } from '../marking/items.ts';
-import { proveClaims } from '../marking/prove-claims.ts';
 import { isRight, type MarkedRow, plainSays } from '../marking/submission.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import type { Io } from './io.ts';
 import type { MarkOptions } from './options.ts';
 import { counted, harmless } from './report.ts';
-import { type FileProblem, nameOfClaims, readClaims } from './submission-files.ts';
+import { type FileProblem, readClaims } from './submission-files.ts';
 
 export interface ProvedClaims {
   readonly items: Items;

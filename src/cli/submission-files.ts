@@ -1,6 +1,6 @@
 /** Claims files and submissions named on the command line -> what is in them. */
 import { readdir, stat } from 'node:fs/promises';
-import { basename, join, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { type ClaimsText, readClaimsText } from '../marking/claims-file.ts';
 import { isUnreadable, type SubmissionsRead, type Unreadable } from '../marking/fields.ts';
 import { MOST_ROWS } from '../marking/limits.ts';
@@ -113,5 +113,3 @@ export async function earlierTable(
   problems.push({ severity: 'error', file, message });
   return [];
 }
-
-export const nameOfClaims = (file: string): string => basename(file).replace(/(?:\.claims)?\.json$/i, '');

@@ -56,13 +56,17 @@ export interface FalseClaim {
   readonly why: string;
 }
 
+/** What a name stands for in one claims file, named by its sheets: an item, a claim that does not hold, or one that nobody answers. */
+export type Named = { readonly sheet: string } & (
+  | { readonly item: Item }
+  | { readonly refused: FalseClaim }
+  | { readonly other: string }
+);
+
 export interface Items {
   readonly items: readonly Item[];
-  /** By claim id and by item id, in capitals. */
-  readonly byName: ReadonlyMap<string, Item>;
-  readonly unproved: ReadonlyMap<string, FalseClaim>;
-  /** Ids of claims that nobody answers, such as rules; in capitals. */
-  readonly others: ReadonlySet<string>;
+  /** By the ids of claims and items, alone and after the name of their sheets; see nameKey. */
+  readonly byName: ReadonlyMap<string, readonly Named[]>;
   /** Ids of the papers, as printed. */
   readonly papers: readonly string[];
 }

@@ -155,7 +155,7 @@ function choice(item: ChoiceItem, answer: string, words: MarkingWords): Marked {
 
 /** The items that stand before and after it, as far as they are solved by turns. */
 function neighboursOf(items: readonly Item[]): (item: SolutionItem) => SolutionItem[] {
-  const sheetOf = ({ lesson, paper }: Item): string => `${lesson}|${paper}`;
+  const sheetOf = ({ lessonFile, lesson, paper }: Item): string => [lessonFile, lesson, paper].join('|');
   const byPlace = new Map(items.map((item) => [`${sheetOf(item)}|${item.position}`, item]));
   return (item) =>
     [item.position - 1, item.position + 1]

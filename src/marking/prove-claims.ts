@@ -9,7 +9,7 @@ import { lengthOf, type Turn } from '../cube/turns.ts';
 import { joined } from '../lesson/likely.ts';
 import { doSetUp, type SetUp } from '../lesson/set-up.ts';
 import type { ChoiceClaimText, ClaimsText, Entry, SolutionClaimText } from './claims-file.ts';
-import { type ChoiceItem, type FalseClaim, type Item, type Items, nameKey, type SolutionItem } from './items.ts';
+import type { ChoiceItem, FalseClaim, SolutionItem } from './items.ts';
 import { choiceFault, lettersOf } from './prove-choice.ts';
 
 /** As in proving a lesson: a case whose base is whole never comes near it. */
@@ -68,10 +68,10 @@ function placeOf({ id, kind, sheet = '' }: { id: string; kind: string; sheet?: s
   return { id: `${paper}.${number}`, paper, number };
 }
 
-type ShortestOf = (setUp: SetUp) => number | undefined;
+export type ShortestOf = (setUp: SetUp) => number | undefined;
 
 /** Searched once for each case: solutions of one case, and printings of one solution, share it. */
-function shortestFinder(): ShortestOf {
+export function shortestFinder(): ShortestOf {
   const known = new Map<string, number | undefined>();
   return ({ cube, goal, address }) => {
     const pieces = goal.pieces.map((piece) => cube.spots[piece]).join(' ');
@@ -84,14 +84,17 @@ function shortestFinder(): ShortestOf {
   };
 }
 
+/** An item before it is known what else there is. */
 type Bare<T> = Omit<T, 'lesson' | 'position'>;
-type BareItem = Bare<SolutionItem> | Bare<ChoiceItem>;
+export type BareItem = Bare<SolutionItem> | Bare<ChoiceItem>;
 
 function solutionItem(claim: SolutionClaimText, placed: Placed, shortestOf: ShortestOf): Found<Bare<SolutionItem>> {
   const setUp = caseOfClaim(claim);
   if (isFalse(setUp)) return setUp;
   const solution = turnsIn('solution', claim.solution);
   if (isFalse(solution)) return solution;
+  const { hold, cross } = claim;
+  if (new Set([hold.up, hold.front, cross]).size < 3) return { why: 'its hold and its cross name a colour twice' };
   const { cube, goal, address } = setUp;
   const proof = prove(cube, solution.turns, goal);
   const length = lengthOf(solution.turns);
@@ -142,76 +145,64 @@ function isSameCase(a: BareItem, b: BareItem): boolean {
   return same(a) === same(b);
 }
 
-interface Gathered {
-  readonly items: Map<string, BareItem & { readonly lesson: string }>;
-  readonly names: Map<string, string>;
-  readonly unproved: Map<string, FalseClaim>;
-  readonly others: Set<string>;
+/** What one file has. */
+export interface ProvedFile {
+  readonly text: ClaimsText;
+  /** By their ids, in the order of the file. */
+  readonly items: ReadonlyMap<string, BareItem>;
+  /** The id of the item by that of each of its claims. */
+  readonly claims: ReadonlyMap<string, string>;
+  /** By claim id, and by item id where no claim of the item holds. */
+  readonly unproved: ReadonlyMap<string, FalseClaim>;
+  readonly others: ReadonlySet<string>;
+  readonly falseClaims: readonly FalseClaim[];
 }
 
-function gather(
-  entry: Entry,
-  { file, lesson }: ClaimsText,
-  into: Gathered,
-  shortestOf: ShortestOf,
-): FalseClaim | undefined {
-  const { items, names, unproved, others } = into;
-  const isKnown = (id: string): boolean =>
-    names.has(nameKey(id)) || unproved.has(nameKey(id)) || others.has(nameKey(id));
-  const refuse = (claim: string, item: string, why: string): FalseClaim => {
-    const refused = { file, claim, item, why };
-    unproved.set(nameKey(claim), refused);
-    if (!items.has(nameKey(item))) unproved.set(nameKey(item), refused);
-    return refused;
+export function proveFile(text: ClaimsText, shortestOf: ShortestOf): ProvedFile {
+  const items = new Map<string, BareItem>();
+  const claims = new Map<string, string>();
+  const unproved = new Map<string, FalseClaim>();
+  const others = new Set<string>();
+  const falseClaims: FalseClaim[] = [];
+  const refuse = (claim: string, item: string, why: string): void => {
+    const refused = { file: text.file, claim, item, why };
+    falseClaims.push(refused);
+    unproved.set(claim, refused);
+    if (!items.has(item)) unproved.set(item, refused);
   };
-  if (entry.kind === 'malformed') {
-    return refuse(
-      entry.id,
-      placeOf({ id: entry.id, kind: 'solution' }).id,
-      `it has not the form of a claim (${entry.why})`,
-    );
+  const seen = new Set<string>();
+  for (const entry of text.entries) {
+    if (entry.kind === 'malformed') {
+      const { id } = placeOf({ id: entry.id, kind: 'solution' });
+      refuse(entry.id, id, `it has not the form of a claim (${entry.why})`);
+      continue;
+    }
+    if (entry.kind === 'other') {
+      others.add(entry.id);
+      continue;
+    }
+    const { id: claim } = entry.claim;
+    const placed = placeOf(entry.claim);
+    const item = itemOf(entry, placed, shortestOf);
+    const there = items.get(placed.id);
+    if (seen.has(claim)) refuse(claim, placed.id, 'two claims bear this id');
+    else if (isFalse(item)) refuse(claim, placed.id, item.why);
+    else if (there && !isSameCase(there, item)) {
+      refuse(claim, placed.id, 'another claim of the item has another set-up');
+    } else {
+      claims.set(claim, placed.id);
+      unproved.delete(placed.id);
+      items.set(placed.id, there ? withShorterKey(there, item) : item);
+    }
+    seen.add(claim);
   }
-  if (entry.kind === 'other') {
-    others.add(nameKey(entry.id));
-    return undefined;
-  }
-  const { claim } = entry;
-  const placed = placeOf(claim);
-  if (isKnown(claim.id)) return refuse(claim.id, placed.id, 'two claims bear this id');
-  const item =
-    entry.kind === 'solution' ? solutionItem(entry.claim, placed, shortestOf) : choiceItem(entry.claim, placed);
-  if (isFalse(item)) return refuse(claim.id, placed.id, item.why);
-  const key = nameKey(placed.id);
-  const there = items.get(key);
-  if (there && !isSameCase(there, item))
-    return refuse(claim.id, placed.id, 'another claim of the item has another set-up');
-  names.set(nameKey(claim.id), key);
-  unproved.delete(key);
-  if (!there) items.set(key, { ...item, lesson });
-  else if (there.kind === 'solution' && item.kind === 'solution' && item.key.length < there.key.length) {
-    items.set(key, { ...there, key: item.key });
-  }
-  return undefined;
+  return { text, items, claims, unproved, others, falseClaims };
 }
 
-/** The items of claims files, and the claims that do not hold, in the order of the files. */
-export function proveClaims(files: readonly ClaimsText[]): { items: Items; falseClaims: FalseClaim[] } {
-  const into: Gathered = { items: new Map(), names: new Map(), unproved: new Map(), others: new Set() };
-  const shortestOf = shortestFinder();
-  const falseClaims = files.flatMap((file) =>
-    file.entries.map((entry) => gather(entry, file, into, shortestOf)).filter((found) => found !== undefined),
-  );
-  const positions = new Map<string, number>();
-  const byKey = new Map<string, Item>();
-  for (const [key, bare] of into.items) {
-    const sheet = `${bare.lesson}|${bare.paper}`;
-    const position = positions.get(sheet) ?? 0;
-    positions.set(sheet, position + 1);
-    byKey.set(key, { ...bare, position } as Item);
-  }
-  const items = [...byKey.values()];
-  const byName = new Map(byKey);
-  for (const [name, key] of into.names) byName.set(name, byKey.get(key)!);
-  const papers = [...new Set(items.map((item) => item.paper).filter((paper) => paper !== ''))];
-  return { items: { items, byName, unproved: into.unproved, others: into.others, papers }, falseClaims };
-}
+const itemOf = (entry: Entry & { kind: 'solution' | 'choice' }, placed: Placed, shortestOf: ShortestOf) =>
+  entry.kind === 'solution' ? solutionItem(entry.claim, placed, shortestOf) : choiceItem(entry.claim, placed);
+
+const withShorterKey = (there: BareItem, item: BareItem): BareItem =>
+  there.kind === 'solution' && item.kind === 'solution' && item.key.length < there.key.length
+    ? { ...there, key: item.key }
+    : there;

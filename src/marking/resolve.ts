@@ -31,18 +31,22 @@ function unknown({ item, paper }: Submission, items: Items, words: MarkingWords[
   return words.unknownItem(item, likely);
 }
 
-/** An exact claim id; else the item of the paper, if one is named; else the case of a handout. */
+/**
+ * An exact claim id; else the item of the paper, if one is named; else the case of a handout. What several files have is
+ * looked for under the paper, and told where there is none.
+ */
 export function resolve(row: Submission, items: Items, { unmatched: words }: MarkingWords): Resolved {
   if (row.item === '') return { unmatched: words.noItem };
   const names = [nameKey(row.item), ...(row.paper === '' ? [] : [nameKey(`${row.paper}.${row.item}`)])];
+  let sheets: string[] | undefined;
   for (const name of names) {
     const isCaseNumber = /^(?:.+:)?\d+$/.test(name);
     if (isCaseNumber && row.paper !== '') continue;
-    const item = items.byName.get(name);
-    if (item) return { item };
-    const refused = items.unproved.get(name);
-    if (refused) return { unmatched: words.unproved(refused.claim, refused.why) };
-    if (items.others.has(name)) return { unmatched: words.nothingToAnswer(row.item) };
+    const [found, ...more] = items.byName.get(name) ?? [];
+    if (found && more.length > 0) sheets ??= [found, ...more].map(({ sheet }) => sheet);
+    else if (found && 'item' in found) return found;
+    else if (found && 'refused' in found) return { unmatched: words.unproved(found.refused.claim, found.refused.why) };
+    else if (found) return { unmatched: words.nothingToAnswer(row.item) };
   }
-  return { unmatched: unknown(row, items, words) };
+  return { unmatched: sheets ? words.several(row.item, sheets) : unknown(row, items, words) };
 }

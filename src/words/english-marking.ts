@@ -94,6 +94,7 @@ export const marking: MarkingWords = {
   unmatched: {
     noItem: 'No item is named.',
     unknownItem: (item, likely) => `There is no item ${item}${likely ? `; ${likely} was likely meant` : ''}.`,
+    several: (item, sheets) => `Item ${item} is in ${listed(sheets)}: name one of them as the paper.`,
     unknownPaper: (paper, likely) => `There is no paper ${paper}${likely ? `; ${likely} was likely meant` : ''}.`,
     notOnPaper: (paper, item, items) => `Paper ${paper} has no item ${item}; it has ${items}.`,
     unproved: (claim, why) => `Item ${claim} cannot be marked, its claim does not hold: ${why}.`,

@@ -53,6 +53,8 @@ export interface MarkingWords {
   readonly unmatched: {
     readonly noItem: string;
     readonly unknownItem: (item: string, likely: string | undefined) => string;
+    /** In several files: their names, of which one belongs in the column of the paper. */
+    readonly several: (item: string, sheets: readonly string[]) => string;
     readonly unknownPaper: (paper: string, likely: string | undefined) => string;
     readonly notOnPaper: (paper: string, item: string, items: string) => string;
     readonly unproved: (claim: string, why: string) => string;

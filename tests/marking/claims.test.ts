@@ -29,6 +29,7 @@ describe('claims read from disk', () => {
     ['case', { case: 'UFR:R UB:U' }, /the file says case/],
     ['family', { family: 'top-top' }, /the file says family top-top, the cube says top-away/],
     ['broken', { broken: ['DR'] }, /the file says broken DR, the cube says none/],
+    ['cross', { cross: 'green' }, /its hold and its cross name a colour twice/],
     ['form', { kept: 'BL' }, /it has not the form of a claim \(kept/],
     ['form of a number', { length: -1 }, /it has not the form of a claim \(length/],
   ])('with another %s are told', (_, change, why) => {

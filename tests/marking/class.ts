@@ -2,9 +2,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { readClaimsText } from '../../src/marking/claims-file.ts';
+import { proveClaims } from '../../src/marking/gather-items.ts';
 import type { Items } from '../../src/marking/items.ts';
 import { type MarkingOptions, marker } from '../../src/marking/mark.ts';
-import { proveClaims } from '../../src/marking/prove-claims.ts';
 import type { MarkedRow, Submission } from '../../src/marking/submission.ts';
 import { english } from '../../src/words/english.ts';
 

@@ -1,5 +1,7 @@
 /** Verdicts and what is said, by examples worked out by hand on the sample course and on small claims. */
 import { describe, expect, it } from 'vitest';
+import { readClaimsText } from '../../src/marking/claims-file.ts';
+import { proveClaims } from '../../src/marking/gather-items.ts';
 import { marker } from '../../src/marking/mark.ts';
 import { claimsOf, fileOf, marked, optionsOf, proved, submission } from './class.ts';
 
@@ -185,6 +187,33 @@ describe('an item', () => {
     const row = marked(withPaper, item, "R U R'", { paper });
     expect([row.verdict, row.points, row.matched]).toEqual(['unmatched', 0, '']);
     expect(row.says).toMatch(says);
+  });
+});
+
+describe('items of two claims files', () => {
+  const texts = ['edge-away', 'corner-away'].map((name) => {
+    const text = readClaimsText(`out/${name}.claims.json`, fileOf(claimsOf(name), name));
+    if ('unreadable' in text) throw new Error(text.unreadable);
+    return text;
+  });
+  const both = proveClaims(texts).items;
+
+  it('are told apart by the name of their handout, as the paper', () => {
+    expect(proveClaims(texts).falseClaims).toEqual([]);
+    const row = marked(both, '1', "L' U L R U R'", { paper: 'edge-away' });
+    expect([row.verdict, row.matched]).toEqual(['solves', 'edge-away.1']);
+    expect(marked(both, '1.1', 'R', { paper: 'corner-away' }).matched).toBe('corner-away.1');
+    expect(marked(both, 'corner-away.1', 'R').matched).toBe('corner-away.1');
+    // Only one of the two has so many.
+    expect(marked(both, '26', 'R').matched).toBe('26');
+  });
+
+  it.each(['1', '1.1'])('are not guessed: %s', (item) => {
+    const row = marked(both, item, "L' U L R U R'");
+    expect([row.verdict, row.says]).toEqual([
+      'unmatched',
+      `Item ${item} is in edge-away and corner-away: name one of them as the paper.`,
+    ]);
   });
 });
 

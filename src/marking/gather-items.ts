@@ -1,0 +1,51 @@
+/** The items of several claims files, by every name that a student may give them. */
+import type { ClaimsText } from './claims-file.ts';
+import { type FalseClaim, type Item, type Items, type Named, nameKey } from './items.ts';
+import { type BareItem, type ProvedFile, proveFile, shortestFinder } from './prove-claims.ts';
+
+/** What a claims file's sheets are called after: the name of a handout, where a paper has its code. */
+export const nameOfClaims = (file: string): string => file.replace(/^.*[\\/]/, '').replace(/(?:\.claims)?\.json$/i, '');
+
+/** Ids of items that are in more than one file. */
+function idsTwice(files: readonly ProvedFile[]): ReadonlySet<string> {
+  const all = files.flatMap(({ items }) => [...items.keys()]);
+  return new Set(all.filter((id, i) => all.indexOf(id) !== i));
+}
+
+/** Items in order, with their places on their sheets; an id that two files have is told apart by the file's name. */
+function itemsOf({ text, items }: ProvedFile, twice: ReadonlySet<string>): Map<string, Item> {
+  const sheet = nameOfClaims(text.file);
+  const positions = new Map<string, number>();
+  const found = new Map<string, Item>();
+  for (const [id, bare] of items) {
+    const position = positions.get(bare.paper) ?? 0;
+    positions.set(bare.paper, position + 1);
+    const named: BareItem = twice.has(id) ? { ...bare, id: `${sheet}.${id}`, paper: bare.paper || sheet } : bare;
+    found.set(id, { ...named, lesson: text.lesson, position });
+  }
+  return found;
+}
+
+export function proveClaims(texts: readonly ClaimsText[]): { items: Items; falseClaims: FalseClaim[] } {
+  const shortestOf = shortestFinder();
+  const files = texts.map((text) => proveFile(text, shortestOf));
+  const twice = idsTwice(files);
+  const byName = new Map<string, Named[]>();
+  const add = (sheet: string, name: string, named: Named): void => {
+    // An item of a handout can be named with the handout, as one of a paper with its paper.
+    for (const key of [nameKey(name), nameKey(`${sheet}.${name}`)])
+      byName.set(key, [...(byName.get(key) ?? []), named]);
+  };
+  const items: Item[] = [];
+  for (const file of files) {
+    const sheet = nameOfClaims(file.text.file);
+    const own = itemsOf(file, twice);
+    items.push(...own.values());
+    for (const [id, item] of own) add(sheet, id, { sheet, item });
+    for (const [claim, id] of file.claims) if (claim !== id) add(sheet, claim, { sheet, item: own.get(id)! });
+    for (const [name, refused] of file.unproved) if (!own.has(name)) add(sheet, name, { sheet, refused });
+    for (const id of file.others) add(sheet, id, { sheet, other: id });
+  }
+  const papers = [...new Set(items.map(({ paper }) => paper).filter((paper) => paper !== ''))];
+  return { items: { items, byName, papers }, falseClaims: files.flatMap((file) => file.falseClaims) };
+}
