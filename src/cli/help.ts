@@ -88,25 +88,27 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   turnsheet rules top-away
   turnsheet rules away-top --features "cross colour,edge,edge top and corner sideways"
 `,
-  mark: `turnsheet mark CLAIMS SUBMISSIONS… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono] [--small-letters outer]
-                       [--json]
+  mark: `turnsheet mark CLAIMS SUBMISSIONS… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono] [--scheme COLOURS]
+                       [--small-letters outer] [--json]
        turnsheet mark --type CLAIMS [ANSWERS.csv] [--json]
 
   Does each answer on the cube after its set-up: whatever solves is right, whether or not it is the key's. CLAIMS is the
   .claims.json that "build" writes beside a PDF; it is proved again. SUBMISSIONS are CSV files with the columns student,
-  item and answer (and paper and mark if you like), YAML, or text with a line for each answer, such as
-  K7 3 R U R'; or folders of such files. An item is the number of a case, 3, or of a solution, 3.1, or, with its paper,
-  an item of a practice paper. Every row is told; what matches no item is "unmatched".
+  item and answer (and paper and mark if you like), YAML, or text with a line for each answer, such as K7 3 R U R'; or
+  folders of such files. An item is the number of a case, 3, or of a solution, 3.1, or, with its paper, an item of a
+  practice paper. With several CLAIMS files the paper of a handout is its file's name. Every row is told; what matches
+  no item is "unmatched".
 
-  --out DIR       write there NAME-slips.pdf, a slip for each student; NAME-class.csv and NAME-class.json, the class as a
-                  table; NAME-report.pdf, for the coach. Your own marks in the column "mark" of NAME-class.csv, right,
+  --out DIR       write there NAME-slips.pdf, a slip for each student; NAME-class.csv and NAME-class.json, the class as
+                  a table; NAME-report.pdf, for the coach. Your own marks in the column "mark" of NAME-class.csv, right,
                   wrong or a number from 0 to 1, win and are kept on the next run
+  --paper, --ink  of what is printed, as for "build"
+  --scheme C,C,…  the colours of your cubes in the pictures, if not the usual ones, as for "build"
   --small-letters outer
                   an answer with small letters that is right as turns of one layer counts as right; without it a small
                   letter is a wide turn, and what it would have been is said
-  --scheme C,C,…  the colours of your cubes in the pictures, if not the usual ones, as for "build"
   --type          asks for code, item and answer, shows each verdict at once, and keeps the answers in ANSWERS.csv
-                  (NAME-answers.csv if you name none), where you can go on another time
+                  (NAME-answers.csv if you name none, in DIR with --out), where you can go on another time
   --json          one JSON document on standard output
 
   turnsheet mark out/edge-away.claims.json lessons/class/edge-away-answers.csv --out out

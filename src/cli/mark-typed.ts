@@ -1,5 +1,5 @@
 /** `turnsheet mark --type`: answers typed at a table, each verdict at once, kept in a CSV file that can be continued. */
-
+import { join } from 'node:path';
 import { jsonRow } from '../marking/class-table.ts';
 import { decode } from '../marking/decode.ts';
 import { FIELDS, isUnreadable } from '../marking/fields.ts';
@@ -116,7 +116,7 @@ export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode>
   const { items, claims, name } = await loadItems(options, io, problems);
   tellProblems(problems, io);
   if (claims.length === 0) return 1;
-  const file = options.submissions[0] ?? `${name}-answers.csv`;
+  const file = options.submissions[0] ?? join(options.out ?? '', `${name}-answers.csv`);
   const kept = await open(io.folder, file);
   if ('unreadable' in kept) {
     io.err(`${file}: error: ${kept.unreadable}\n`);
