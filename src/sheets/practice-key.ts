@@ -65,7 +65,7 @@ function choice(item: PaperItem, desk: Desk): Block {
   const answer: Span[] = exercise.slip
     ? slipSpans(item, desk)
     : exercise.right.flatMap((i) => optionSpans(exercise.options[i]!, making));
-  const head = [numberSpan(item), strong(rightLetters(item)), plain('\u00a0\u00a0'), ...answer];
+  const head = [numberSpan(item), strong(rightLetters(item)), plain('\u00a0\u00a0\u00a0'), ...answer];
   const isSetUpTheAnswer = exercise.kind === 'picture';
   return stack([line('body', ...head), ...(isSetUpTheAnswer ? [] : [line('note', ...setUpSpans(item, desk))])]);
 }

@@ -25,15 +25,17 @@ import {
 } from './practice-texts.ts';
 
 const GAP = mm(7);
-const INNER_GAP = mm(4);
+const INNER_GAP = mm(3.5);
 const ROW_GAP = mm(4);
 const PICTURE = mm(33);
+/** Beside lines of turns, which should not be broken. */
+const CHOICE_PICTURE = mm(29);
 const LARGE_PICTURE = mm(38);
 const SMALL_PICTURE = mm(15);
 const HOLD = mm(19);
 const LEGEND = mm(22);
 /** A printed letter before what it stands for. */
-const LETTER = mm(6);
+const LETTER = mm(5);
 /** A letter in handwriting. */
 const BOX = mm(8);
 const TIME_BOX = mm(15);
@@ -133,7 +135,7 @@ function panel(item: PaperItem, desk: Desk): Block {
     return stack([head, figure(picture, PICTURE), sideBySide(options)]);
   }
   const setUp = exercise.kind === 'picture' ? [] : [turns(exercise.setup, desk, words.handout.setUp)];
-  return beside(figure(picture, PICTURE), PICTURE, stack([head, ...setUp, ...options]));
+  return beside(figure(picture, CHOICE_PICTURE), CHOICE_PICTURE, stack([head, ...setUp, ...options]));
 }
 
 /** How many panels of a kind stand beside each other, and the least width of one. */

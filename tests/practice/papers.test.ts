@@ -1,0 +1,218 @@
+/** Papers of a class: alike in difficulty, unlike in the same place, the same for ever. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { writeAddress } from '../../src/cube/address.ts';
+import { writeTurns } from '../../src/cube/turns.ts';
+import { type Loaded, loadLesson } from '../../src/lesson/load.ts';
+import type { Level } from '../../src/lesson/practice.ts';
+import { PAPER_CODES, paperCode } from '../../src/practice/paper-code.ts';
+import { MOST_OFF, makePapers, type PaperItem, type Papers, type Student } from '../../src/practice/papers.ts';
+import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
+import { withPractice } from './lessons.ts';
+
+const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
+const samples = readdirSync(LESSONS).filter((name) => name.endsWith('.yaml'));
+const textOf = (name: string): string => readFileSync(join(LESSONS, name), 'utf8');
+const ITEMS = { edge: 4, picture: 3, slip: 2, place: 3, solve: 6, drill: 3 };
+const SEEDS = process.env['DEEP'] ? 40 : 3;
+const CLASS = 25;
+
+const load = (text: string): Loaded => {
+  const loaded = loadLesson('a.yaml', bytesOf(text));
+  expect(loaded.problems).toEqual([]);
+  return loaded;
+};
+const papersOf = ({ proved }: Pick<Loaded, 'proved'>, students: readonly Partial<Student>[]): Papers =>
+  makePapers(
+    proved!.lesson.practice!,
+    students.map((s) => ({ code: undefined, proved: proved!, level: undefined, ...s })),
+  );
+const aClass = (count: number, level?: Level): Partial<Student>[] => Array.from({ length: count }, () => ({ level }));
+
+const idOf = ({ exercise: { kind, address, slot, open } }: PaperItem): string =>
+  [kind, writeAddress(address), slot, ...open].join(' ');
+
+describe.each(samples)('papers of %s', (name) => {
+  const loaded = Array.from({ length: SEEDS }, (_, seed) =>
+    load(withPractice(textOf(name), { seed, items: ITEMS, open: 2 })),
+  );
+
+  it(`are within ${MOST_OFF} hundredths of their target, item for item of one kind`, () => {
+    for (const one of loaded) {
+      const { papers, problems } = papersOf(one, aClass(CLASS));
+      expect(problems).toEqual([]);
+      for (const { difficulty, target, items } of papers) {
+        expect(Math.abs(difficulty - target)).toBeLessThanOrEqual((MOST_OFF * target) / 100);
+        expect(items.reduce((sum, i) => sum + i.exercise.difficulty, 0)).toBe(difficulty);
+        expect(items.map((i) => i.exercise.kind)).toEqual(papers[0]!.items.map((i) => i.exercise.kind));
+      }
+    }
+  });
+
+  it('are never alike for neighbours in the same place, nor have an item twice', () => {
+    for (const one of loaded) {
+      const { papers } = papersOf(one, aClass(CLASS));
+      papers.forEach(({ items }, n) => {
+        expect(new Set(items.map(idOf)).size).toBe(items.length);
+        const before = papers[n - 1]?.items ?? [];
+        items.forEach((item, i) => {
+          if (before[i]) expect(idOf(item), `item ${i + 1}`).not.toBe(idOf(before[i]));
+        });
+      });
+    }
+  });
+
+  it('cover what was taught evenly', () => {
+    const { papers } = papersOf(loaded[0]!, aClass(30));
+    const used = new Map<string, number>();
+    for (const { exercise } of papers.flatMap((p) => p.items)) {
+      used.set(exercise.slot, (used.get(exercise.slot) ?? 0) + 1);
+    }
+    const slots = new Set(loaded[0]!.proved!.cases.map((c) => c.case.slot));
+    expect(new Set(used.keys())).toEqual(slots);
+    // The easiest and hardest slots are not in the middle window as often; none is left out.
+    const fair = (30 * 21) / slots.size;
+    for (const count of used.values()) expect(count).toBeGreaterThan(fair / 4);
+  });
+
+  it('go up with the level', () => {
+    const [easy, middle, hard] = (['easy', 'middle', 'hard'] as const).map(
+      (level) => papersOf(loaded[0]!, aClass(3, level)).papers[0]!.target,
+    );
+    expect(easy).toBeLessThan(middle!);
+    expect(middle).toBeLessThan(hard!);
+  });
+
+  it('come out the same again, and otherwise for another seed', () => {
+    const said = (papers: Papers) =>
+      papers.papers.map((p) => [
+        p.code,
+        p.checkWords,
+        p.items.map((i) => [idOf(i), i.letters.join(''), writeTurns(i.exercise.setup)]),
+      ]);
+    expect(said(papersOf(loaded[0]!, aClass(4)))).toEqual(
+      said(papersOf(load(withPractice(textOf(name), { seed: 0, items: ITEMS, open: 2 })), aClass(4))),
+    );
+    expect(said(papersOf(loaded[0]!, aClass(4)))).not.toEqual(said(papersOf(loaded[1]!, aClass(4))));
+  });
+});
+
+describe('a paper', () => {
+  it('has as many items with a slot open as were asked for', () => {
+    const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, open: 2 }));
+    for (const { items } of papersOf(one, aClass(5)).papers) {
+      expect(items.filter((i) => i.exercise.open.length > 0)).toHaveLength(2);
+      for (const { exercise } of items)
+        for (const slot of exercise.open) expect(exercise.goal.kept).not.toContain(slot);
+    }
+  });
+
+  it.each([
+    ['family', { family: 'home-top' }, (i: PaperItem) => writeAddress(i.exercise.address).startsWith('DFR')],
+    ['slot', { slot: 'FL' }, (i: PaperItem) => i.exercise.slot === 'FL'],
+    ['turns', { turns: 7 }, (i: PaperItem) => i.exercise.form === 'solve' && i.exercise.recommended.length <= 8],
+  ] as const)('keeps to the %s that it is told', (_, only, holds) => {
+    const one = load(withPractice(textOf('standard-pairs.yaml'), { items: { solve: 8 }, only }));
+    const items = papersOf(one, aClass(3)).papers.flatMap((p) => p.items);
+    expect(items).toHaveLength(24);
+    expect(items.filter((i) => !holds(i))).toEqual([]);
+  });
+
+  it('keeps to the foreign slot that it is told', () => {
+    const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, only: { stuck: 'BL' } }));
+    for (const { exercise } of papersOf(one, aClass(2)).papers.flatMap((p) => p.items)) {
+      expect(exercise.goal.kept).not.toContain('BL');
+    }
+  });
+
+  it('is mirrored for the left hand, and as hard', () => {
+    const right = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6, picture: 3 } }));
+    const left = right.again({ hand: 'left' });
+    const [one, other] = [papersOf(right, aClass(1)), papersOf(left, aClass(1))].map((p) => p.papers[0]!);
+    expect(other!.target).toBe(one!.target);
+  });
+
+  it('tells of too few exercises, at the line that asks', () => {
+    const lesson = SMALL_LESSON.replace('family:', 'practice:\n  items:\n    likeness: 40\nfamily:');
+    const { problems } = papersOf(load(lesson), aClass(1));
+    expect(problems).toMatchObject([{ code: 'practice-too-few' }]);
+    expect(problems[0]!.message).toMatch(/40 of the kind likeness/);
+    expect(lesson.slice(problems[0]!.span.start, problems[0]!.span.end)).toContain('40');
+  });
+
+  it('tells of a list of check words that does not come out, where it stands', () => {
+    const lesson = SMALL_LESSON.replace('family:', 'practice:\n  items: { edge: 7 }\n  words: [SLOT, FRONT]\nfamily:');
+    const { problems } = papersOf(load(lesson), aClass(1));
+    expect(problems).toMatchObject([{ code: 'practice-words' }]);
+    expect(lesson.slice(problems[0]!.span.start, problems[0]!.span.end)).toContain('SLOT');
+  });
+
+  it("spells a club's own words", () => {
+    const lesson = SMALL_LESSON.replace('family:', 'practice:\n  items: { edge: 4 }\n  words: [slot, corn]\nfamily:');
+    for (const { checkWords } of papersOf(load(lesson), aClass(4)).papers)
+      expect(['SLOT', 'CORN']).toContain(checkWords.join());
+  });
+
+  it('is what it was for one seed, for ever', () => {
+    const lesson = SMALL_LESSON.replace(
+      'family:',
+      'practice: { seed: 11, items: { likeness: 2, edge: 2, picture: 1, slip: 1, place: 1, solve: 2, drill: 1 }, open: 1 }\nfamily:',
+    );
+    const table = papersOf(load(lesson), aClass(2)).papers.map(({ code, checkWords, difficulty, items }) => ({
+      code,
+      checkWords: checkWords.join(' '),
+      difficulty,
+      items: items.map((item) => `${idOf(item)} | ${item.letters.join('')} | ${writeTurns(item.exercise.setup)}`),
+    }));
+    expect(table).toMatchInlineSnapshot(`
+      [
+        {
+          "checkWords": "PLANET",
+          "code": "3E4",
+          "difficulty": 730,
+          "items": [
+            "likeness UFL:F FL:F FR | PG | R U L' U L U' R' U'",
+            "likeness UBR:B BL:B FR | LT | L U R U' R' U' L'",
+            "edge UFL:F FL:F FR | KA | R U L' U L U' R' U'",
+            "edge UFR:R BL:B FR | XN | L U R U' R' U' L' U",
+            "picture UBL:L FL:F FR | GZEA | L' U R U' R' U' L U'",
+            "slip UFR:R BL:B FR | MLTR | L R U' R' U' L' U",
+            "place UFL:F BL:B FR |  | R U L U L' U2 R' U",
+            "solve UFR:R BL:B FR |  | R U' L R' U' L' U",
+            "solve UFL:F FL:F FR BL |  | L' R U' R' U' L U2",
+            "drill UBR:B BL:B FR |  | R U' L R' U' L'",
+          ],
+        },
+        {
+          "checkWords": "DRAGON",
+          "code": "G4G",
+          "difficulty": 727,
+          "items": [
+            "likeness UBR:B FL:F FR | ND | L' U R U' R' U' L",
+            "likeness UBL:L BL:B FR | YR | L U R U' R' U' L' U'",
+            "edge UFR:R FL:F FR | AS | L' U R U' R' U' L U",
+            "edge UBR:B BL:B FR | GL | L U R U' R' U' L'",
+            "picture UFL:F BL:B FR | OEHL | R U L U L' U2 R' U",
+            "slip UFL:F FL:F FR | EGWN | L' R U' R' U' L U2",
+            "place UBR:B FL:F FR |  | L' U R U' R' U' L",
+            "solve UBR:B BL:B FR |  | R U' L R' U' L'",
+            "solve UFL:F BL:B FR FL |  | L R U' R' U' L' U2",
+            "drill UBL:L FL:F FR |  | L' R U' R' U' L U'",
+          ],
+        },
+      ]
+    `);
+  });
+});
+
+describe('codes of papers', () => {
+  it('are all different, without look-alikes', () => {
+    const codes = Array.from({ length: PAPER_CODES }, (_, position) => paperCode('A lesson', 7, position));
+    expect(new Set(codes).size).toBe(PAPER_CODES);
+    expect(codes.join('')).not.toMatch(/[^34679ACEFGHKMNPRTWXY]/);
+    expect(paperCode('A lesson', 8, 0)).not.toBe(codes[0]);
+    expect(paperCode('Another', 7, 0)).not.toBe(codes[0]);
+  });
+});
