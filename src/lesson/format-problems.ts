@@ -3,7 +3,16 @@ import { isAlias, isMap, isScalar, isSeq, type Scalar } from 'yaml';
 import type { z } from 'zod';
 import { likelyWord, listed } from './likely.ts';
 import type { Problem } from './problem.ts';
-import { caseSchema, holdSchema, lessonSchema, partSchema, ruleSchema, seeSchema, solutionSchema } from './schema.ts';
+import {
+  caseSchema,
+  holdSchema,
+  lessonSchema,
+  partSchema,
+  practiceSchema,
+  ruleSchema,
+  seeSchema,
+  solutionSchema,
+} from './schema.ts';
 import { slotSaid } from './slot-words.ts';
 import { isOnMendedLine, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
 
@@ -17,13 +26,24 @@ const KEYS = {
   rule: Object.keys(ruleSchema.shape),
   see: Object.keys(seeSchema.shape),
   solution: Object.keys(solutionSchema.options[1].shape),
+  practice: Object.keys(practiceSchema.shape),
+  items: Object.keys(practiceSchema.shape.items.shape),
+  only: Object.keys(practiceSchema.shape.only.unwrap().shape),
 };
+
+/** Below the key `practice`. */
+function practiceTableAt(path: Path): { name: string; keys: readonly string[] } {
+  if (path[1] === 'items') return { name: 'the items of a practice', keys: KEYS.items };
+  if (path[1] === 'only') return { name: 'what a practice is limited to', keys: KEYS.only };
+  return { name: 'a practice', keys: KEYS.practice };
+}
 
 /** What a table at a path is called, and the keys it may have. */
 export type TableAt = (yaml: YamlText, path: Path) => { name: string; keys: readonly string[] };
 
 const tableOfLesson: TableAt = (yaml, path) => {
   if (path.length === 0) return { name: 'a lesson', keys: KEYS.lesson };
+  if (path[0] === 'practice') return practiceTableAt(path);
   if (path.at(-1) === 'hold') return { name: 'a hold', keys: KEYS.hold };
   if (path.at(-1) === 'see') return { name: 'what a rule sees', keys: KEYS.see };
   if (path.at(-2) === 'rules') return { name: 'a rule', keys: KEYS.rule };
@@ -32,8 +52,17 @@ const tableOfLesson: TableAt = (yaml, path) => {
   return { name: 'a case', keys: KEYS.case };
 };
 
+const EXAMPLES: Readonly<Record<string, string>> = {
+  items: 'items: { solve: 6, likeness: 4 }, numbers from 0 to 60',
+  seed: 'seed: 7, a whole number',
+  open: 'open: 2, a number from 0 to 60',
+  only: 'only: { family: top-away, turns: 8 }',
+  words: 'words: [SLOT, FRONT], words of three to nine letters',
+};
+
 /** What belongs at a path, as one would write it. */
 function example(path: Path): string {
+  if (path[0] === 'practice') return EXAMPLES[String(path[1])] ?? EXAMPLES['items']!;
   const key = path.filter((step) => typeof step === 'string').at(-1);
   switch (key) {
     case 'hold':
@@ -125,6 +154,13 @@ function problemsOfUnion(
   return (branch ?? []).flatMap((inner) => problemsOf(yaml, inner as Issue, path, tableAt));
 }
 
+const emptyText = (path: Path, span: Problem['span']): Problem => ({
+  code: 'value-kind',
+  span,
+  message: `"${String(path.at(-1))}" is empty`,
+  hint: `write ${example(path)}`,
+});
+
 function problemsOf(yaml: YamlText, issue: Issue, base: Path, tableAt: TableAt): Problem[] {
   const path = [...base, ...issue.path] as (string | number)[];
   const span = spanAt(yaml, path);
@@ -142,11 +178,19 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path, tableAt: TableAt):
       const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
       return [{ code: 'value-unknown', span, message: `"${written}" is not known here`, hint }];
     }
-    case 'invalid_format':
     case 'too_small':
-      return [
-        { code: 'value-kind', span, message: `"${String(path.at(-1))}" is empty`, hint: `write ${example(path)}` },
-      ];
+    case 'too_big':
+      if (issue.origin === 'number' || issue.origin === 'int') {
+        const message = `"${String(path.at(-1))}" cannot be ${String((nodeAt(yaml, path) as Scalar).value)}`;
+        return [{ code: 'value-kind', span, message, hint: `write ${example(path)}` }];
+      }
+      return [emptyText(path, span)];
+    case 'invalid_format':
+      if (path[0] === 'practice') {
+        const message = `"${String((nodeAt(yaml, path) as Scalar).value)}" is no check word`;
+        return [{ code: 'value-kind', span, message, hint: `write ${example(path)}` }];
+      }
+      return [emptyText(path, span)];
     default: {
       if (!nodeAt(yaml, path)) return missingKey(yaml, path, tableAt);
       const found = kindOfValue(yaml, path);

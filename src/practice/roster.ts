@@ -76,7 +76,9 @@ function linesOf({ text }: Source, problems: Problem[]): Line[] {
       const end = start + text.slice(start, meta.cursor).replace(/[\r\n]+$/, '').length;
       const spans = fieldSpans(text, start, end, delimiter);
       for (const error of errors.slice(0, 1)) {
-        const at = { start: error.index ?? start, end: (error.index ?? start) + 1 };
+        // It names a place just behind the quote.
+        const quote = Math.max(start, text.lastIndexOf('"', error.index ?? start));
+        const at = { start: quote, end: quote + 1 };
         const message = 'a quote is never closed, or goes on after its end';
         problems.push(about(at, 'roster-unreadable', message, 'put the whole field in quotes, or none of it'));
       }

@@ -36,6 +36,7 @@ const leaf: fc.Arbitrary<Block> = fc.oneof(
   }),
   fc.constant<Block>({ kind: 'rule', weight: 'thin' }),
   fc.constant<Block>({ kind: 'write-line', label: 'Name' }),
+  fc.constant<Block>({ kind: 'boxes', count: 4, width: 14, height: 20, label: 'Word', heads: ['1', '2', '10', '11'] }),
   fc.record({ kind: fc.constant('space' as const), height: fc.double({ min: 0, max: 200, noNaN: true }) }),
 );
 
@@ -97,6 +98,8 @@ const wordsIn = (one: Block): string => {
       ].join(' ');
     case 'write-line':
       return one.label;
+    case 'boxes':
+      return [one.label, ...(one.heads ?? [])].join(' ');
     default:
       return '';
   }

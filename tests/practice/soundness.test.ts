@@ -107,7 +107,11 @@ describe('soundness', () => {
     ],
     [
       'a slip that no single turn mends',
-      { ...slip, options: slip.options.with(rightOfSlip, said([...mended, ...turnsOf("R U'")])), right: [rightOfSlip] },
+      {
+        ...slip,
+        options: slip.options.with(rightOfSlip, said([...mended, ...turnsOf('R F D L')])),
+        right: [rightOfSlip],
+      },
       /0 changes of one turn/,
     ],
     [

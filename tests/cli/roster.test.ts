@@ -1,0 +1,79 @@
+/** `turnsheet build LESSON --roster FILE.csv`. */
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { readPdf } from '../../src/audit/pdf-text.ts';
+import { SMALL_LESSON } from '../lesson/small-lesson.ts';
+import { readPapers } from '../practice/read-papers.ts';
+import { command, newFolder, put } from './command.ts';
+
+const LESSON = SMALL_LESSON.replace('family:', 'practice: { items: { edge: 3, solve: 2 } }\nfamily:');
+const ROSTER = 'initials,cross,hand,level\nAB,,,\nCD,red,,easy\nEF,,left,hard\n';
+
+const build = async (lesson: string, roster: string, ...more: string[]) => {
+  const folder = newFolder();
+  const args = [
+    'build',
+    put(folder, 'a.yaml', lesson),
+    '--roster',
+    put(folder, 'class.csv', roster),
+    '--out',
+    'o',
+    ...more,
+  ];
+  return { folder, ...(await command(folder, args)) };
+};
+
+describe('build with a roster', () => {
+  it('writes a paper and a key each, in the order of the roster', async () => {
+    const { folder, code } = await build(LESSON, ROSTER);
+    expect(code).toBe(0);
+    const papers = await readPapers(readFileSync(join(folder, 'o/a-practice.pdf')));
+    expect(papers.map((p) => p.student)).toEqual(['AB', 'CD', 'EF']);
+    expect(papers.map((p) => p.items[0]!.picture.slice(0, 10))).toEqual(['White down', 'Red down, ', 'White down']);
+    const { pages } = await readPdf(readFileSync(join(folder, 'o/a-key.pdf')));
+    for (const { code: paper } of papers) expect(pages.some(({ text }) => text.includes(`Paper ${paper}`))).toBe(true);
+    const file = JSON.parse(readFileSync(join(folder, 'o/a.claims.json'), 'utf8'));
+    expect(file.sheets).toEqual(['a.pdf', 'a-practice.pdf', 'a-key.pdf']);
+    const one = file.claims.find((c: { id: string }) => c.id === `${papers[1]!.code}.4`);
+    // The line of the lesson that asks, the page of the key, and where the question stands.
+    const answer = { kind: 'solution', line: 5, sheet: 'a-key.pdf', page: 2, cross: 'red', verdict: 'solves' };
+    expect(one).toMatchObject({ ...answer, asked: { sheet: 'a-practice.pdf', page: 2 } });
+  });
+
+  it('writes nothing of whose a paper is into its foot or into the claims', async () => {
+    const { folder } = await build(LESSON, ROSTER.replace('AB', 'Zebra'));
+    const { pages } = await readPdf(readFileSync(join(folder, 'o/a-practice.pdf')));
+    expect(pages.map(({ text }) => text.match(/Zebra/g)?.length ?? 0)).toEqual([1, 0, 0]);
+    expect(readFileSync(join(folder, 'o/a.claims.json'), 'utf8')).not.toContain('Zebra');
+  });
+
+  it('tells of a hold that cannot be, at the field that asks for it', async () => {
+    const { folder, code, err } = await build(LESSON, 'code,front\nA,red\nB,yellow\n');
+    expect(code).toBe(1);
+    expect(err).toContain('class.csv:3:3: error: with white down the front is');
+    expect(existsSync(join(folder, 'o'))).toBe(false);
+  });
+
+  it('tells of a lesson without practice, and of a roster that is not there', async () => {
+    const without = await build(SMALL_LESSON, ROSTER);
+    expect([without.code, without.err]).toEqual([1, expect.stringContaining('[practice-missing]')]);
+    const folder = newFolder();
+    const none = await command(folder, ['build', put(folder, 'a.yaml', LESSON), '--roster', 'no.csv']);
+    expect([none.code, none.err]).toEqual([1, expect.stringContaining('no.csv:1:1: error: there is no such file')]);
+  });
+
+  it('goes with one lesson', async () => {
+    const folder = newFolder();
+    const { code, err } = await command(folder, ['build', 'a.yaml', 'b.yaml', '--roster', 'c.csv']);
+    expect([code, err]).toEqual([2, expect.stringContaining('--roster goes with one lesson')]);
+  });
+
+  it('asks for exercises in words that a lesson knows', async () => {
+    const folder = newFolder();
+    const odd = LESSON.replace('edge: 3', 'edges: 3').replace('solve: 2', 'solve: -1');
+    const { err } = await command(folder, ['check', put(folder, 'a.yaml', odd)]);
+    expect(err).toContain('a.yaml:5:22: error');
+    expect(err).toContain('"edge" was likely meant');
+  });
+});
