@@ -57,6 +57,7 @@ function clash(files: readonly string[]): string | undefined {
 interface Built {
   readonly proved: ProvedLesson;
   readonly sheets: readonly PrintedSheet[];
+  readonly practised: ReadonlyMap<string, number>;
 }
 
 /** The chart of a course whose lessons are all there. */
@@ -66,9 +67,9 @@ async function chartOf(
   { out, paper, ink }: BuildOptions,
 ): Promise<OutFile[]> {
   const taught = course.evenings.map((evening, i): TaughtEvening => {
-    const { proved, sheets } = built.get(lessons[i]!)!;
+    const { proved, sheets, practised } = built.get(lessons[i]!)!;
     const pages = sheets.reduce((sum, sheet) => sum + sheet.pages.frames.length, 0);
-    return { evening, proved, pages, practised: new Map() };
+    return { evening, proved, pages, practised };
   });
   const claims = coverageClaims(course, taught);
   const { pages, faults } = layOut(courseChart(course, taught, claims, ink), { paper });
@@ -112,7 +113,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     all.push(...told);
     tell(told, io);
     if (!proved || !printed || countErrors(ofPage) > 0) continue;
-    built.set(file, { proved, sheets: printed.sheets });
+    built.set(file, { proved, sheets: printed.sheets, practised: printed.practised });
     files.push(...(await filesOf(file, proved, printed.sheets, options)));
     const { cases, claims } = proved;
     said.push(`${file}: ${counted(cases.length, 'case')}, ${counted(claims.length, 'solution')} proved`);

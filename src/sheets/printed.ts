@@ -1,5 +1,7 @@
 /** A proved lesson laid out as its sheets: pages and claims, or what keeps them from being printed. */
 
+import { writeAddress } from '../cube/address.ts';
+import { caseOf } from '../cube/cases.ts';
 import { bound } from '../layout/bind.ts';
 import type { Paper } from '../layout/blocks.ts';
 import type { Pages } from '../layout/frames.ts';
@@ -7,7 +9,7 @@ import { layOut } from '../layout/layout.ts';
 import type { Claim } from '../lesson/claim.ts';
 import type { Problem } from '../lesson/problem.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
-import { makePapers, type Student } from '../practice/papers.ts';
+import { makePapers, type PracticePaper, type Student } from '../practice/papers.ts';
 import type { Ink } from '../svg/palette.ts';
 import { problemOfFault } from './faults.ts';
 import { makingOf } from './making.ts';
@@ -23,6 +25,8 @@ export interface PrintedSheet {
 export interface Printed {
   /** The handout first. */
   readonly sheets: readonly PrintedSheet[];
+  /** By case: how many items of the practice papers are about it. */
+  readonly practised: ReadonlyMap<string, number>;
   /** With any of them the pages are not to be written. */
   readonly problems: readonly Problem[];
 }
@@ -32,6 +36,15 @@ export interface Printing {
   readonly ink: Ink;
   /** Who gets a practice paper, in the order in which they sit; one paper for nobody in particular if left out. */
   readonly students?: readonly Student[];
+}
+
+function practisedIn(papers: readonly PracticePaper[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const { exercise } of papers.flatMap(({ items }) => items)) {
+    const key = writeAddress(caseOf(exercise.address));
+    counts.set(key, (counts.get(key) ?? 0) + 1);
+  }
+  return counts;
 }
 
 export function printLesson(proved: ProvedLesson, { paper, ink, students }: Printing): Printed {
@@ -47,6 +60,7 @@ export function printLesson(proved: ProvedLesson, { paper, ink, students }: Prin
   });
   return {
     sheets: laidOut,
+    practised: practisedIn(made.papers),
     problems: [...made.problems, ...laidOut.flatMap(({ faults }) => faults.map(problemOfFault))],
   };
 }
