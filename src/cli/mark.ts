@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { jsonRow, unclearMarks } from '../marking/class-table.ts';
 import { withKeptMarks } from '../marking/kept-marks.ts';
 import { marker } from '../marking/mark.ts';
+import { likeNames } from '../marking/names.ts';
 import type { MarkedRow } from '../marking/submission.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { type OutFile, writeAll } from './files.ts';
@@ -45,6 +46,12 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   for (const { file, row, mark: unclear } of unclearMarks(rows)) {
     const message = `the mark "${unclear}" is neither right nor wrong nor a number from 0 to 1: the verdict counts`;
     problems.push({ severity: 'warning', file, row, message });
+  }
+  const names = likeNames(gathered.rows);
+  if (names > 0) {
+    const who = names === 1 ? 'one student has what looks like a name' : `${names} students have what look like names`;
+    const message = `${who}: give codes or initials, which go on to slips, tables and reports`;
+    problems.push({ severity: 'warning', file: options.submissions[0]!, message });
   }
   let files: OutFile[] = [];
   if (out !== undefined && isWhole(problems)) {

@@ -1,4 +1,5 @@
 /** Questions of choice, by the paper's key. */
+import { readTurns } from '../cube/notation.ts';
 import type { MarkingWords } from '../words/marking.ts';
 import type { ChoiceItem } from './items.ts';
 
@@ -26,7 +27,7 @@ export interface ChoiceVerdict {
 }
 
 export function markChoice(item: ChoiceItem, answer: string, words: MarkingWords): ChoiceVerdict {
-  const { asks, options, letters, answer: key } = item;
+  const { asks, letters, answer: key } = item;
   if (asks === 'place') {
     const given = placeGiven(answer);
     if (given === undefined) return { verdict: 'unreadable', says: words.noPlace };
@@ -37,5 +38,12 @@ export function markChoice(item: ChoiceItem, answer: string, words: MarkingWords
   const given = lettersGiven(item, answer);
   if (given === undefined) return { verdict: 'unreadable', says: words.noLetter(letters, asks === 'order') };
   if (given === key) return { verdict: 'solves', says: words.rightChoice };
-  return { verdict: 'fails', says: words.wrongChoice(key, asks === 'order' ? '' : options[letters.indexOf(key)]!) };
+  return { verdict: 'fails', says: words.wrongChoice(key, optionSaid(item)) };
+}
+
+/** What the right letter stands for; nothing for an order, or for a picture, whose text is the set-up it shows. */
+function optionSaid({ asks, options, letters, answer }: ChoiceItem): string {
+  if (asks === 'order' || asks === 'picture') return '';
+  const option = options[letters.indexOf(answer)]!;
+  return readTurns(option).ok ? `\`${option}\`` : option;
 }

@@ -2,6 +2,7 @@
 import { readTurns } from '../cube/notation.ts';
 import { spelt } from '../cube/turns.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
+import { typographic } from '../sheets/typographic.ts';
 import { letterInk } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { MarkingSheetWords } from '../words/marking-sheets.ts';
@@ -131,7 +132,9 @@ function choicesOf({ asked, choices }: Summary, { words: { markingSheets } }: Sl
     ...asked.map(({ asks, answered, points }) => {
       const missed = choices.filter(({ item }) => item.asks === asks);
       const shown = missed.map(({ item, chosen }, i): Span => {
-        const said = chosen.map(({ letter, option, count }) => report.chose(letter, printable(option, 60), count));
+        const said = chosen.map(({ letter, option, count }) =>
+          report.chose(letter, typographic(printable(option, 60)), count),
+        );
         return faint(`${i === 0 ? '. ' : '; '}${slips.item(printable(item.id))}: ${said.join(', ')}`);
       });
       return note(

@@ -186,6 +186,14 @@ describe('mark', () => {
     expect(err).toMatch(says);
   });
 
+  it('asks for codes where there are names, and marks them all the same', async () => {
+    const folder = classroom();
+    put(folder, 'a.csv', 'student,item,answer\nAnna Example,1,R\n"Example, Bo",1,R\nK7,1,R\nABC,1,R\nAnna,1,R\n');
+    const { code, out, err } = await command(folder, ['mark', 'edge-away.claims.json', 'a.csv']);
+    expect([code, out.trimEnd().split('\n').length]).toEqual([0, 5]);
+    expect(err).toMatch(/^a\.csv: warning: 2 students have what look like names: give codes or initials/m);
+  });
+
   it('does not let an answer steer the terminal', async () => {
     const folder = classroom();
     put(folder, 'a.csv', 'student,item,answer\n\u001b[2JK7,1,\u001b]0;x\u0007 R\n');
