@@ -9,10 +9,14 @@ const LONGEST_TEXT = 160;
 /** Stands for a sign that the fonts do not have. */
 const UNKNOWN = '?';
 
+/** Printable ASCII is in every font, and nearly all there is. */
+const isPlain = (sign: string): boolean => sign >= ' ' && sign <= '~';
+
 /** Cut, with a space in words that would not fit a column. */
 export function printable(text: string, longest = LONGEST_TEXT): string {
   const cut = text.length > longest ? `${text.slice(0, longest - 1)}…` : text;
   const known = [...cut].map((sign) => {
+    if (isPlain(sign)) return sign;
     if (/[\s\p{Cc}\p{Cf}]/u.test(sign)) return ' ';
     return missingGlyphs('sans', sign).length + missingGlyphs('sans-strong', sign).length > 0 ? UNKNOWN : sign;
   });

@@ -7,7 +7,7 @@ import { letterInk } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { MarkingSheetWords } from '../words/marking-sheets.ts';
 import { printable, spansOf } from './print-text.ts';
-import { caseScene, pointsText, type SlipMaking } from './slips-sheet.ts';
+import { type CaseDrawer, caseDrawer, pointsText, type SlipMaking } from './slips-sheet.ts';
 import type { MarkedRow } from './submission.ts';
 import type { ItemFigures, Summary } from './summary.ts';
 
@@ -70,7 +70,7 @@ function bar(share: number, description: string): Scene {
 
 const nameOf = (row: MarkedRow, { slips }: MarkingSheetWords): string => printable(row.student, 20) || slips.noCode;
 
-function itemCell({ item, answered, points, slips }: ItemFigures, making: SlipMaking): Block {
+function itemCell({ item, answered, points, slips }: ItemFigures, draw: CaseDrawer, making: SlipMaking): Block {
   const { words } = making;
   const { report, slips: slipWords } = words.markingSheets;
   const rightOf = report.rightOf(pointsText(points), answered);
@@ -84,7 +84,7 @@ function itemCell({ item, answered, points, slips }: ItemFigures, making: SlipMa
       ...slips.slice(0, 2).map(([slip, count]) => note([plain(`${report.slip[slip]}: ${report.times(count)}`)])),
     ],
   };
-  const scene = item.kind === 'solution' ? caseScene(item, making) : undefined;
+  const scene = item.kind === 'solution' ? draw(item) : undefined;
   if (!scene) return side;
   const picture: Block = { kind: 'figure', scene, width: PICTURE };
   return {
@@ -97,17 +97,20 @@ function itemCell({ item, answered, points, slips }: ItemFigures, making: SlipMa
   };
 }
 
-const itemsOf = ({ items }: Summary, making: SlipMaking): Block[] => [
-  ...heading(making.words.markingSheets.report.items),
-  {
-    kind: 'grid',
-    columns: 2,
-    least: mm(70),
-    gap: mm(7),
-    rowGap: mm(4),
-    cells: items.map((figures) => itemCell(figures, making)),
-  },
-];
+function itemsOf({ items }: Summary, making: SlipMaking): Block[] {
+  const draw = caseDrawer(making);
+  return [
+    ...heading(making.words.markingSheets.report.items),
+    {
+      kind: 'grid',
+      columns: 2,
+      least: mm(70),
+      gap: mm(7),
+      rowGap: mm(4),
+      cells: items.map((figures) => itemCell(figures, draw, making)),
+    },
+  ];
+}
 
 function slipsOf({ slips }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
   if (slips.length === 0) return [];

@@ -53,13 +53,23 @@ function coloursOf({ hold, cross }: SolutionItem, scheme: FaceColours): FaceColo
   return colours?.D === cross ? colours : undefined;
 }
 
-/** The case, or where it went wrong: before the turn of the slip. */
-export function caseScene(item: SolutionItem, { words, ink, scheme }: SlipMaking, upTo?: MarkedRow): Scene | undefined {
-  const colours = coloursOf(item, scheme);
-  if (!colours) return undefined;
-  const reading = readTurns(upTo?.answer ?? '');
-  const done = reading.ok && upTo?.slip ? reading.turns.slice(0, upTo.slip.turn - 1) : [];
-  return drawCase(afterTurns(item.cube, done), item.goal, 'open', { colours, ink, words });
+export type CaseDrawer = (item: SolutionItem, upTo?: MarkedRow) => Scene | undefined;
+
+/** Draws a case, or where an answer went wrong: before the turn of its slip. A class goes wrong in the same places: each is drawn once. */
+export function caseDrawer({ words, ink, scheme }: SlipMaking): CaseDrawer {
+  const drawn = new Map<string, Scene>();
+  return (item, upTo) => {
+    const colours = coloursOf(item, scheme);
+    if (!colours) return undefined;
+    const reading = readTurns(upTo?.answer ?? '');
+    const done = reading.ok && upTo?.slip ? reading.turns.slice(0, upTo.slip.turn - 1) : [];
+    const key = [item.id, ...done.map((turn) => turn.text)].join(' ');
+    const known = drawn.get(key);
+    if (known) return known;
+    const scene = drawCase(afterTurns(item.cube, done), item.goal, 'open', { colours, ink, words });
+    drawn.set(key, scene);
+    return scene;
+  };
 }
 
 /** Right for the one who marks: by the coach's mark, or by the verdict. */
@@ -95,6 +105,7 @@ interface SlipOf {
   /** The hold of most items; others are named. */
   readonly usual: Hold | undefined;
   readonly paper: string;
+  readonly draw: CaseDrawer;
 }
 
 function nameOf(row: MarkedRow, { itemById, paper }: SlipOf): string {
@@ -119,7 +130,7 @@ function panel(row: MarkedRow, of: SlipOf, making: SlipMaking): StackBlock {
     return { kind: 'stack', gap: mm(0.8), keep: true, line: 'above', children: [title, answer, said] };
   }
   const isOther = usual !== undefined && (item.hold.up !== usual.up || item.hold.front !== usual.front);
-  const scene = caseScene(item, making, isCase(row) ? undefined : row);
+  const scene = of.draw(item, isCase(row) ? undefined : row);
   const caption = isCase(row) ? slips.theCase : slips.beforeTurn(row.slip!.turn);
   const text: Block[] = [
     title,
@@ -171,13 +182,13 @@ function lists(rows: readonly MarkedRow[], of: SlipOf, { words: { markingSheets 
   ];
 }
 
-function slip({ student, rows }: StudentRows, { itemById, usual }: Omit<SlipOf, 'paper'>, making: SlipMaking): Block {
+function slip({ student, rows }: StudentRows, common: Omit<SlipOf, 'paper'>, making: SlipMaking): Block {
   const { slips } = making.words.markingSheets;
   const wrong = rows.filter((row) => !isDone(row) && row.verdict !== 'empty' && row.verdict !== 'unmatched');
   const matched = rows.filter((row) => row.matched !== '');
-  const papers = [...new Set(matched.map((row) => itemById.get(row.matched)!.paper))];
+  const papers = [...new Set(matched.map((row) => common.itemById.get(row.matched)!.paper))];
   const paper = papers.length === 1 ? papers[0]! : '';
-  const of = { itemById, usual, paper };
+  const of = { ...common, paper };
   const points = matched.reduce((n, row) => n + row.points, 0);
   const head: Block = {
     kind: 'text',
@@ -219,6 +230,7 @@ export function slipsSheet(students: readonly StudentRows[], items: readonly Ite
   const { slips, page, foot } = words.markingSheets;
   const itemById = new Map(items.map((item) => [item.id, item]));
   const usual = items.find((item) => item.kind === 'solution')?.hold;
+  const common = { itemById, usual, draw: caseDrawer(making) };
   const title = slips.title(printable(lesson));
   const body = students.flatMap((student, i): Block[] => [
     ...(i > 0
@@ -228,7 +240,7 @@ export function slipsSheet(students: readonly StudentRows[], items: readonly Ite
           { kind: 'space', height: mm(5) } as const,
         ]
       : []),
-    slip(student, { itemById, usual }, making),
+    slip(student, common, making),
   ]);
   return { title, language: words.language, body, foot: { left: [foot(title), title.slice(0, 40)], right: page } };
 }
