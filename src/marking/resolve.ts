@@ -31,13 +31,19 @@ function unknown({ item, paper }: Submission, items: Items, words: MarkingWords[
   return words.unknownItem(item, likely);
 }
 
+/** "#3", "3." and "3)" are 3; "K4T 7" and "K4T-7" are K4T.7. */
+const tidied = (item: string): string =>
+  item.replaceAll(/^[#№(\s]+|[.,:;)\s]+$/g, '').replace(/^(\w+)[\s/_–-]+(?=\w+$)/, '$1.');
+
 /**
  * An exact claim id; else the item of the paper, if one is named; else the case of a handout. What several files have is
  * looked for under the paper, and told where there is none.
  */
 export function resolve(row: Submission, items: Items, { unmatched: words }: MarkingWords): Resolved {
   if (row.item === '') return { unmatched: words.noItem };
-  const names = [nameKey(row.item), ...(row.paper === '' ? [] : [nameKey(`${row.paper}.${row.item}`)])];
+  const written = [row.item, tidied(row.item)];
+  const ofPaper = row.paper === '' ? [] : written.map((item) => `${row.paper}.${item}`);
+  const names = [...new Set([...written, ...ofPaper].map(nameKey))];
   let sheets: string[] | undefined;
   for (const name of names) {
     const isCaseNumber = /^(?:.+:)?\d+$/.test(name);

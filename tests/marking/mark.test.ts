@@ -172,6 +172,12 @@ describe('an item', () => {
     ['1', 'K4T', 'K4T.1'],
     ['4', ' k4t', 'K4T.4'],
     ['3.1', 'K4T', '3'],
+    ['#3', '', '3'],
+    ['3.', '', '3'],
+    ['(3)', '', '3'],
+    ['K4T 4', '', 'K4T.4'],
+    ['K4T-4', '', 'K4T.4'],
+    ['4)', 'K4T', 'K4T.4'],
   ])('"%s" with paper "%s" is %s', (item, paper, matched) => {
     expect(marked(withPaper, item, 'R', { paper }).matched).toBe(matched);
   });
