@@ -3,6 +3,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { benchPractice } from './bench-practice.mjs';
 import { benchWatch } from './bench-watch.mjs';
 import { ensureBuilt, ensureInstalled, root, runPackage } from './prepare.mjs';
 
@@ -33,4 +34,5 @@ console.log(
   `cold build of lessons/edge-away.yaml, ${RUNS} processes: median ${ms(walls[RUNS >> 1])}, ` +
     `fastest ${ms(walls[0])}, slowest ${ms(walls.at(-1))}; peak memory ${memory.toFixed(0)} MB`,
 );
+benchPractice();
 await benchWatch();

@@ -18,10 +18,12 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   turnsheet new lessons/my-lesson.yaml
 `,
   build: `turnsheet build LESSON… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono] [--pictures]
-                       [--cross COLOUR] [--front COLOUR] [--hand left] [--scheme COLOURS] [--wide r] [--json]
+                       [--cross COLOUR] [--front COLOUR] [--hand left] [--scheme COLOURS] [--wide r]
+                       [--roster FILE] [--json]
 
-  Proves the lessons and writes, for each NAME.yaml, a handout NAME.pdf and NAME.claims.json: everything that the
-  handout claims, in a form that other programs can check. If any lesson has errors, nothing is written.
+  Proves the lessons and writes, for each NAME.yaml, a handout NAME.pdf, a practice paper NAME-practice.pdf and its key
+  NAME-key.pdf if the lesson asks for practice, and NAME.claims.json: everything that they claim, in a form that other
+  programs can check. If any lesson has errors, nothing is written.
 
   --out DIR       folder to write to, made if it is not there; "out" without it
   --paper PAPER   a4, letter or a5; a4 without it
@@ -31,11 +33,14 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --hand left     mirrored, for those who lead with the left hand
   --scheme C,C,…  for cubes of other colours: six, up,front,right,down,back,left
   --wide r        wide turns as small letters
+  --roster FILE   a table of students, CSV with headings: code or initials, cross, front, scheme, hand, level. Each gets a
+                  practice paper with a code of its own; the lesson has to ask for practice. Goes with one lesson
   --watch         go on, and build again whatever is saved
   --pictures      also write the picture of each case as an SVG file, for slides, to NAME-pictures/
   --json          one JSON document on standard output
 
   turnsheet build lessons/edge-away.yaml
+  turnsheet build lessons/edge-away.yaml --roster class.csv
   turnsheet build lessons/*.yaml --paper letter --ink mono --out print
 `,
   find: `turnsheet find --pair "CORNER EDGE" [--keep SLOTS|none] [--longer N] [--json]

@@ -33,8 +33,8 @@ const KEYS = {
 
 /** Below the key `practice`. */
 function practiceTableAt(path: Path): { name: string; keys: readonly string[] } {
-  if (path[1] === 'items') return { name: 'the items of a practice', keys: KEYS.items };
-  if (path[1] === 'only') return { name: 'what a practice is limited to', keys: KEYS.only };
+  if (path[1] === 'items') return { name: '"items"', keys: KEYS.items };
+  if (path[1] === 'only') return { name: '"only"', keys: KEYS.only };
   return { name: 'a practice', keys: KEYS.practice };
 }
 

@@ -4,9 +4,10 @@
  * wrong most; then slips of the whole answer, of which there are few, so that one hardly solves by chance; then changes
  * of single turns, by the number of them that there are, since the more are tried the more solve by chance.
  */
+
+import { OTHER_SIDES, OTHER_WAYS_UP, turnsFrom } from '../cube/other-holds.ts';
 import { prove } from '../cube/solves.ts';
 import { type Change, mendsThatSolve } from '../cube/teach/mend.ts';
-import { OTHER_SIDES, OTHER_WAYS_UP, turnsFrom } from '../cube/teach/sides.ts';
 import { inverse, mirror, type Turn, turnOf, writeTurns } from '../cube/turns.ts';
 import type { MarkingWords } from '../words/marking.ts';
 import type { SolutionItem } from './items.ts';

@@ -1,7 +1,7 @@
 /** The same turns as one would write them who holds the cube another way. */
-import { type Face, OPPOSITE } from '../faces.ts';
-import { type Axis, type Quarters, type Slice, type Turn, turnOf } from '../turns.ts';
-import { centreAt, STRAIGHT, type View } from '../view.ts';
+import { type Face, OPPOSITE } from './faces.ts';
+import { type Axis, type Quarters, type Slice, type Turn, turnOf } from './turns.ts';
+import { centreAt, STRAIGHT, type View } from './view.ts';
 
 /** The face as which a slice or a rotation turns, clockwise (turns.ts). */
 const TURNS_AS: Readonly<Record<Slice | Axis, Face>> = { M: 'L', E: 'D', S: 'F', x: 'R', y: 'U', z: 'F' };
