@@ -1,12 +1,14 @@
 /**
- * What a question of choice says, done again: where a piece is, which picture is the case, which solution has the slip.
- * Of what is asked about rules, likeness and edges the key is taken as it stands, after its set-up has been proved.
+ * What a question of choice says, done again: where a piece is, which picture is the case, which solution has the slip,
+ * in which order parts solve, what is seen of the pair. Which rule applies is taken as it stands: a claims file has
+ * the rules as sentences only.
  */
 import { afterTurns, type Cube, pieceOf, solvedCube } from '../cube/cube.ts';
-import { cornerOfSlot, edgeOfSlot } from '../cube/goal.ts';
+import { cornerOfSlot, edgeOfSlot, type Slot } from '../cube/goal.ts';
 import { readTurns } from '../cube/notation.ts';
 import { prove } from '../cube/solves.ts';
 import { cornerOf, edgeOf, faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
+import { featuresOf } from '../cube/teach/features.ts';
 import type { Turn } from '../cube/turns.ts';
 import { seenAt, seenPlace } from '../cube/view.ts';
 import type { SetUp } from '../lesson/set-up.ts';
@@ -65,6 +67,29 @@ function slipFault(
     : `with ${now} as turn ${turn} it does not solve`;
 }
 
+/** Done in the order of the answer, the parts solve. */
+function orderFault(
+  { options, answer }: ChoiceClaimText,
+  letters: readonly string[],
+  { cube, goal }: SetUp,
+): string | undefined {
+  if ([...answer].sort().join('') !== [...letters].sort().join('')) {
+    return `its answer "${answer}" is no order of ${letters.join(' ')}`;
+  }
+  const parts = [...answer].map((letter) => turnsIn(options[letters.indexOf(letter)]!));
+  if (parts.includes(undefined)) return 'a part of it has turns that cannot be read';
+  const turns = parts.flatMap((part) => part!);
+  return prove(cube, turns, goal).verdict === 'solves' ? undefined : `in the order ${answer} its parts do not solve`;
+}
+
+/** What a viewer sees of the pair, in the words in which sheets ask for it. */
+function seenFault(asks: string, right: string, pair: Slot, { address }: SetUp): string | undefined {
+  const features = featuresOf({ address, seen: pair });
+  const seen =
+    asks === 'edge' ? features.edge : (features['edge front and corner top'] ?? features['edge top and corner top']);
+  return right === seen ? undefined : `the file says ${right}, the cube says ${seen ?? 'neither'}`;
+}
+
 /** Why the answer of the file is not the right one; undefined if it is, or if that is not looked into. */
 export function choiceFault(claim: ChoiceClaimText, letters: readonly string[], setUp: SetUp): string | undefined {
   const { asks, options, answer } = claim;
@@ -73,12 +98,10 @@ export function choiceFault(claim: ChoiceClaimText, letters: readonly string[], 
   if (options.length < 2 || letters.length !== options.length || !different) {
     return 'it has not a letter of its own for each of two options or more';
   }
-  if (asks === 'order') {
-    const isOrder = [...answer].sort().join('') === [...letters].sort().join('');
-    return isOrder ? undefined : `its answer "${answer}" is no order of ${letters.join(' ')}`;
-  }
+  if (asks === 'order') return orderFault(claim, letters, setUp);
   const at = letters.indexOf(answer);
   if (at < 0) return `its answer "${answer}" is none of ${letters.join(' ')}`;
   if (asks === 'picture') return pictureFault(options[at]!, setUp, solvedCube());
+  if (asks === 'edge' || asks === 'likeness') return seenFault(asks, options[at]!, claim.pair, setUp);
   return asks === 'slip' ? slipFault(claim, at, setUp) : undefined;
 }

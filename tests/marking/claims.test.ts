@@ -63,6 +63,12 @@ describe('claims read from disk', () => {
     ['choice with no such letter', { answer: 'Z' }],
     ['choice with two letters', { answer: 'AB' }],
     ['choice of an order that misses one', { asks: 'order', answer: 'AB' }],
+    [
+      'choice of an order in which the parts do not solve',
+      { asks: 'order', options: ['R', "U R'", "L' U L"], answer: 'ABC' },
+    ],
+    ['edge called good that is bad', { asks: 'edge', options: ['bad', 'good'], letters: ['A', 'B'], answer: 'A' }],
+    ['likeness that is none', { asks: 'likeness', options: ['like', 'unlike'], letters: ['A', 'B'] }],
     ['choice of a set-up that breaks the base', { setup: 'R' }],
     ['choice with one letter twice', { letters: ['A', 'A', 'B'] }],
     ['place where the piece is not', { asks: 'place', piece: 'corner', turns: 'U', answer: 'UFL:U' }],

@@ -29,7 +29,8 @@ const withPaper = proved(
     ...EDGE_AWAY,
     paper(1, EDGE_AWAY[0]!),
     CHOICE,
-    { ...CHOICE, id: 'K4T.3', asks: 'order', answer: 'CAB' },
+    // C, A, B one after the other are the solution of the case.
+    { ...CHOICE, id: 'K4T.3', asks: 'order', options: ['R', "U R'", "L' U L"], answer: 'CAB' },
     paper(4, EDGE_AWAY[1]!),
   ]),
 ).items;
