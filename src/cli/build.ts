@@ -2,6 +2,7 @@
 import { basename, extname, join } from 'node:path';
 import { layOut } from '../layout/layout.ts';
 import { writePdf } from '../layout/pdf.ts';
+import type { Loaded } from '../lesson/load.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { claimsFile, pdfName } from '../sheets/claims.ts';
 import { courseChart, coverageClaims, type TaughtEvening } from '../sheets/course-chart.ts';
@@ -11,8 +12,9 @@ import { type PrintedSheet, printLesson } from '../sheets/printed.ts';
 import { type NamedCourse, nameCourses } from './courses.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
+import { loadEarlier } from './load-earlier.ts';
 import { type Found, loadFile, placed } from './load-files.ts';
-import { loadRoster } from './load-roster.ts';
+import { type LoadedRoster, loadRoster } from './load-roster.ts';
 import type { BuildOptions } from './options.ts';
 import { countErrors, counted, progress, tell } from './report.ts';
 
@@ -45,6 +47,18 @@ async function filesOf(
     { path: join(options.out, `${name}.claims.json`), bytes: json(claimsFile(sheets, name, basename(file))) },
     ...(options.pictures ? await picturesOf(name, proved, options) : []),
   ];
+}
+
+/** Who gets a practice paper: the students of a roster, or nobody in particular; with the lessons of evenings before. */
+async function seat(file: string, loaded: Loaded, { roster, variation }: BuildOptions, io: Io): Promise<LoadedRoster> {
+  const earlier = await loadEarlier(file, loaded, io);
+  if (roster !== undefined) {
+    const { students, found } = await loadRoster(roster, loaded, variation, earlier, io);
+    return { students, found: [...earlier.found, ...found] };
+  }
+  const { proved } = loaded;
+  const anyone = proved ? [{ code: undefined, proved, level: undefined, earlier: earlier.as(variation) }] : [];
+  return { students: anyone, found: earlier.found };
 }
 
 /** Two lessons that would be written to the same place. */
@@ -101,15 +115,14 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     step(file);
     const { loaded, found } = await loadFile(file, io, options.variation);
     const proved = loaded?.proved;
-    const { roster, variation, paper, ink } = options;
-    const seated = loaded && roster !== undefined ? await loadRoster(roster, loaded, variation, io) : undefined;
+    const { paper, ink } = options;
+    const seated = loaded && (await seat(file, loaded, options, io));
     // What was told of the lesson once is not told again for a student.
-    const ofRoster = (seated?.found ?? []).filter((f) => !found.some((g) => g.problem.span === f.problem.span));
-    const isWhole = countErrors(ofRoster) === 0;
-    const students = seated ? { students: seated.students } : {};
-    const printed = proved && isWhole ? printLesson(proved, { paper, ink, ...students }) : undefined;
+    const ofClass = (seated?.found ?? []).filter((f) => !found.some((g) => g.problem.span === f.problem.span));
+    const isWhole = countErrors(ofClass) === 0;
+    const printed = proved && seated && isWhole ? printLesson(proved, { paper, ink, ...seated }) : undefined;
     const ofPage: Found[] = (printed?.problems ?? []).map((problem) => ({ problem, source: loaded!.source }));
-    const told = [...found, ...ofRoster, ...ofPage];
+    const told = [...found, ...ofClass, ...ofPage];
     all.push(...told);
     tell(told, io);
     if (!proved || !printed || countErrors(ofPage) > 0) continue;

@@ -9,6 +9,7 @@ import type { Student } from '../practice/papers.ts';
 import { type RosterRow, readRoster } from '../practice/roster.ts';
 import { readBytes } from './files.ts';
 import type { Io } from './io.ts';
+import type { Earlier } from './load-earlier.ts';
 import type { Found } from './load-files.ts';
 
 export interface LoadedRoster {
@@ -38,6 +39,7 @@ export async function loadRoster(
   file: string,
   { proved, source, again }: Loaded,
   variation: Variation,
+  earlier: Earlier,
   io: Io,
 ): Promise<LoadedRoster> {
   const text = await textOf(file, io);
@@ -76,7 +78,8 @@ export async function loadRoster(
       found.push({ problem: { code: 'roster-hold', span: row.holdSpan, message, hint }, source: roster });
     }
     if (!outcome.proved) continue;
-    students.push({ code: row.code, proved: outcome.proved, level: row.level });
+    const before = earlier.as({ ...variation, ...row.variation });
+    students.push({ code: row.code, proved: outcome.proved, level: row.level, earlier: before });
   }
   return { students: found.some((f) => severityOf(f.problem) === 'error') ? [] : students, found };
 }

@@ -57,6 +57,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   seed: 'seed: 7, a whole number',
   open: 'open: 2, a number from 0 to 60',
   only: 'only: { family: top-away, turns: 8 }',
+  earlier: 'earlier: [first.yaml], names of lesson files',
   words: 'words: [SLOT, FRONT], words of three to nine letters',
 };
 

@@ -46,6 +46,8 @@ export interface PracticeRequest {
   /** So many of the items to solve have a further slot open. */
   readonly open: number;
   readonly only: PracticeFilter;
+  /** Files of earlier lessons, the latest first, as the lesson names them: from its own folder. */
+  readonly earlier: readonly { readonly file: string; readonly span: Span }[];
   /** Check words in capitals; undefined: our own list. */
   readonly words: readonly string[] | undefined;
   /** Of the words where the lesson lists some. */

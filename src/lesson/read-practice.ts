@@ -18,7 +18,7 @@ export function practiceAt(
 ): PracticeRequest | undefined {
   if (!written) return undefined;
   const { items, only = {}, words } = written;
-  const at = (...path: string[]) => spanAt(r.yaml, ['practice', ...path]);
+  const at = (...path: (string | number)[]) => spanAt(r.yaml, ['practice', ...path]);
   const asked = EXERCISE_KINDS.flatMap((kind) => {
     const count = items[kind] ?? 0;
     return count > 0 ? [{ kind, count, span: at('items', kind) }] : [];
@@ -38,6 +38,7 @@ export function practiceAt(
       stuck: inOrder(listOf(only.stuck)),
       turns: only.turns,
     },
+    earlier: (written.earlier ?? []).map((file, i) => ({ file, span: at('earlier', i) })),
     words: words?.map((word) => word.toUpperCase()),
     wordsAt: { span: words ? at('words') : at() },
     span: at(),

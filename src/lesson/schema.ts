@@ -243,6 +243,12 @@ export const practiceSchema = z.strictObject({
     }),
     'Which of the cases taught are practised; without it all.',
   ).optional(),
+  earlier: about(
+    z.array(text()).min(1),
+    'Files of earlier lessons, the latest first, from the folder of this one: of those 1, 2, 4, 8 … evenings ago one item to ' +
+      'solve comes back.',
+    ['edge-away.yaml', 'standard-pairs.yaml'],
+  ).optional(),
   words: about(
     z.array(z.string().regex(/^[A-Za-z]{3,9}$/)).min(1),
     'Check words, of three to nine letters each: the letters of the right answers spell one of them.',

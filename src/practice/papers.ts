@@ -11,7 +11,7 @@ import { KINDS } from './kinds/kinds.ts';
 import { type Material, materialOf } from './material.ts';
 import { paperCode } from './paper-code.ts';
 import { type Random, randomFor } from './random.ts';
-import { Coverage, ranked, type Shelf, shelvesOf, targetOf } from './selection.ts';
+import { Coverage, distancesOf, ranked, type Shelf, shelvesOf, targetOf } from './selection.ts';
 import { type SetUps, startSetUps } from './set-ups.ts';
 import { ProvedExercise } from './soundness.ts';
 
@@ -22,6 +22,8 @@ export interface Student {
   readonly proved: ProvedLesson;
   /** Undefined: as the lesson says. */
   readonly level: Level | undefined;
+  /** Lessons of the evenings before, the latest first, as they are for this student; some of their cases come back. */
+  readonly earlier?: readonly ProvedLesson[];
 }
 
 export interface PaperItem {
@@ -66,14 +68,23 @@ interface Desk {
   readonly request: PracticeRequest;
   /** By kind: what there is. */
   readonly candidates: ReadonlyMap<ExerciseKind, readonly Candidate[]>;
+  /** For items to solve, one after the other: what an earlier lesson has. */
+  readonly returning: readonly (readonly Candidate[])[];
   /** By kind and key; a text says why there is none. */
   readonly made: Map<string, ProvedExercise | string>;
 }
 
-function deskOf({ proved }: Student, request: PracticeRequest, setUps: SetUps): Desk {
-  const material = materialOf(proved, { hand: proved.lesson.hand, model: proved.lesson.hands }, setUps);
+function deskOf({ proved, earlier = [] }: Student, request: PracticeRequest, setUps: SetUps): Desk {
+  const leading = { hand: proved.lesson.hand, model: proved.lesson.hands };
+  const material = materialOf(proved, leading, setUps);
   const candidates = new Map(request.asked.map(({ kind }) => [kind, KINDS[kind].candidates(material)]));
-  return { material, request, candidates, made: new Map() };
+  const own = new Set(material.seen.map((one) => one.key));
+  const returning = distancesOf(earlier.length).map((distance) =>
+    KINDS.solve
+      .candidates(materialOf(earlier[distance - 1]!, leading, setUps))
+      .filter((one) => one.open.length === 0 && !own.has(one.key)),
+  );
+  return { material, request, candidates, returning: returning.filter((of) => of.length > 0), made: new Map() };
 }
 
 function exerciseOf(kind: ExerciseKind, candidate: Candidate, desk: Desk): ProvedExercise | string {
@@ -87,20 +98,25 @@ function exerciseOf(kind: ExerciseKind, candidate: Candidate, desk: Desk): Prove
   return made;
 }
 
+/** One item to solve in so many may be of an earlier lesson. */
+const MOST_RETURNING = 3;
+
 function groupsOf(desk: Desk, level: Level): Group[] {
   const { request, candidates } = desk;
   return request.asked.flatMap(({ kind, count, span }) => {
     const all = candidates.get(kind)!;
-    const open = kind === 'solve' ? Math.min(request.open, count) : 0;
+    const back = kind === 'solve' ? desk.returning.slice(0, Math.floor(count / MOST_RETURNING)) : [];
+    const open = kind === 'solve' ? Math.min(request.open, count - back.length) : 0;
     const group = (of: readonly Candidate[], n: number): Group[] =>
       n === 0 ? [] : [{ kind, span, candidates: of, shelves: shelvesOf(of, level, n) }];
     const isOpen = (one: Candidate): boolean => one.open.length > 0;
     return [
       ...group(
         all.filter((one) => !isOpen(one)),
-        count - open,
+        count - open - back.length,
       ),
       ...group(all.filter(isOpen), open),
+      ...back.flatMap((of) => group(of, 1)),
     ];
   });
 }

@@ -82,3 +82,13 @@ export function ranked(
 /** In points: what a paper of these shelves should come to. */
 export const targetOf = (shelves: readonly Shelf[]): number =>
   shelves.reduce((sum, shelf) => sum + (shelf[shelf.length >> 1]?.difficulty ?? 0), 0);
+
+/**
+ * How many evenings ago the lessons were that come back, of so many earlier ones: 1, 2, 4, 8 … Distances that grow keep
+ * what was learnt with the fewest repeats (spaced practice; common practice, no source).
+ */
+export function distancesOf(earlier: number): number[] {
+  const distances: number[] = [];
+  for (let distance = 1; distance <= earlier; distance *= 2) distances.push(distance);
+  return distances;
+}

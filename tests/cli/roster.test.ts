@@ -69,6 +69,17 @@ describe('build with a roster', () => {
     expect([code, err]).toEqual([2, expect.stringContaining('--roster goes with one lesson')]);
   });
 
+  it('tells of an earlier lesson that is not there or has errors, at its own place', async () => {
+    const lesson = LESSON.replace('solve: 2 }', 'solve: 3 }, earlier: [first.yaml]');
+    const folder = newFolder();
+    const args = ['build', put(folder, 'a.yaml', lesson)];
+    expect((await command(folder, args)).err).toContain('a.yaml:5:53: error: there is no such file');
+    put(folder, 'first.yaml', SMALL_LESSON.replace("L' U L R U R'", "L' U L R U R"));
+    expect((await command(folder, args)).err).toContain('first.yaml:13:9: error: the solution leaves');
+    put(folder, 'first.yaml', SMALL_LESSON.replace('family: top-away\n', ''));
+    expect((await command(folder, args)).code).toBe(0);
+  });
+
   it('asks for exercises in words that a lesson knows', async () => {
     const folder = newFolder();
     const odd = LESSON.replace('edge: 3', 'edges: 3').replace('solve: 2', 'solve: -1');

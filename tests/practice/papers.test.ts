@@ -4,11 +4,13 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { writeAddress } from '../../src/cube/address.ts';
+import { familyOf } from '../../src/cube/cases.ts';
 import { writeTurns } from '../../src/cube/turns.ts';
 import { type Loaded, loadLesson } from '../../src/lesson/load.ts';
 import type { Level } from '../../src/lesson/practice.ts';
 import { PAPER_CODES, paperCode } from '../../src/practice/paper-code.ts';
 import { MOST_OFF, makePapers, type PaperItem, type Papers, type Student } from '../../src/practice/papers.ts';
+import { distancesOf } from '../../src/practice/selection.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 import { withPractice } from './lessons.ts';
 
@@ -125,6 +127,31 @@ describe('a paper', () => {
     for (const { exercise } of papersOf(one, aClass(2)).papers.flatMap((p) => p.items)) {
       expect(exercise.goal.kept).not.toContain('BL');
     }
+  });
+
+  it('brings back cases of earlier lessons, at growing distances', () => {
+    expect([0, 1, 2, 3, 4, 7, 8].map((n) => distancesOf(n))).toEqual([
+      [],
+      [1],
+      [1, 2],
+      [1, 2],
+      [1, 2, 4],
+      [1, 2, 4],
+      [1, 2, 4, 8],
+    ]);
+    const one = load(withPractice(textOf('both-away.yaml'), { items: { solve: 9 } }));
+    const before = ['one-at-home', 'corner-away', 'edge-away', 'standard-pairs'];
+    const earlier = before.map((name) => load(textOf(`${name}.yaml`)).proved!);
+    const { papers, problems } = papersOf(one, [{ earlier }, { earlier }]);
+    expect(problems).toEqual([]);
+    const families = papers.map(({ items }) => items.slice(-3).map((i) => familyOf(i.exercise.address)));
+    // 1, 2 and 4 evenings ago.
+    for (const [near, far, farthest] of families) {
+      expect(['home-away', 'away-home']).toContain(near);
+      expect(far).toBe('away-top');
+      expect(['top-top', 'home-top', 'top-home', 'home-home']).toContain(farthest);
+    }
+    expect(papers[0]!.items.slice(0, 6).map((i) => familyOf(i.exercise.address))).toEqual(Array(6).fill('away-away'));
   });
 
   it('is mirrored for the left hand, and as hard', () => {
