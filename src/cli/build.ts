@@ -1,5 +1,5 @@
 /** `turnsheet build`: lessons to PDF files with their claims. */
-import { basename, extname, join } from 'node:path';
+import { basename, extname, join, normalize } from 'node:path';
 import { layOut } from '../layout/layout.ts';
 import { writePdf } from '../layout/pdf.ts';
 import type { Loaded } from '../lesson/load.ts';
@@ -13,7 +13,7 @@ import { type NamedCourse, nameCourses } from './courses.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { loadEarlier } from './load-earlier.ts';
-import { type Found, loadFile, placed } from './load-files.ts';
+import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
 import { type LoadedRoster, loadRoster } from './load-roster.ts';
 import type { BuildOptions } from './options.ts';
 import { countErrors, counted, progress, tell } from './report.ts';
@@ -50,8 +50,14 @@ async function filesOf(
 }
 
 /** Who gets a practice paper: the students of a roster, or nobody in particular; with the lessons of evenings before. */
-async function seat(file: string, loaded: Loaded, { roster, variation }: BuildOptions, io: Io): Promise<LoadedRoster> {
-  const earlier = await loadEarlier(file, loaded, io);
+async function seat(
+  file: string,
+  loaded: Loaded,
+  known: ReadonlyMap<string, LoadedFile>,
+  { roster, variation }: BuildOptions,
+  io: Io,
+): Promise<LoadedRoster> {
+  const earlier = await loadEarlier(file, loaded, known, io);
   if (roster !== undefined) {
     const { students, found } = await loadRoster(roster, loaded, variation, earlier, io);
     return { students, found: [...earlier.found, ...found] };
@@ -109,14 +115,17 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   tell(named.found, io);
   const files: OutFile[] = [];
   const built = new Map<string, Built>();
+  const known = new Map<string, LoadedFile>();
   const said: string[] = [];
   const step = progress(io, named.lessons.length, options.json);
   for (const file of named.lessons) {
     step(file);
-    const { loaded, found } = await loadFile(file, io, options.variation);
+    const one = await loadFile(file, io, options.variation);
+    known.set(normalize(file), one);
+    const { loaded, found } = one;
     const proved = loaded?.proved;
     const { paper, ink } = options;
-    const seated = loaded && (await seat(file, loaded, options, io));
+    const seated = loaded && (await seat(file, loaded, known, options, io));
     // What was told of the lesson once is not told again for a student.
     const ofClass = (seated?.found ?? []).filter((f) => !found.some((g) => g.problem.span === f.problem.span));
     const isWhole = countErrors(ofClass) === 0;

@@ -1,10 +1,10 @@
 /** The earlier lessons that a lesson's practice names -> those lessons as they are for a student. */
-import { dirname, join } from 'node:path';
+import { dirname, join, normalize } from 'node:path';
 import type { Loaded } from '../lesson/load.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { Variation } from '../lesson/vary.ts';
 import type { Io } from './io.ts';
-import { type Found, loadFile } from './load-files.ts';
+import { type Found, type LoadedFile, loadFile } from './load-files.ts';
 import { countErrors } from './report.ts';
 
 export interface Earlier {
@@ -13,12 +13,22 @@ export interface Earlier {
   readonly as: (variation: Variation) => readonly ProvedLesson[];
 }
 
-/** `file`: of the lesson, from whose folder the others are named. */
-export async function loadEarlier(file: string, { proved, source }: Loaded, io: Io): Promise<Earlier> {
+/**
+ * `file`: of the lesson, from whose folder the others are named. `known`: those that are loaded already, by the name under
+ * which they are found from here.
+ */
+export async function loadEarlier(
+  file: string,
+  { proved, source }: Loaded,
+  known: ReadonlyMap<string, LoadedFile>,
+  io: Io,
+): Promise<Earlier> {
   const found: Found[] = [];
   const lessons: Loaded[] = [];
   for (const named of proved?.lesson.practice?.earlier ?? []) {
-    const one = await loadFile(join(dirname(file), named.file), io);
+    const path = normalize(join(dirname(file), named.file));
+    // Its cases come back, its rules do not.
+    const one = known.get(path) ?? (await loadFile(path, io, {}, 'cases'));
     if (one.loaded) {
       lessons.push(one.loaded);
       // Hints and warnings of another lesson are told when that one is built.
@@ -28,11 +38,11 @@ export async function loadEarlier(file: string, { proved, source }: Loaded, io: 
       found.push({ problem: { ...first!.problem, span: named.span }, source });
     }
   }
-  const known = new Map<string, readonly ProvedLesson[]>();
+  const asked = new Map<string, readonly ProvedLesson[]>();
   const as: Earlier['as'] = (variation) => {
     const key = JSON.stringify(variation);
-    const there = known.get(key) ?? lessons.flatMap(({ again }) => again(variation).proved ?? []);
-    known.set(key, there);
+    const there = asked.get(key) ?? lessons.flatMap(({ again }) => again(variation).proved ?? []);
+    asked.set(key, there);
     return there;
   };
   return { found, as };

@@ -20,7 +20,13 @@ export interface LoadedFile {
   readonly found: readonly Found[];
 }
 
-export async function loadFile(file: string, io: Io, variation: Variation = {}): Promise<LoadedFile> {
+/** `of`: see loadLesson. */
+export async function loadFile(
+  file: string,
+  io: Io,
+  variation: Variation = {},
+  of: 'all' | 'cases' = 'all',
+): Promise<LoadedFile> {
   const bytes = await readBytes(io.folder, file);
   if ('unreadable' in bytes) {
     const span = { start: 0, end: 0 };
@@ -28,6 +34,6 @@ export async function loadFile(file: string, io: Io, variation: Variation = {}):
     const problem: Problem = { code: 'file-unreadable', span, message: bytes.unreadable, hint };
     return { file, loaded: undefined, found: [{ problem, source: sourceOf(file, '') }] };
   }
-  const loaded = loadLesson(file, bytes, variation);
+  const loaded = loadLesson(file, bytes, variation, of);
   return { file, loaded, found: loaded.problems.map((problem) => ({ problem, source: loaded.source })) };
 }

@@ -7,7 +7,7 @@ import { type Source, sourceOf } from './source.ts';
 import { type Variation, vary } from './vary.ts';
 
 /** Varied before it is proved: whatever is printed was proved as it is printed. */
-function outcomeOf(read: ReadLesson, variation: Variation): Outcome {
+function outcomeOf(read: ReadLesson, variation: Variation, of: 'all' | 'cases'): Outcome {
   const { lesson, problems } = read;
   if (!lesson) return { proved: undefined, claims: [], ruleClaims: [], problems };
   const varied = vary(lesson, variation);
@@ -17,12 +17,14 @@ function outcomeOf(read: ReadLesson, variation: Variation): Outcome {
     const impossible: Problem = { code: 'variation-impossible', span, message: varied.impossible, hint };
     return { proved: undefined, claims: [], ruleClaims: [], problems: [...problems, impossible] };
   }
-  return ProvedLesson.prove({ lesson: varied.lesson, problems: [...problems, ...varied.problems] });
+  const whole = varied.lesson;
+  const wanted = of === 'all' ? whole : { ...whole, rules: [], plan: undefined };
+  return ProvedLesson.prove({ lesson: wanted, problems: [...problems, ...varied.problems] });
 }
 
 export interface Loaded extends Outcome {
   readonly source: Source;
-  /** The same lesson for other students; as it was read, not as it was varied before. */
+  /** The same lesson for other students; as it was read, not as it was varied before. One object a variation. */
   readonly again: (variation: Variation) => Outcome;
 }
 
@@ -35,8 +37,16 @@ export function sourceOfBytes(file: string, bytes: Uint8Array): Source | undefin
   }
 }
 
-/** `file` is the name by which messages and claims call it. Line ends may be those of any system. */
-export function loadLesson(file: string, bytes: Uint8Array, variation: Variation = {}): Loaded {
+/**
+ * `file` is the name by which messages and claims call it. Line ends may be those of any system. `of`: cases, without the
+ * rules, is enough for a lesson of which only cases are wanted.
+ */
+export function loadLesson(
+  file: string,
+  bytes: Uint8Array,
+  variation: Variation = {},
+  of: 'all' | 'cases' = 'all',
+): Loaded {
   const source = sourceOfBytes(file, bytes);
   if (!source) {
     const message = 'the file is not UTF-8 text';
@@ -47,7 +57,13 @@ export function loadLesson(file: string, bytes: Uint8Array, variation: Variation
     return { source: sourceOf(file, ''), ...nothing, again: () => nothing };
   }
   const read = readLesson(source);
-  const again = (other: Variation): Outcome => outcomeOf(read, other);
+  const known = new Map<string, Outcome>();
+  const again = (other: Variation): Outcome => {
+    const key = JSON.stringify(other);
+    const outcome = known.get(key) ?? outcomeOf(read, other, of);
+    known.set(key, outcome);
+    return outcome;
+  };
   const outcome = again(variation);
   return { source, ...outcome, problems: [...outcome.problems].sort((a, b) => a.span.start - b.span.start), again };
 }

@@ -20,8 +20,7 @@ export class ProvedLesson {
   readonly parts: readonly ProvedPart[];
   /** Undefined if the lesson has no rules. */
   readonly rules: ProvedRules | undefined;
-  /** Undefined if the lesson asks for none. */
-  readonly plan: ProvedPlan | undefined;
+  #plan: ProvedPlan | undefined;
   /** Names what was proved: two handouts with one edition say the same. */
   readonly edition: string;
 
@@ -29,12 +28,18 @@ export class ProvedLesson {
     this.lesson = lesson;
     this.parts = parts;
     this.rules = rules;
-    this.plan = rules && lesson.plan && provePlan(lesson, rules, lesson.plan.minutes);
     this.edition = editionOf(lesson);
   }
 
   static isProved(value: object): value is ProvedLesson {
     return #proved in value && value.#proved;
+  }
+
+  /** Worked out when it is first asked for; undefined if the lesson asks for none. */
+  get plan(): ProvedPlan | undefined {
+    const { plan } = this.lesson;
+    this.#plan ??= this.rules && plan && provePlan(this.lesson, this.rules, plan.minutes);
+    return this.#plan;
   }
 
   get cases(): ProvedCase[] {

@@ -138,6 +138,18 @@ export const solves = (setup: string, solution: string, { slot, kept }: Describe
   return proof.verdict === 'solves' && proof.setupFaults.length === 0 && proof.solutionFaults.length === 0;
 };
 
+/** The turns taken back, without turns of U at the ends. */
+const takenBack = (turns: string): string =>
+  turns
+    .split(' ')
+    .reverse()
+    .map((t) => (t.endsWith('2') ? t : t.endsWith("'") ? t.slice(0, -1) : `${t}'`))
+    .join(' ');
+const withoutU = (turns: string): string => turns.replace(/^(?:U['2]? )*|(?: U['2]?)*$/g, '');
+
+export const isTakenBack = (setup: string, solution: string): boolean =>
+  withoutU(takenBack(setup)) === withoutU(solution);
+
 export const lengthOf = (turns: string): number => turns.split(' ').filter((t) => !/^[xyz]/.test(t)).length;
 
 /** Every single turn in place of one of these that makes them solve: number, from 1, and turn. */

@@ -47,6 +47,7 @@ function solveFaults(item: ReadItem, answer: ReadAnswer, d: answers.Described): 
     ...differ('set-up on the key', item.turns, answer.setup),
     ...answer.solutions.flatMap(({ turns, length }) => [
       ...(answers.solves(item.turns, turns, d) ? [] : [`${turns} does not solve it`]),
+      ...(answers.isTakenBack(item.turns, turns) ? [`${turns} is the set-up taken back`] : []),
       ...differ(`length of ${turns}`, answers.lengthOf(turns), length),
     ]),
     ...differ('shortest', shortest, said),

@@ -57,8 +57,27 @@ const TURNS = [
 
 const keyOf = ({ address, seen }: Pick<Seen, 'address' | 'seen'>): string => `${writeAddress(address)} ${seen}`;
 
-function differences(a: Seen, b: Seen): number {
-  return FEATURE_NAMES.filter((name) => a.features[name] !== b.features[name]).length;
+/** In how many features they differ, counted no further than `most`. */
+function differences(a: Seen, b: Seen, most: number): number {
+  let count = 0;
+  for (const name of FEATURE_NAMES) {
+    if (a.features[name] !== b.features[name] && ++count > most) break;
+  }
+  return count;
+}
+
+/** Of the sightings of other rules, seen from the same side, the one that differs in fewest features. */
+function looksAlike({ rule, sighting }: Candidate, candidates: readonly Candidate[]): Candidate | undefined {
+  let best: Candidate | undefined;
+  let least = FEATURE_NAMES.length;
+  for (const one of candidates) {
+    if (one.rule === rule || one.sighting.seen !== sighting.seen) continue;
+    const apart = differences(one.sighting, sighting, least);
+    if (best && apart >= least) continue;
+    best = one;
+    least = apart;
+  }
+  return best;
 }
 
 export function chooseExamples(table: ProvedTable): Examples {
@@ -84,18 +103,13 @@ export function chooseExamples(table: ProvedTable): Examples {
     atLeast,
     examples: chosen
       .sort((a, b) => a.rule - b.rule || Number(a.done === undefined) - Number(b.done === undefined))
-      .map(({ rule, sighting, done }): Example => {
+      .map((one): Example => {
+        const { rule, sighting, done } = one;
         const turned = TURNS.map(({ turn, after }) => ({
           turn,
           rule: ruleOf.get(keyOf({ address: sighting.address, seen: after[sighting.seen] })),
         })).find((one) => one.rule !== undefined && one.rule !== rule);
-        const alike = candidates
-          .filter((one) => one.rule !== rule && one.sighting.seen === sighting.seen)
-          .map((one) => ({ rule: one.rule, sighting: one.sighting, apart: differences(one.sighting, sighting) }))
-          .reduce<{ rule: number; sighting: Seen; apart: number } | undefined>(
-            (a, b) => (a && a.apart <= b.apart ? a : b),
-            undefined,
-          );
+        const alike = looksAlike(one, candidates);
         return {
           rule,
           sighting,
