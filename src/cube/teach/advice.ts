@@ -98,13 +98,17 @@ function wayOf(before: Cube, after: Cube, piece: Piece): Way {
 function takeOutsByLifting(address: Address): TakeOut[] {
   const { base } = goalAt(address, OWN);
   const found: TakeOut[] = [];
+  const start = cubeWithPair(address, OWN);
+  const isStuck = [CORNER, EDGE].some((p) => !isOnTop(start, p));
   for (const onTop of TURNS_ON_TOP) {
-    const before = afterTurns(cubeWithPair(address, OWN), onTop);
+    const before = afterTurns(start, onTop);
     for (const face of FACES) {
       for (const quarters of SIDES.includes(face) ? ([1, 3] as const) : []) {
         const up = turn(face, quarters);
         const lifted = afterTurns(before, [up]);
         const raised = [CORNER, EDGE].filter((p) => !isOnTop(before, p) && isOnTop(lifted, p));
+        // No advice lifts what is not stuck while something is.
+        if (isStuck && raised.length === 0) continue;
         const others = [CORNER, EDGE].filter((p) => !raised.includes(p));
         const ways = others.map((p) => wayOf(before, lifted, p));
         for (const amount of AMOUNTS) {

@@ -15,6 +15,7 @@ export function bitsOf(count: number, isIn: (index: number) => boolean): Bits {
 export const both = (a: Bits, b: Bits): Bits => a.map((word, i) => word & b[i]!);
 export const without = (a: Bits, b: Bits): Bits => a.map((word, i) => word & ~b[i]!);
 export const isWithin = (a: Bits, b: Bits): boolean => a.every((word, i) => (word & ~b[i]!) === 0);
+const isWithinBoth = (a: Bits, b: Bits, c: Bits): boolean => a.every((word, i) => (word & b[i]! & ~c[i]!) === 0);
 export const isSame = (a: Bits, b: Bits): boolean => a.every((word, i) => word === b[i]!);
 
 export function sizeOf(bits: Bits): number {
@@ -79,7 +80,8 @@ export function narrowed(
   if (best) return best;
   choices.forEach((one, i) => {
     for (const two of choices.slice(i + 1)) {
-      if (one.condition.feature === two.condition.feature) continue;
+      // Most pairs let a wrong one through, which is seen without making their common set.
+      if (one.condition.feature === two.condition.feature || !isWithinBoth(one.bits, two.bits, right)) continue;
       offer(both(one.bits, two.bits), [one.condition, two.condition]);
     }
   });
