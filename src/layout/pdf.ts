@@ -51,9 +51,15 @@ const isLength = (n: number): boolean => Number.isFinite(n) && n > 0;
 /** Never rounded to nothing: a width of 0 is as thin as the device can, and a dash of 0 is refused by pdfkit. */
 const thickness = (n: number): number => Math.max(round(n), 0.01);
 
-/** `#rrggbb` as the three operands of rg and RG. */
-const operands = (hex: string): string =>
-  [1, 3, 5].map((i) => Math.round((Number.parseInt(hex.slice(i, i + 2), 16) / 255) * 1000) / 1000).join(' ');
+/** `#rrggbb` as the three operands of rg and RG; a palette has few, and they are asked for by every mark. */
+const operands = (hex: string): string => {
+  const known = knownOperands.get(hex);
+  if (known !== undefined) return known;
+  const parts = [1, 3, 5].map((i) => Math.round((Number.parseInt(hex.slice(i, i + 2), 16) / 255) * 1000) / 1000);
+  knownOperands.set(hex, parts.join(' '));
+  return parts.join(' ');
+};
+const knownOperands = new Map<string, string>();
 
 /**
  * The operators of a run of lines and polygons (ISO 32000-1, 8.5), handed to pdfkit in one piece: its drawing calls one
