@@ -53,6 +53,8 @@ function unsound(exercise: Exercise): string | undefined {
   if (right.join() !== failing.join()) return 'another solution is the wrong one';
   if (lines.some((turns) => givesAway(setup, turns))) return 'a solution is the set-up taken back';
   const wrong = lines[failing[0]!]!;
+  if (wrong.some((turn) => turn.kind === 'rotation'))
+    return 'the number of its turn is in doubt: a rotation stands there';
   const found = mends(cube, goal, wrong);
   if (found.length !== 1) return `${found.length} changes of one turn mend it, not one`;
   const [mend] = found;
@@ -81,7 +83,10 @@ export const slip: Kind = {
       .map(({ turns }) => turns);
     const right = random.shuffled([one.seen.recommended, ...others]);
     if (right.length < CHOICES || right.some((turns) => lengthOf(turns) < 3)) return undefined;
-    const at = random.below(CHOICES);
+    // With a rotation in the line it would be open whether it counts as a turn.
+    const countable = right.flatMap((turns, i) => (turns.some((t) => t.kind === 'rotation') ? [] : [i]));
+    if (countable.length === 0) return undefined;
+    const at = random.pick(countable);
     const slipped = oneSlip(cube, goal, right[at]!, random);
     if (!slipped) return undefined;
     const lines = right.with(at, slipped.turns);
