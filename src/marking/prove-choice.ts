@@ -8,7 +8,7 @@ import { cornerOfSlot, edgeOfSlot, type Slot } from '../cube/goal.ts';
 import { readTurns } from '../cube/notation.ts';
 import { prove } from '../cube/solves.ts';
 import { cornerOf, edgeOf, faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
-import { featuresOf } from '../cube/teach/features.ts';
+import { featuresOf, topsLike } from '../cube/teach/features.ts';
 import type { Turn } from '../cube/turns.ts';
 import { seenAt, seenPlace } from '../cube/view.ts';
 import type { SetUp } from '../lesson/set-up.ts';
@@ -84,9 +84,8 @@ function orderFault(
 
 /** What a viewer sees of the pair, in the words in which sheets ask for it. */
 function seenFault(asks: string, right: string, pair: Slot, { address }: SetUp): string | undefined {
-  const features = featuresOf({ address, seen: pair });
-  const seen =
-    asks === 'edge' ? features.edge : (features['edge front and corner top'] ?? features['edge top and corner top']);
+  const sighting = { address, seen: pair };
+  const seen = asks === 'edge' ? featuresOf(sighting).edge : topsLike(sighting);
   return right === seen ? undefined : `the file says ${right}, the cube says ${seen ?? 'neither'}`;
 }
 

@@ -15,7 +15,7 @@
 import type { Slot } from '../cube/goal.ts';
 import { costAsWritten, type HandModel } from '../cube/search/hands.ts';
 import { mirror, type Turn } from '../cube/turns.ts';
-import { type Sighting, stuckSlot } from './sighting.ts';
+import { type SeenPair, stuckSlot } from './seen-pair.ts';
 
 export interface Leading {
   readonly hand: 'right' | 'left';
@@ -29,7 +29,7 @@ export const doing = (turns: readonly Turn[], { hand, model }: Leading): number 
 const EASIEST_SLOT = { right: 'FR', left: 'FL' } as const;
 const isBehind = (place: string): boolean => place.includes('B');
 
-function stuckPoints(place: Sighting['corner']['place'] | Sighting['edge']['place'], slot: Slot): number {
+function stuckPoints(place: SeenPair['corner']['place'] | SeenPair['edge']['place'], slot: Slot): number {
   const stuck = stuckSlot(place, slot);
   return stuck === undefined ? 0 : isBehind(stuck) ? 20 : 10;
 }
@@ -38,11 +38,11 @@ const ownSlotPoints = (slot: Slot, { hand }: Leading): number =>
   slot === EASIEST_SLOT[hand] ? 0 : isBehind(slot) ? 20 : 10;
 
 /** Points for finding and reading the edge. */
-export const seeingEdge = ({ edge, slot }: Sighting, leading: Leading): number =>
+export const seeingEdge = ({ edge, slot }: SeenPair, leading: Leading): number =>
   stuckPoints(edge.place, slot) + ownSlotPoints(slot, leading);
 
 /** Points for reading the whole pair. */
-export function seeing(s: Sighting, leading: Leading, open: readonly Slot[] = []): number {
+export function seeing(s: SeenPair, leading: Leading, open: readonly Slot[] = []): number {
   const { corner, edge, slot } = s;
   const onTop = corner.place.startsWith('U');
   const turnedAtHome = corner.place === `D${slot}` && corner.cross !== 'D' ? 10 : 0;

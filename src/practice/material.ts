@@ -13,11 +13,11 @@ import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { carried } from './carry.ts';
 import { doing, type Leading } from './difficulty.ts';
+import { type SeenPair, seenPair } from './seen-pair.ts';
 import type { SetUps } from './set-ups.ts';
-import { type Sighting, sightingOf } from './sighting.ts';
 
 /** A sighting that was taught, with what is recommended for it. */
-export interface Seen extends Sighting {
+export interface Seen extends SeenPair {
   /** `UFR:R UB:U FL`: what makes two exercises the same. */
   readonly key: string;
   /** The case that it is a sighting of. */
@@ -129,7 +129,7 @@ export function materialOf(proved: ProvedLesson, leading: Leading, setUps: SetUp
         const recommended =
           coachSolution(cases, address, slot, leading) ?? easiestOf(shortestOf(address, slot, []), leading);
         if (only?.turns !== undefined && lengthOf(recommended) > only.turns) continue;
-        seen.push({ ...sightingOf(address, slot), key: keyOf(address, slot), caseText, recommended });
+        seen.push({ ...seenPair(address, slot), key: keyOf(address, slot), caseText, recommended });
       }
     }
   }

@@ -265,3 +265,12 @@ export function featuresOf(sighting: Sighting): Partial<Record<FeatureName, stri
   const known = FEATURE_NAMES.map((name) => [name, featureOf(look, name)] as const);
   return Object.fromEntries(known.filter(([, value]) => value !== undefined));
 }
+
+/**
+ * The first question of a lesson: is the corner's top colour like the edge's, which is its top colour on top, and that in
+ * front or behind in a slot? Undefined where the corner is not on top, or has the cross colour up.
+ */
+export function topsLike(sighting: Sighting): string | undefined {
+  const features = featuresOf(sighting);
+  return features['edge at'] === 'top' ? features['edge top and corner top'] : features['edge front and corner top'];
+}

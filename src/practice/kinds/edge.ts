@@ -1,13 +1,14 @@
 /** Good or bad edge. */
+import { featuresOf } from '../../cube/teach/features.ts';
 import { seeingEdge } from '../difficulty.ts';
-import type { ChoiceExercise } from '../exercise.ts';
-import { edgeIsGood } from '../sighting.ts';
+import type { ChoiceExercise, Exercise } from '../exercise.ts';
 import { baseOf } from './base.ts';
 import type { Kind } from './kind.ts';
 import { twoWords, unsoundWords } from './two-words.ts';
 
 const READING = 20;
-const wordFor = (isGood: boolean): 'good' | 'bad' => (isGood ? 'good' : 'bad');
+const wordFor = ({ address, slot }: Pick<Exercise, 'address' | 'slot'>) =>
+  featuresOf({ address, seen: slot }).edge as 'good' | 'bad';
 
 export const edge: Kind = {
   kind: 'edge',
@@ -18,7 +19,7 @@ export const edge: Kind = {
       .map((one) => ({ key: one.key, difficulty: READING + seeingEdge(one, leading), seen: one, open: [] })),
   make(one, material): ChoiceExercise {
     const base = baseOf('edge', one, material);
-    return { ...base, form: 'choice', ...twoWords(['good', 'bad'], wordFor(edgeIsGood(base.cube, base.slot))) };
+    return { ...base, form: 'choice', ...twoWords(['good', 'bad'], wordFor(base)) };
   },
-  unsound: (exercise) => unsoundWords(exercise, wordFor(edgeIsGood(exercise.cube, exercise.slot))),
+  unsound: (exercise) => unsoundWords(exercise, wordFor(exercise)),
 };

@@ -4,8 +4,9 @@ import { writeAddress } from '../../src/cube/address.ts';
 import { ADDRESSES } from '../../src/cube/cases.ts';
 import { USUAL_SCHEME } from '../../src/cube/colours.ts';
 import { SLOTS } from '../../src/cube/goal.ts';
+import { featuresOf, topsLike } from '../../src/cube/teach/features.ts';
 import { cubeOf } from '../../src/practice/material.ts';
-import { edgeIsGood, likenessOf, sightingOf } from '../../src/practice/sighting.ts';
+import { seenPair } from '../../src/practice/seen-pair.ts';
 import { drawCase } from '../../src/svg/draw-case.ts';
 import { english } from '../../src/words/english.ts';
 import * as answers from './answers.ts';
@@ -20,8 +21,8 @@ describe('reading a pair', () => {
   it('likeness: as the stickers show it, wherever it has a meaning', () => {
     let defined = 0;
     for (const { address, slot, cube, goal } of unsolved) {
-      const found = likenessOf(cube, slot);
-      const { corner } = sightingOf(address, slot);
+      const found = topsLike({ address, seen: slot });
+      const { corner } = seenPair(address, slot);
       const hasMeaning = corner.place.startsWith('U') && corner.cross !== 'U';
       expect(found !== undefined, writeAddress(address)).toBe(hasMeaning);
       if (found === undefined) continue;
@@ -36,7 +37,7 @@ describe('reading a pair', () => {
   it('good and bad edges: found by turning', () => {
     for (const { address, slot, cube, goal } of unsolved) {
       const picture = answers.readPicture(drawCase(cube, goal, 'open', look).description);
-      expect(edgeIsGood(cube, slot) ? 'good' : 'bad', `${writeAddress(address)} ${slot}`).toBe(
+      expect(featuresOf({ address, seen: slot }).edge, `${writeAddress(address)} ${slot}`).toBe(
         answers.edgeWord(picture),
       );
     }
@@ -44,6 +45,8 @@ describe('reading a pair', () => {
 
   it('half of all edge spots are good', () => {
     // Each place can be entered two ways, and turns that keep edges good reach all places: one way of each is good.
-    expect(all.filter(({ cube, slot }) => edgeIsGood(cube, slot))).toHaveLength(all.length / 2);
+    expect(all.filter(({ address, slot }) => featuresOf({ address, seen: slot }).edge === 'good')).toHaveLength(
+      all.length / 2,
+    );
   });
 });
