@@ -1,17 +1,16 @@
 /** ProvedLesson -> cards to cut out: set-up and picture in front, the recommended solution in its phases behind. */
-import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
+import { type Block, mm, type Sheet } from '../layout/blocks.ts';
 import type { Claim } from '../lesson/claim.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { caseName, casePicture, solvedGroups } from './panel.ts';
 import { type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
+import { grey, note, plain } from './texts.ts';
 
 const PICTURE = mm(38);
 const GUTTER = mm(4);
 /** Two columns on A4 and letter; as high as a picture and two lines of turns need. */
 const LEAST = { width: mm(80), height: mm(52) };
-
-const plain = (text: string, ink?: 'grey'): Span => ({ kind: 'plain', text, ...(ink && { ink }) });
 
 /** A card that is dropped finds home: number, lesson, edition. */
 const label = ({ number }: ProvedCase['case'], { lesson, edition }: ProvedLesson, making: Making): Block => ({
@@ -36,7 +35,7 @@ function front(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
           gap: mm(0.5),
           children: [
             label(c, proved, making),
-            { kind: 'text', role: 'P', style: 'note', spans: [plain(handout.holdWords(c.colours.D, c.hold.front))] },
+            note(plain(handout.holdWords(c.colours.D, c.hold.front))),
             { kind: 'turns', label: handout.setUp, groups: [{ turns: printedTurns(c.setup, making) }] },
           ],
         },
@@ -57,12 +56,7 @@ function back(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
     children: [
       label(c, proved, making),
       { kind: 'text', role: 'H3', style: 'panel', spans: [{ kind: 'strong', text: caseName(one, making) }] },
-      {
-        kind: 'text',
-        role: 'P',
-        style: 'note',
-        spans: [plain(`${handout.setUp}\u00a0\u00a0`, 'grey'), { kind: 'turns', turns: printedTurns(c.setup, making) }],
-      },
+      note(grey(`${handout.setUp}\u00a0\u00a0`), { kind: 'turns', turns: printedTurns(c.setup, making) }),
       {
         kind: 'turns',
         label: handout.solve,

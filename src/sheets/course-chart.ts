@@ -11,6 +11,7 @@ import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { lineSpans, type Making, plainText } from './phrases.ts';
+import { grey, note, plain } from './texts.ts';
 
 const PICTURE = mm(15);
 const CELL = mm(19);
@@ -23,9 +24,6 @@ export interface TaughtEvening {
   /** By case: how many items of its papers ask for it. */
   readonly practised: ReadonlyMap<string, number>;
 }
-
-const plain = (text: string, ink?: 'grey'): Span => ({ kind: 'plain', text, ...(ink && { ink }) });
-const note = (...spans: Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
 
 const shownIn = ({ proved }: TaughtEvening): ReadonlySet<string> =>
   new Set(proved.cases.map(({ address }) => writeAddress(caseOf(address))));
@@ -66,7 +64,7 @@ function eveningRow({ evening, proved, pages }: TaughtEvening, making: Making): 
     gap: mm(4),
     columns: [
       cell(mm(18), { kind: 'strong', text: words.evening(evening.number) }),
-      cell(mm(20), plain(evening.date ?? '', 'grey')),
+      cell(mm(20), grey(evening.date ?? '')),
       cell({ share: 1 }, ...(proved.lesson.title ? lineSpans(proved.lesson.title, making) : [plain(evening.lesson)])),
       cell(mm(24), plain(words.cases(proved.differentCases))),
       cell(mm(16), plain(words.pages(pages))),
@@ -84,7 +82,7 @@ function caseCell(claim: CoverageClaim, practice: boolean, first: ProvedLesson |
     small: true,
   });
   const when: Span =
-    claim.evenings.length > 0 ? { kind: 'strong', text: claim.evenings.join(', ') } : plain(words.never, 'grey');
+    claim.evenings.length > 0 ? { kind: 'strong', text: claim.evenings.join(', ') } : grey(words.never);
   return {
     kind: 'stack',
     keep: true,

@@ -10,19 +10,8 @@ import { drawPlace } from '../svg/draw-place.ts';
 import { drawWhole } from '../svg/draw-whole.ts';
 import type { Look } from '../svg/marks.ts';
 import { type Making, plainText, printedTurns } from './phrases.ts';
-import {
-  drawnOnce,
-  grey,
-  itemId,
-  line,
-  lookOf,
-  optionSpans,
-  plain,
-  rightLetters,
-  shorterId,
-  shorterOf,
-  strong,
-} from './practice-texts.ts';
+import { drawnOnce, itemId, lookOf, optionSpans, rightLetters, shorterId, shorterOf } from './practice-texts.ts';
+import { grey, line, plain, strong } from './texts.ts';
 
 const GAP = mm(7);
 const PICTURE = mm(22);

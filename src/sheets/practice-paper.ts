@@ -11,18 +11,8 @@ import type { Look } from '../svg/marks.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import type { Scene } from '../svg/scene.ts';
 import { lineSpans, type Making, plainText, printedTurns } from './phrases.ts';
-import {
-  drawnOnce,
-  grey,
-  itemId,
-  line,
-  lookOf,
-  numberOf,
-  optionSpans,
-  pictureOf,
-  plain,
-  strong,
-} from './practice-texts.ts';
+import { drawnOnce, itemId, lookOf, numberOf, optionSpans, pictureOf } from './practice-texts.ts';
+import { grey, line, plain, strong } from './texts.ts';
 
 const GAP = mm(7);
 const INNER_GAP = mm(3.5);

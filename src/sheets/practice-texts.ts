@@ -1,7 +1,7 @@
 /** What practice papers and their keys word alike. */
 
 import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
-import type { Block, Span, TextStyle } from '../layout/blocks.ts';
+import type { Block, Span } from '../layout/blocks.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { Option, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
@@ -10,12 +10,7 @@ import type { Look } from '../svg/marks.ts';
 import type { Scene } from '../svg/scene.ts';
 import { type Making, printedTurns } from './phrases.ts';
 import { conditionSpans, wholeOf } from './rule-words.ts';
-
-export const plain = (text: string): Span => ({ kind: 'plain', text });
-export const grey = (text: string): Span => ({ kind: 'plain', text, ink: 'grey' });
-export const strong = (text: string): Span => ({ kind: 'strong', text });
-
-export const line = (style: TextStyle, ...spans: readonly Span[]): Block => ({ kind: 'text', role: 'P', style, spans });
+import { plain, strong } from './texts.ts';
 
 /** The number by which an item is called, here and in the claims file. */
 export const itemId = ({ code }: PracticePaper, { number }: PaperItem): string => `${code}.${number}`;

@@ -14,6 +14,7 @@ import { openViewLegend } from '../svg/open-view-legend.ts';
 import { casePicture, solvedGroups } from './panel.ts';
 import { lineSpans, type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
 import { aimText, conditionSpans, counselSpans, wholeOf } from './rule-words.ts';
+import { note, plain } from './texts.ts';
 
 const PICTURE = mm(26);
 const AFTER = mm(19);
@@ -22,9 +23,6 @@ const GUTTER = mm(4);
 const NARROWEST = mm(42);
 /** More exceptions than these make no chart: they are counted. */
 const MOST_EXCEPTIONS = 6;
-
-const plain = (text: string): Span => ({ kind: 'plain', text });
-const note = (...spans: Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
 
 /** Rules that follow each other and have a condition in common stand under it: it is asked once. */
 interface Branch {

@@ -9,17 +9,14 @@ import type { ProvedCase } from '../lesson/proved.ts';
 import { casePicture, solvedGroups } from './panel.ts';
 import { type Making, plainText, printedTurns } from './phrases.ts';
 import { aimText, conditionSpans, counselSpans, questionSpans, wholeOf } from './rule-words.ts';
+import { grey, line, note, plain } from './texts.ts';
 
 const MINUTES = mm(13);
 const PICTURE = mm(22);
 const GUTTER = mm(4);
 const NARROWEST = mm(66);
 
-const plain = (text: string): Span => ({ kind: 'plain', text });
-const body = (...spans: Span[]): Block => ({ kind: 'text', role: 'P', style: 'body', spans });
-const note = (...spans: Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
-const labelled = (label: string, ...spans: Span[]): Block =>
-  body({ kind: 'plain', text: `${label}\u00a0\u00a0`, ink: 'grey' }, ...spans);
+const labelled = (label: string, ...spans: Span[]): Block => line('body', grey(`${label}\u00a0\u00a0`), ...spans);
 
 /** Minutes at the left, what happens beside them. */
 const step = (minutes: number, children: readonly Block[], making: Making): Block => ({
@@ -153,7 +150,7 @@ function stepBlocks(one: PlanStep, lesson: Lesson, making: Making): Block[] {
       : [
           step(
             one.minutes,
-            [heading({ kind: 'strong', text: said[one.kind][0] }), body(plain(said[one.kind][1]))],
+            [heading({ kind: 'strong', text: said[one.kind][0] }), line('body', plain(said[one.kind][1]))],
             making,
           ),
         ];
