@@ -4,6 +4,7 @@ import type { Turn } from '../cube/turns.ts';
 import { type Block, type GridBlock, mm, type Sheet, type TurnsBlock } from '../layout/blocks.ts';
 import type { ExerciseKind } from '../lesson/practice.ts';
 import type { ChoiceExercise } from '../practice/exercise.ts';
+import { isLettered } from '../practice/lettering.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { drawHold } from '../svg/draw-hold.ts';
 import { drawBlank } from '../svg/draw-place.ts';
@@ -205,13 +206,11 @@ function numbersIn(items: readonly PaperItem[]): string {
   return runs.map(([a, b]) => (a === b ? `${a}` : `${a}\u2013${b}`)).join(', ');
 }
 
-export const isLettered = ({ exercise: e }: PaperItem): boolean => e.form === 'choice' && e.right.length === 1;
-
 /** A box for each letter of the check words, the number of its item over it. */
 function checkWord({ paper, making }: Desk): Block[] {
   const { checkWords, items } = paper;
   if (checkWords.length === 0) return [];
-  const lettered = items.filter(isLettered);
+  const lettered = items.filter((i) => isLettered(i.exercise));
   const { practice } = making.words;
   let from = 0;
   const rows = checkWords.map((word): Block => {
@@ -298,7 +297,7 @@ export function practicePaper(paper: PracticePaper, making: Making): Sheet {
   const desk: Desk = { paper, making, look: lookOf(paper, making) };
   const { items } = paper;
   const kinds = kindsOf(items);
-  const lastLettered = items.findLast(isLettered)?.exercise.kind;
+  const lastLettered = items.findLast((i) => isLettered(i.exercise))?.exercise.kind;
   const title = making.words.practice.title(plainText(paper.student.proved.lesson.title, making));
   const { practice, handout } = making.words;
   return {
