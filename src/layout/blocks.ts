@@ -97,7 +97,7 @@ export interface StackBlock extends Common {
 /** Children beside each other. Never parted: what may grow without bound names a block to be set instead. */
 export interface ColumnsBlock extends Common {
   readonly kind: 'columns';
-  /** Set in place of the columns if they came out taller, or one that shares the room came out narrower. */
+  /** Set in place of the columns if they came out taller (Infinity: not asked), or one that shares the room came out narrower. */
   readonly fallback?: { readonly tallerThan: Pt; readonly narrowerThan: Pt; readonly instead: Block };
   /** Widths: points, or a share of what is left after the points (`{ share: 1 }`). */
   readonly columns: readonly { readonly width: Pt | { readonly share: number }; readonly child: Block }[];

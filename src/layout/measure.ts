@@ -169,6 +169,7 @@ const gapWithin = (block: ColumnsBlock | GridBlock, count: number, width: Pt, re
 
 /** Measured on a report of its own: what is not set leaves no parts and no faults behind. */
 const isTallerThan = (block: ColumnsBlock, limit: Pt, width: Pt): boolean => {
+  if (!Number.isFinite(limit)) return false;
   const { fallback: _, ...bare } = block;
   return solid(measureColumns(bare, width, startReport())).height > limit;
 };

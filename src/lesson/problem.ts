@@ -306,15 +306,10 @@ export const PROBLEM_KINDS = {
     cause: 'The evenings of a course are not in the order of their dates.',
     remedy: 'Put the lessons in their order, or mend the date.',
   },
-  'plan-without-rules': {
-    severity: 'error',
-    cause: 'The lesson asks for a running order and has no rules to go through.',
-    remedy: 'Add rules, or take the key "plan" out.',
-  },
   'plan-too-short': {
     severity: 'error',
-    cause: 'There are too few minutes for the rules of the lesson.',
-    remedy: 'Plan more minutes, or teach fewer rules.',
+    cause: 'There are too few minutes for what the lesson shows.',
+    remedy: 'Plan more minutes, or show fewer rules or parts.',
   },
   'print-word-too-wide': {
     severity: 'error',

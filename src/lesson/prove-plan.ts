@@ -1,115 +1,210 @@
-/** The running order of a lesson: its rules in minutes, each with set-ups to show, proved as those of the lesson are. */
-
+/** The running order of a lesson: what is shown when, each set-up proved as those of the lesson are. */
 import { setUpFor } from '../cube/search/set-up-for.ts';
-import { chooseExamples, type Example } from '../cube/teach/examples.ts';
-import { type ProvedTable, type Seen, solutionAt } from '../cube/teach/rules.ts';
-import type { Lesson } from './lesson.ts';
+import {
+  contrastPairs,
+  type Example,
+  easiestOf,
+  examplesOf,
+  fewestExamples,
+  lookAlike,
+} from '../cube/teach/examples.ts';
+import type { Condition, Done } from '../cube/teach/rules.ts';
+import { treeOf, type WayMark, wayTo } from '../cube/teach/tree.ts';
+import { type Turn, turnOf } from '../cube/turns.ts';
+import type { SolutionClaim } from './claim.ts';
+import type { Lesson, Part } from './lesson.ts';
+import { drillWithBreak, shareOut } from './plan-minutes.ts';
 import type { Problem } from './problem.ts';
+import { proveCase } from './prove-case.ts';
 import type { ProvedLessonRule, ProvedRules } from './prove-rules.ts';
-import type { ProvedCase } from './proved.ts';
+import type { ProvedCase, ProvedPart } from './proved.ts';
 import { exampleOf } from './rule-examples.ts';
 
-export interface PlannedExample {
+/** What a class takes for what was shown: an exception of its rule, or what another rule speaks of. */
+export interface ExpectedSlip {
+  readonly shown: ProvedCase;
+  readonly rule: ProvedLessonRule;
+  readonly isException: boolean;
+  /** What is seen otherwise there. */
+  readonly differ: readonly Condition[];
+}
+
+/** One set-up, solved as it is held and after a quarter turn of the cube, by different rules. */
+export interface TurnedPair {
+  readonly before: ProvedCase;
+  readonly after: ProvedCase;
+  readonly rules: readonly [before: ProvedLessonRule, after: ProvedLessonRule];
+}
+
+export interface DrillItem {
   readonly rule: ProvedLessonRule;
   readonly isException: boolean;
   readonly shown: ProvedCase;
-  /** With the cube turned a quarter, so, this rule applies instead. */
-  readonly contrast: { readonly rule: ProvedLessonRule; readonly turn: 'y' | "y'" } | undefined;
-  /** What looks alike and is another rule's. */
-  readonly alike: { readonly rule: ProvedLessonRule; readonly shown: ProvedCase } | undefined;
 }
 
-export type PlanStep =
-  | { readonly kind: 'open' | 'practise' | 'break' | 'close'; readonly minutes: number }
+export type PlanContent =
+  | { readonly does: 'open' | 'break' | 'drill again' | 'close' }
   | {
-      readonly kind: 'rule';
-      readonly minutes: number;
+      readonly does: 'rule';
       readonly rule: ProvedLessonRule;
-      readonly examples: readonly PlannedExample[];
-    };
+      readonly shown: ProvedCase;
+      readonly done: Done;
+      /** The last question on the way to the rule, and its answer. */
+      readonly asked: WayMark | undefined;
+      readonly slip: ExpectedSlip | undefined;
+    }
+  /** Of a lesson without rules: the first case of a part. */
+  | { readonly does: 'part'; readonly part: Part; readonly shown: ProvedCase }
+  | { readonly does: 'turned'; readonly pairs: readonly TurnedPair[] }
+  /** `all`: how many set-ups it takes to show everything; no items in a lesson without rules. */
+  | { readonly does: 'drill'; readonly items: readonly DrillItem[]; readonly all: number };
+
+export type PlanStep = PlanContent & {
+  readonly minutes: number;
+  /** Minutes from the start. */
+  readonly at: number;
+};
 
 export interface ProvedPlan {
   readonly minutes: number;
   readonly steps: readonly PlanStep[];
-  /** No choice of examples that shows all of this has fewer. */
-  readonly atLeast: number;
 }
 
-/** Shares of the whole: of the rules together, and of what follows them. The project's own figures. */
-const OPENING = 0.1;
-const CLOSING = 0.08;
-const RULES = 0.47;
-/** Hands rest in a lesson as long as this, once for each such stretch; minutes. */
-const STRETCH = 40;
-const BREAK = 3;
+const MOST_PAIRS = 2;
+const MOST_IN_DRILL = 12;
+/** A class turns by itself as long as four rules are shown. */
+const DRILL = 4;
+const Y = turnOf('rotation', 'y', 1);
 
-/** Whole minutes that sum to the whole, the rest going to practice. */
-function minutesOf(
-  minutes: number,
-  rules: number,
-): { open: number; each: number[]; pause: number; practise: number; close: number } {
-  const open = Math.max(1, Math.round(minutes * OPENING));
-  const close = Math.max(1, Math.round(minutes * CLOSING));
-  const pause = BREAK * Math.floor(minutes / STRETCH);
-  const forRules = Math.max(rules, Math.round(minutes * RULES));
-  const each = Array.from({ length: rules }, (_, i) => Math.floor(forRules / rules) + (i < forRules % rules ? 1 : 0));
-  return { open, each, pause, practise: minutes - open - close - pause - forRules, close };
-}
+/** A minute for each step at least, and one more for each of the drill's weight. */
+const fewestMinutes = ({ rules, parts }: Lesson): number => Math.max(rules.length, parts.length, 1) + 3 + DRILL;
 
-/** The fewest minutes in which each rule has one and some are left to practise. */
-function fewestMinutes(rules: number): number {
-  let minutes = 10;
-  while (minutesOf(minutes, rules).practise < 3) minutes++;
-  return minutes;
-}
-
-/** A plan needs rules, and time for each. */
-export function planProblems({ plan, rules }: Lesson): Problem[] {
-  if (!plan) return [];
-  const { span, minutes } = plan;
-  if (rules.length === 0) {
-    const message = 'a running order goes through the rules of a lesson, and this one has none';
-    return [{ code: 'plan-without-rules', span, message, hint: 'add rules, or take the plan out' }];
-  }
-  const fewest = fewestMinutes(rules.length);
+export function planProblems(lesson: Lesson): Problem[] {
+  if (!lesson.plan) return [];
+  const { span, minutes } = lesson.plan;
+  const fewest = fewestMinutes(lesson);
   if (minutes >= fewest) return [];
-  const message = `${minutes} minutes are too few for ${rules.length} rules and some practice`;
-  return [{ code: 'plan-too-short', span, message, hint: `plan ${fewest} minutes, or fewer rules` }];
+  const message = `${minutes} minutes are too few for what the lesson shows and some practice`;
+  return [{ code: 'plan-too-short', span, message, hint: `plan ${fewest} minutes, or show less` }];
 }
 
-export function provePlan(lesson: Lesson, { table, rules }: ProvedRules, minutes: number): ProvedPlan {
+/** Shows sightings as cases, each with claims of its own. */
+function showing(lesson: Lesson, rules: readonly ProvedLessonRule[]) {
   let number = 0;
-  const shown = (table_: ProvedTable, sighting: Seen, rule: ProvedLessonRule): ProvedCase => {
-    const solution = solutionAt(table_, sighting);
-    const setup = setUpFor(sighting.address, sighting.seen, [solution]);
-    return exampleOf({ sighting, setup, solution }, lesson, rule.said, 'plan:', ++number);
-  };
-  const planned = ({ rule, sighting, done, contrast, alike }: Example): PlannedExample => ({
-    rule: rules[rule]!,
-    isException: done === undefined,
-    shown: shown(table, sighting, rules[rule]!),
-    contrast: contrast && { rule: rules[contrast.rule]!, turn: contrast.turn },
-    alike: alike && { rule: rules[alike.rule]!, shown: shown(table, alike.sighting, rules[alike.rule]!) },
-  });
-  const { examples, atLeast } = chooseExamples(table);
-  const all = examples.map(planned);
-  const shares = minutesOf(minutes, rules.length);
-  return {
-    minutes,
-    atLeast,
-    steps: [
-      { kind: 'open', minutes: shares.open },
-      ...rules.map(
-        (rule, i): PlanStep => ({
-          kind: 'rule',
-          minutes: shares.each[i]!,
-          rule,
-          examples: all.filter((one) => one.rule === rule),
-        }),
-      ),
-      ...(shares.pause > 0 ? [{ kind: 'break' as const, minutes: shares.pause }] : []),
-      { kind: 'practise', minutes: shares.practise },
-      { kind: 'close', minutes: shares.close },
-    ],
+  return ({ sighting, rule, turns }: Example, otherwise?: { turns: readonly Turn[]; setup: readonly Turn[] }) => {
+    const solution = otherwise?.turns ?? turns;
+    const setup = otherwise?.setup ?? setUpFor(sighting.address, sighting.seen, [solution]);
+    return exampleOf({ sighting, setup, solution }, lesson, rules[rule]!.said, 'plan:', ++number);
   };
 }
+
+type Show = ReturnType<typeof showing>;
+
+function slipOf(example: Example, { table, rules }: ProvedRules, show: Show): ExpectedSlip | undefined {
+  const alike = lookAlike(table, example);
+  if (!alike) return undefined;
+  const { features } = alike.example.sighting;
+  return {
+    shown: show(alike.example),
+    rule: rules[alike.example.rule]!,
+    isException: !alike.example.done,
+    differ: alike.differ.flatMap((feature) => {
+      const value = features[feature];
+      return value === undefined ? [] : [{ feature, values: [value] }];
+    }),
+  };
+}
+
+function ruleSteps(proved: ProvedRules, show: Show): PlanContent[] {
+  const all = examplesOf(proved.table);
+  return proved.rules.flatMap((rule, index): PlanContent[] => {
+    const example = easiestOf(all.filter((one) => one.rule === index && one.done));
+    if (!example?.done) return [];
+    const shown = show(example);
+    const asked = wayTo(treeOf(proved.table), index)?.at(-1);
+    return [{ does: 'rule', rule, shown, done: example.done, asked, slip: slipOf(example, proved, show) }];
+  });
+}
+
+function turnedSteps({ table, rules }: ProvedRules, show: Show): PlanContent[] {
+  const pairs = contrastPairs(table)
+    .slice(0, MOST_PAIRS)
+    .map(({ example, turned }): TurnedPair => {
+      const before = show(example);
+      const after = show(example, { turns: [Y, ...turned.turns], setup: before.case.setup });
+      return { before, after, rules: [rules[example.rule]!, rules[turned.rule]!] };
+    });
+  return pairs.length > 0 ? [{ does: 'turned', pairs }] : [];
+}
+
+function drillOf({ table, rules }: ProvedRules, show: Show): PlanContent {
+  const chosen = fewestExamples(table);
+  const items = chosen.slice(0, MOST_IN_DRILL).map((example): DrillItem => {
+    return { rule: rules[example.rule]!, isException: !example.done, shown: show(example) };
+  });
+  return { does: 'drill', items, all: chosen.length };
+}
+
+/** A lesson without rules is shown part by part: the first case of each with its first solution. */
+const partSteps = (parts: readonly ProvedPart[], lesson: Lesson): PlanContent[] =>
+  parts.flatMap(({ part, cases: [first] }): PlanContent[] => {
+    if (!first) return [];
+    const again = proveCase({ ...first.case, solutions: first.case.solutions.slice(0, 1) }, lesson, [], 'plan:');
+    return again ? [{ does: 'part', part, shown: again }] : [];
+  });
+
+/** Puts the minutes to the steps; a long drill is parted by a break. */
+function timed(contents: readonly PlanContent[], minutes: number): PlanStep[] {
+  const shares = shareOut(
+    minutes,
+    contents.map(({ does }) => (does === 'drill' ? DRILL : 1)),
+  );
+  const parted = contents.flatMap((content, i): (readonly [PlanContent, number])[] => {
+    if (content.does !== 'drill') return [[content, shares[i]!]];
+    const { first, rest, second } = drillWithBreak(shares[i]!);
+    return rest === 0
+      ? [[content, first]]
+      : [
+          [content, first],
+          [{ does: 'break' }, rest],
+          [{ does: 'drill again' }, second],
+        ];
+  });
+  let at = 0;
+  return parted.map(([content, length]) => {
+    const step = { ...content, minutes: length, at };
+    at += length;
+    return step;
+  });
+}
+
+export function provePlan(
+  lesson: Lesson,
+  parts: readonly ProvedPart[],
+  rules: ProvedRules | undefined,
+  minutes: number,
+): ProvedPlan {
+  const show = showing(lesson, rules?.rules ?? []);
+  const shown = rules ? [...ruleSteps(rules, show), ...turnedSteps(rules, show)] : partSteps(parts, lesson);
+  const drill: PlanContent = rules ? drillOf(rules, show) : { does: 'drill', items: [], all: 0 };
+  return { minutes, steps: timed([{ does: 'open' }, ...shown, drill, { does: 'close' }], minutes) };
+}
+
+function casesOf(step: PlanContent): readonly ProvedCase[] {
+  switch (step.does) {
+    case 'rule':
+      return [step.shown, ...(step.slip ? [step.slip.shown] : [])];
+    case 'part':
+      return [step.shown];
+    case 'turned':
+      return step.pairs.flatMap(({ before, after }) => [before, after]);
+    case 'drill':
+      return step.items.map(({ shown }) => shown);
+    default:
+      return [];
+  }
+}
+
+/** Of what the plan shows, in its order. */
+export const planClaims = ({ steps }: ProvedPlan): SolutionClaim[] =>
+  steps.flatMap(casesOf).flatMap(({ solutions }) => solutions.map(({ claim }) => claim));

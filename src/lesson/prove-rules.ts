@@ -1,22 +1,15 @@
 /** The rules of a lesson, proved on every sighting of its families: claims, and what there is to tell. */
 import { writeAddress } from '../cube/address.ts';
+import { impliedBy } from '../cube/teach/alone.ts';
 import { writeCondition } from '../cube/teach/conditions.ts';
-import { narrowed, pickedBy } from '../cube/teach/narrow.ts';
-import {
-  type Condition,
-  type Exception,
-  fits,
-  type ProvedRule,
-  type ProvedTable,
-  proveTable,
-} from '../cube/teach/rules.ts';
+import { type Narrowed, narrowed } from '../cube/teach/narrow.ts';
+import { type Condition, type Exception, type ProvedRule, type ProvedTable, proveTable } from '../cube/teach/rules.ts';
 import { writeTurns } from '../cube/turns.ts';
 import type { RuleClaim } from './claim.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
 import { joined } from './likely.ts';
 import type { Problem } from './problem.ts';
-import type { ProvedCase } from './proved.ts';
-import { exceptionCases, plainExample } from './rule-examples.ts';
+import { type ShownExample, type ShownException, shownExample, shownExceptions } from './rule-examples.ts';
 import { ruleFacts, ruleSaid } from './rule-said.ts';
 import { positionAt } from './source.ts';
 
@@ -25,11 +18,12 @@ export interface ProvedLessonRule {
   readonly proved: ProvedRule;
   readonly claim: RuleClaim;
   /** Shows it at its plainest; undefined if it holds nowhere. */
-  readonly example: ProvedCase | undefined;
-  /** What it must see besides, to stand alone: what earlier rules leave it. Undefined if no two conditions say it. */
+  readonly example: ShownExample | undefined;
+  /** What it must see besides, to stand alone: what earlier rules leave it. Undefined if no few conditions say it. */
   readonly implied: readonly Condition[] | undefined;
-  /** One for all turns of U of a case, as seen from one side. */
-  readonly exceptions: readonly ProvedCase[];
+  readonly exceptions: readonly ShownException[];
+  /** With these conditions more it would have none; empty if it has none, or if no few conditions do it. */
+  readonly exactIf: readonly Condition[];
 }
 
 export interface ProvedRules {
@@ -56,7 +50,11 @@ const claimOf = (lesson: Lesson, { number, rule, span }: LessonRule, proved: Pro
 const exceptionText = ({ sighting, setup }: Exception): string =>
   `set up ${writeTurns(setup)} (pair of slot ${sighting.seen})`;
 
-function problemsOf({ span, rule }: LessonRule, proved: ProvedRule): Problem[] {
+/** The smallest further conditions with which a rule has no exceptions; undefined if it has none. */
+const mendOf = ({ sightings, done, exceptions }: ProvedRule): Narrowed | undefined =>
+  exceptions.length > 0 ? narrowed(sightings, (i) => done[i] !== undefined) : undefined;
+
+function problemsOf({ span, rule }: LessonRule, proved: ProvedRule, more: Narrowed | undefined): Problem[] {
   const { sightings, holds, exceptions, excluded, contrast } = proved;
   if (sightings.length === 0) {
     const message = 'this rule never applies: no case fits it that an earlier rule does not take';
@@ -69,7 +67,6 @@ function problemsOf({ span, rule }: LessonRule, proved: ProvedRule): Problem[] {
   }
   const problems: Problem[] = [];
   if (exceptions.length > 0) {
-    const more = narrowed(sightings, (i) => proved.done[i] !== undefined);
     const mend = more && `add under see: ${more.conditions.map((c) => `"${writeCondition(c)}"`).join(' and ')}`;
     const message = `holds for ${holds} of ${sightings.length} sightings; the first exception: ${exceptionText(exceptions[0]!)}`;
     const hint = mend
@@ -113,26 +110,24 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
     lesson.families,
     lesson.rules.map(({ rule }) => rule),
   );
-  // What the table speaks of already is not said in other words.
-  const known = lesson.rules.flatMap(({ rule }) => rule.when.map(({ feature }) => feature));
   let exceptionNumber = lesson.rules.length;
+  const problems: Problem[] = [];
   const rules = lesson.rules.map((said, i) => {
     const proved = table.rules[i]!;
-    const exceptions = exceptionCases(proved, lesson, said, (n) => exceptionNumber + n + 1);
+    const exceptions = shownExceptions(proved, lesson, said, (n) => exceptionNumber + n + 1);
     exceptionNumber += exceptions.length;
-    const fitting = table.sightings.filter((seen) => fits(seen, said.rule.when));
+    const mend = mendOf(proved);
+    problems.push(...problemsOf(said, proved, mend));
     return {
       said,
       proved,
       claim: claimOf(lesson, said, proved),
-      example: plainExample(proved, lesson, said),
-      implied: pickedBy(fitting, new Set(proved.sightings), known),
+      example: shownExample(table, i, lesson, said),
+      implied: impliedBy(table, i),
       exceptions,
+      exactIf: mend?.conditions ?? [],
     };
   });
-  const problems = [
-    ...rules.flatMap(({ said, proved }) => problemsOf(said, proved)),
-    ...(isWhole ? leftOut(table, lesson) : []),
-  ];
+  if (isWhole) problems.push(...leftOut(table, lesson));
   return { proved: { table, rules }, problems };
 }

@@ -38,7 +38,7 @@ export class ProvedLesson {
   /** Worked out when it is first asked for; undefined if the lesson asks for none. */
   get plan(): ProvedPlan | undefined {
     const { plan } = this.lesson;
-    this.#plan ??= this.rules && plan && provePlan(this.lesson, this.rules, plan.minutes);
+    this.#plan ??= plan && provePlan(this.lesson, this.parts, this.rules, plan.minutes);
     return this.#plan;
   }
 

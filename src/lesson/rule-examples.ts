@@ -1,8 +1,9 @@
 /** Sightings of rules as cases with a set-up and a solution, proved as those of the lesson are. */
-import { writeAddress } from '../cube/address.ts';
-import { caseOf } from '../cube/cases.ts';
+import { upToU } from '../cube/cases.ts';
 import { setUpFor } from '../cube/search/set-up-for.ts';
-import type { ProvedRule, Seen } from '../cube/teach/rules.ts';
+import { easiestOf, examplesOf } from '../cube/teach/examples.ts';
+import type { Done, ProvedRule, ProvedTable, Seen } from '../cube/teach/rules.ts';
+import { byCaseAndSide } from '../cube/teach/same-to-students.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
 import type { Problem } from './problem.ts';
@@ -10,7 +11,7 @@ import { proveCase } from './prove-case.ts';
 import type { ProvedCase } from './proved.ts';
 
 interface Wanted {
-  readonly sighting: Seen;
+  readonly sighting: Pick<Seen, 'address' | 'seen'>;
   readonly setup: readonly Turn[];
   readonly solution: readonly Turn[];
 }
@@ -48,40 +49,46 @@ export function exampleOf(
   return proved;
 }
 
+/** A rule followed where it holds. */
+export interface ShownExample {
+  readonly shown: ProvedCase;
+  readonly done: Done;
+}
+
 /** Exceptions as a student tells them apart: turns of U of one case, seen from one side, are one. */
-export function exceptionCases(
+export interface ShownException {
+  readonly shown: ProvedCase;
+  /** For how many sightings it stands, of how many that differ by turns of U. */
+  readonly alike: number;
+  readonly of: number;
+}
+
+/** `numberOf`: what the claims of the first, second … are called by. */
+export const shownExceptions = (
   { exceptions }: ProvedRule,
   lesson: Lesson,
   rule: LessonRule,
-  count: (number: number) => number,
-): ProvedCase[] {
-  const first = new Map<string, ProvedRule['exceptions'][number]>();
-  for (const exception of exceptions) {
-    const key = `${writeAddress(caseOf(exception.sighting.address))} ${exception.sighting.seen}`;
-    const known = first.get(key);
-    if (!known || exception.setup.length < known.setup.length) first.set(key, exception);
-  }
-  return [...first.values()].map(({ sighting, setup, best }, i) =>
-    exampleOf({ sighting, setup, solution: best }, lesson, rule, 'rules:', count(i)),
-  );
-}
+  numberOf: (index: number) => number,
+): ShownException[] =>
+  byCaseAndSide(exceptions, ({ sighting }) => sighting).map((group, i) => {
+    const { sighting, setup, best } = group.reduce((a, b) => (b.setup.length < a.setup.length ? b : a));
+    return {
+      shown: exampleOf({ sighting, setup, solution: best }, lesson, rule, 'rules:', numberOf(i)),
+      alike: group.length,
+      of: upToU(sighting.address).length,
+    };
+  });
 
-/**
- * A sighting that shows a rule at its plainest: no turn of U first, few turns, its own slot at the front right. Undefined
- * if the rule holds nowhere.
- */
-export function plainExample(proved: ProvedRule, lesson: Lesson, rule: LessonRule): ProvedCase | undefined {
-  const ranked = proved.sightings
-    .flatMap((sighting, i) => {
-      const done = proved.done[i];
-      if (!done) return [];
-      const startsOnTop = done.takeOut[0]?.letter === 'U' && done.takeOut.length > 1;
-      return [{ sighting, done, rank: (startsOnTop ? 20 : 0) + done.length + (sighting.seen === 'FR' ? 0 : 5) }];
-    })
-    .sort((a, b) => a.rank - b.rank);
-  const [best] = ranked;
-  if (!best) return undefined;
-  const solution = [...best.done.first, ...best.done.takeOut, ...best.done.rest];
-  const setup = setUpFor(best.sighting.address, best.sighting.seen, [solution]);
-  return exampleOf({ sighting: best.sighting, setup, solution }, lesson, rule, 'rules:', rule.number);
+/** The sighting at which a rule is easiest to show; undefined if it holds nowhere. */
+export function shownExample(
+  table: ProvedTable,
+  index: number,
+  lesson: Lesson,
+  rule: LessonRule,
+): ShownExample | undefined {
+  const best = easiestOf(examplesOf(table).filter((one) => one.rule === index && one.done));
+  if (!best?.done) return undefined;
+  const { sighting, turns: solution, done } = best;
+  const setup = setUpFor(sighting.address, sighting.seen, [solution]);
+  return { shown: exampleOf({ sighting, setup, solution }, lesson, rule, 'rules:', rule.number), done };
 }

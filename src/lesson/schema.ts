@@ -321,7 +321,7 @@ export const lessonSchema = z.strictObject({
   ).optional(),
   plan: about(
     z.strictObject({ minutes: about(z.int().min(10).max(240), 'How long the evening is.', 60) }),
-    'Prints a running order for the coach: what to show for each rule, what to ask, the slip to expect.',
+    'Prints a running order for the coach: what to show and when, what to ask, the slip to expect, set-ups for a drill.',
     { minutes: 60 },
   ).optional(),
   text: about(

@@ -1,10 +1,11 @@
 /** ProvedLesson -> the handout: head, explanation, a panel for each case. */
 import { type Block, type ColumnsBlock, mm, type Sheet, type Span } from '../layout/blocks.ts';
-import type { Lesson, TextLine } from '../lesson/lesson.ts';
+import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedPart } from '../lesson/proved.ts';
 import { drawHold } from '../svg/draw-hold.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
+import { clubLine, dotted, titleBlock } from './heading.ts';
 import { casePanel } from './panel.ts';
 import { lineSpans, type Making, noteBlocks, plainText, textBlocks } from './phrases.ts';
 import { promisesOf } from './promises.ts';
@@ -23,32 +24,18 @@ const NARROWEST_PANEL = mm(78);
 const plain = (text: string): Span[] => [{ kind: 'plain', text }];
 const small = (spans: readonly Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
 
-/** Several lines as one, a dot between. */
-const dotted = (lines: readonly (TextLine | undefined)[], making: Making): Span[] =>
-  lines
-    .filter((line) => line !== undefined)
-    .flatMap((line, i) => [...(i > 0 ? plain(' · ') : []), ...lineSpans(line, making)]);
-
 /** Club and course above the title, what is promised below it, lines for name and date beside them. */
 function head(proved: ProvedLesson, making: Making): Block[] {
   const { lesson } = proved;
   const { handout } = making.words;
-  const above = dotted([lesson.club, lesson.course], making);
   const promises = promisesOf(proved, making.words);
   const below = [
     ...dotted([lesson.audience], making),
     ...(promises ? plain(`${lesson.audience ? ' · ' : ''}${promises}`) : []),
   ];
   const titles: Block[] = [
-    ...(above.length > 0 ? [{ kind: 'text', role: 'P', style: 'label', spans: above } as const] : []),
-    {
-      kind: 'text',
-      role: 'H1',
-      style: 'title',
-      spans: lesson.title ? lineSpans(lesson.title, making) : [],
-      bookmark: plainText(lesson.title, making),
-      ...(lesson.title && { origin: lesson.title.span }),
-    },
+    ...clubLine(lesson, making),
+    titleBlock(lesson, making),
     ...(below.length > 0 ? [{ kind: 'text', role: 'P', style: 'note', ink: 'grey', spans: below } as const] : []),
   ];
   const lines: Block[] = [

@@ -74,6 +74,12 @@ export function phaseGroups({ phases, solution }: ProvedSolution, start: Standin
 export const solvedGroups = ({ solutions, address }: ProvedCase, making: Making): Groups =>
   phaseGroups(solutions[0]!, standingAt(address), making);
 
+/** How long the first solution is, in its ring. */
+export function ringOf({ solutions }: ProvedCase, { words: { handout } }: Making): NonNullable<TurnsBlock['ring']> {
+  const { length } = solutions[0]!.claim;
+  return { text: String(length), spoken: handout.turns(length) };
+}
+
 /** Two stand beside each other in the narrowest panel. */
 const STATE = mm(17);
 const STATE_GAP = mm(2);

@@ -7,7 +7,7 @@ import { positionAt } from '../lesson/source.ts';
 import type { ChoiceExercise, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import type { Making } from './phrases.ts';
-import { itemId, optionText, rightLetters, shorterId, shorterOf } from './practice-texts.ts';
+import { itemId, optionText, rightLetters, shorterId, shorterOf, textsOf } from './practice-texts.ts';
 
 function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
   const { lesson } = paper.student.proved;
@@ -50,7 +50,7 @@ function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, m
     ...commonOf(paper, item, making),
     kind: 'choice',
     asks: e.kind as ChoiceClaim['asks'],
-    options: item.order.map((i) => optionText(e.options[i]!, making)),
+    options: item.order.map((i) => optionText(e.options[i]!, textsOf(paper, making))),
     letters: item.letters,
     answer: rightLetters(item),
     ...(slip && {

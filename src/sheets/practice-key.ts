@@ -10,7 +10,16 @@ import { drawPlace } from '../svg/draw-place.ts';
 import { drawWhole } from '../svg/draw-whole.ts';
 import type { Look } from '../svg/marks.ts';
 import { type Making, plainText, printedTurns } from './phrases.ts';
-import { drawnOnce, itemId, lookOf, optionSpans, rightLetters, shorterId, shorterOf } from './practice-texts.ts';
+import {
+  drawnOnce,
+  itemId,
+  lookOf,
+  optionSpans,
+  rightLetters,
+  shorterId,
+  shorterOf,
+  textsOf,
+} from './practice-texts.ts';
 import { grey, line, plain, strong } from './texts.ts';
 
 const GAP = mm(7);
@@ -53,7 +62,7 @@ function choice(item: PaperItem, desk: Desk): Block {
   const { making } = desk;
   const answer: Span[] = exercise.slip
     ? slipSpans(item, desk)
-    : exercise.right.flatMap((i) => optionSpans(exercise.options[i]!, making));
+    : exercise.right.flatMap((i) => optionSpans(exercise.options[i]!, textsOf(desk.paper, making)));
   const head = [numberSpan(item), strong(rightLetters(item)), plain('\u00a0\u00a0\u00a0'), ...answer];
   const isSetUpTheAnswer = exercise.kind === 'picture';
   return stack([line('body', ...head), ...(isSetUpTheAnswer ? [] : [line('note', ...setUpSpans(item, desk))])]);

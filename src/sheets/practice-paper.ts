@@ -11,8 +11,9 @@ import { drawBlank } from '../svg/draw-place.ts';
 import type { Look } from '../svg/marks.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import type { Scene } from '../svg/scene.ts';
-import { lineSpans, type Making, plainText, printedTurns } from './phrases.ts';
-import { drawnOnce, itemId, lookOf, numberOf, optionSpans, pictureOf } from './practice-texts.ts';
+import { clubLine } from './heading.ts';
+import { type Making, plainText, printedTurns } from './phrases.ts';
+import { drawnOnce, itemId, lookOf, numberOf, optionSpans, pictureOf, textsOf } from './practice-texts.ts';
 import { grey, line, plain, strong } from './texts.ts';
 
 const GAP = mm(7);
@@ -81,7 +82,7 @@ const blankFor = (piece: 'corner' | 'edge', desk: Desk): Scene =>
   shownOnce(`blank ${piece}`, desk, () => drawBlank(desk.look, desk.making.words.practice.drawing.blank(piece)));
 
 /** Each choice on a line, its letter first. */
-const choices = ({ options }: ChoiceExercise, { order, letters }: PaperItem, { making }: Desk): Block[] =>
+const choices = ({ options }: ChoiceExercise, { order, letters }: PaperItem, { paper, making }: Desk): Block[] =>
   order.map((option, i) => ({
     kind: 'columns',
     gap: 0,
@@ -89,7 +90,10 @@ const choices = ({ options }: ChoiceExercise, { order, letters }: PaperItem, { m
       { width: LETTER, child: line('body', strong(letters[i]!)) },
       {
         width: { share: 1 },
-        child: line(options[option]!.says === 'rule' ? 'note' : 'body', ...optionSpans(options[option]!, making)),
+        child: line(
+          options[option]!.says === 'rule' ? 'note' : 'body',
+          ...optionSpans(options[option]!, textsOf(paper, making)),
+        ),
       },
     ],
   }));
@@ -238,12 +242,9 @@ function head(desk: Desk): Block[] {
   const { paper, making, look } = desk;
   const { lesson } = paper.student.proved;
   const { handout, practice } = making.words;
-  const above = [lesson.club, lesson.course]
-    .filter((l) => l !== undefined)
-    .flatMap((l, i) => [...(i > 0 ? [plain(' · ')] : []), ...lineSpans(l, making)]);
   const whose = [practice.paper(paper.code), ...(paper.student.code ? [practice.student(paper.student.code)] : [])];
   const titles: Block[] = [
-    ...(above.length > 0 ? [line('label', ...above)] : []),
+    ...clubLine(lesson, making),
     {
       kind: 'text',
       role: 'H1',

@@ -2,14 +2,13 @@
 
 import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
 import type { Block, Span } from '../layout/blocks.ts';
-import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { Option, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Look } from '../svg/marks.ts';
 import type { Scene } from '../svg/scene.ts';
 import { type Making, printedTurns } from './phrases.ts';
-import { conditionSpans, wholeOf } from './rule-words.ts';
+import { type RuleTexts, textSpans, wholeText } from './rule-texts.ts';
 import { plain, strong } from './texts.ts';
 
 /** The number by which an item is called, here and in the claims file. */
@@ -27,34 +26,30 @@ export const numberOf = ({ number }: PaperItem): Block => ({
   spans: [strong(String(number))],
 });
 
-/** All that the rule must see, its colours named by the words of the cross alone. */
-const ruleSpans = (rule: ProvedLessonRule, making: Making): Span[] =>
-  conditionSpans(wholeOf(rule), rule.example!.case.colours.D, making, false);
+export const textsOf = ({ student }: PracticePaper, making: Making): RuleTexts => ({
+  lesson: student.proved.lesson,
+  making,
+});
 
-export function optionSpans(option: Option, making: Making): Span[] {
+/** What a choice offers, its rule with all that it must see to stand alone. */
+export function optionSpans(option: Option, texts: RuleTexts): Span[] {
   switch (option.says) {
     case 'turns':
-      return [{ kind: 'turns', turns: printedTurns(option.turns, making) }];
+      return [{ kind: 'turns', turns: printedTurns(option.turns, texts.making) }];
     case 'word':
-      return [plain(making.words.practice.options[option.word])];
+      return [plain(texts.making.words.practice.options[option.word])];
     case 'rule':
-      return ruleSpans(option.rule, making);
+      return textSpans(wholeText(option.rule, texts) ?? '', texts);
   }
 }
 
 /** In ASCII, for the claims file. */
-export function optionText(option: Option, making: Making): string {
-  switch (option.says) {
-    case 'turns':
-      return writeTurns(option.turns, making.wide);
-    case 'word':
-      return making.words.practice.options[option.word];
-    case 'rule':
-      return ruleSpans(option.rule, making)
+export const optionText = (option: Option, texts: RuleTexts): string =>
+  option.says === 'turns'
+    ? writeTurns(option.turns, texts.making.wide)
+    : optionSpans(option, texts)
         .map((span) => ('text' in span ? span.text : ''))
         .join('');
-  }
-}
 
 /** The letter of an option, by its index. */
 export const letterOf = ({ order, letters }: PaperItem, option: number): string => letters[order.indexOf(option)]!;

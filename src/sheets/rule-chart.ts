@@ -1,221 +1,124 @@
-/** ProvedLesson -> the chart of its rules: see this, turn this face, then you have that; exceptions beside their rule. */
-import { afterTurns } from '../cube/cube.ts';
-import { writeCondition } from '../cube/teach/conditions.ts';
-import { narrowed } from '../cube/teach/narrow.ts';
-import { type Condition, turnsTheCube } from '../cube/teach/rules.ts';
-import { type Block, type ColumnsBlock, mm, type Sheet, type Span } from '../layout/blocks.ts';
+/** ProvedLesson -> the chart of its rules: a tree of questions, what to turn at its leaves. */
+import { type Answer, leavesOf, type Question, type Tree, treeOf } from '../cube/teach/tree.ts';
+import { type Block, mm, type Pt, type Sheet, type Span } from '../layout/blocks.ts';
 import type { Claim } from '../lesson/claim.ts';
-import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedLessonRule, ProvedRules } from '../lesson/prove-rules.ts';
-import type { ProvedCase } from '../lesson/proved.ts';
-import { drawCase } from '../svg/draw-case.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
-import { casePicture, solvedGroups } from './panel.ts';
-import { lineSpans, type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
-import { aimText, conditionSpans, counselSpans, wholeOf } from './rule-words.ts';
-import { note, plain } from './texts.ts';
+import { clubLine, headRule, titleBlock } from './heading.ts';
+import { type Making, plainText } from './phrases.ts';
+import { isLong, MOST_EXCEPTIONS, ruleLeaf } from './rule-leaf.ts';
+import { answerText, type RuleTexts, statementText, textSpans, wordsOf } from './rule-texts.ts';
+import { line, note, plain, strong } from './texts.ts';
 
-const PICTURE = mm(26);
-const AFTER = mm(19);
-const LEGEND = mm(19);
-const GUTTER = mm(4);
-const NARROWEST = mm(42);
-/** More exceptions than these make no chart: they are counted. */
-const MOST_EXCEPTIONS = 6;
+const ANSWER = mm(14);
+const ANSWER_GAP = mm(2);
+/** A branch that would be narrower, or taller than what a head leaves of the smallest page, stands below its answer. */
+const NARROWEST_BRANCH = { question: mm(120), leaf: mm(85) } as const;
+const TALLEST_BRANCH = mm(128);
+const BRANCH_GAP = mm(0.7);
+const LEGEND = mm(18);
 
-/** Rules that follow each other and have a condition in common stand under it: it is asked once. */
-interface Branch {
-  readonly shared: Condition | undefined;
+/** Many leaves have smaller pictures, so that the chart stays on a page; two rows of exceptions are as tall as a leaf. */
+function pictureFor(rules: readonly ProvedLessonRule[], leaves: number): Pt {
+  const shown = rules.map(({ exceptions }) => Math.min(exceptions.length, MOST_EXCEPTIONS));
+  const rows = shown.reduce((sum, count) => sum + Math.ceil(count / 2), leaves * 2) / 2;
+  return rows <= 3 ? mm(38) : rows <= 4 ? mm(33) : rows <= 5 ? mm(27) : mm(22.5);
+}
+
+interface Drawing extends RuleTexts {
   readonly rules: readonly ProvedLessonRule[];
+  readonly picture: Pt;
 }
 
-function branchesOf(rules: readonly ProvedLessonRule[]): Branch[] {
-  const texts = rules.map((rule) => wholeOf(rule).map(writeCondition));
-  const branches: Branch[] = [];
-  for (let from = 0; from < rules.length; ) {
-    // The condition that reaches furthest; of those the one that is written first.
-    const reach = (text: string): number => {
-      let to = from;
-      while (texts[to]?.includes(text)) to++;
-      return to;
-    };
-    const best = texts[from]!.reduce<string | undefined>((a, b) => (a && reach(a) >= reach(b) ? a : b), undefined);
-    const to = best ? reach(best) : from + 1;
-    const isShared = best !== undefined && to > from + 1;
-    const shared = isShared ? wholeOf(rules[from]!).find((c) => writeCondition(c) === best) : undefined;
-    branches.push({ shared, rules: rules.slice(from, shared ? to : from + 1) });
-    from = shared ? to : from + 1;
-  }
-  return branches;
-}
-
-function exceptionBlocks({ exceptions, proved }: ProvedLessonRule, lesson: Lesson, making: Making): Block[] {
-  if (exceptions.length === 0) return [];
-  const { rules, handout } = making.words;
-  const more = narrowed(proved.sightings, (i) => proved.done[i] !== undefined);
-  const mend = more && plainOf(conditionSpans(more.conditions, lesson.colours.D, making));
+function questionBlocks({ asks }: Question, drawing: Drawing): Block[] {
+  const { rules } = drawing.making.words;
+  const ask =
+    'feature' in asks
+      ? wordsOf(asks, drawing).ask
+      : rules.together(asks.together.map((condition) => statementText(condition, drawing)));
+  const means =
+    'feature' in asks ? [wordsOf(asks, drawing).means] : asks.together.map((c) => wordsOf(c, drawing).means);
   return [
-    {
-      kind: 'text',
-      role: 'P',
-      style: 'note',
-      spans: [{ kind: 'strong', text: rules.exceptions(exceptions.length) }],
-      keepWithNext: true,
-    },
-    {
-      kind: 'grid',
-      columns: 3,
-      least: mm(40),
-      gap: GUTTER,
-      rowGap: mm(2),
-      cells: exceptions.slice(0, MOST_EXCEPTIONS).map((one) => ({
-        kind: 'stack',
-        keep: true,
-        gap: mm(0.5),
-        children: [
-          { kind: 'figure', scene: casePicture(one, making), width: AFTER },
-          {
-            kind: 'turns',
-            label: handout.setUp,
-            groups: [{ turns: printedTurns(one.case.setup, making) }],
-          },
-          {
-            kind: 'turns',
-            label: handout.solve,
-            groups: solvedGroups(one, making),
-            ring: ringOf(one, making),
-            claims: one.solutions.map(({ claim }) => claim.id),
-          },
-        ],
-      })),
-    },
-    ...(exceptions.length > MOST_EXCEPTIONS
-      ? [note(plain(rules.exceptionsMore(exceptions.length - MOST_EXCEPTIONS)))]
-      : []),
-    ...(mend ? [note(plain(rules.exactWith(mend.charAt(0).toLowerCase() + mend.slice(1))))] : []),
-    { kind: 'space', height: mm(3) },
+    { kind: 'text', role: 'H2', style: 'body', spans: textSpans(ask, drawing, { strong: true }), keepWithNext: true },
+    ...means
+      .filter((text) => text !== undefined)
+      .map((text): Block => ({ ...line('label', ...textSpans(text, drawing)), keepWithNext: true })),
   ];
 }
 
-const plainOf = (spans: readonly Span[]): string => spans.map((span) => ('text' in span ? span.text : '')).join('');
-
-/** The pair as it stands when the advice has been followed, before the rest. */
-function standsThen({ said, example }: ProvedLessonRule, making: Making): Block | undefined {
-  const phases = example?.solutions[0]?.phases?.phases;
-  if (!example || !phases || phases.length < 2) return undefined;
-  const turns = turnsTheCube(said.rule.counsel) ? phases[0]!.turns : phases.slice(0, -1).flatMap((p) => p.turns);
-  const scene = drawCase(afterTurns(example.cube, turns), example.goal, 'open', {
-    colours: example.case.colours,
-    ink: making.ink,
-    words: making.words,
+function answerSpans(answer: Answer, drawing: Drawing): Span[] {
+  const { rules } = drawing.making.words;
+  return textSpans(answer.kind === 'is' ? answerText(answer.condition, drawing) : rules[answer.kind], drawing, {
+    strong: true,
   });
-  return { kind: 'figure', scene, width: AFTER };
 }
 
-function row(rule: ProvedLessonRule, shared: Condition | undefined, lesson: Lesson, making: Making): Block {
-  const { said, proved, claim, example } = rule;
-  const { rules, handout } = making.words;
-  const own = wholeOf(rule).filter((c) => !shared || writeCondition(c) !== writeCondition(shared));
-  const labelled = (label: string, ...spans: Span[]): Block => ({
-    kind: 'text',
-    role: 'P',
-    style: 'note',
-    spans: [{ kind: 'plain', text: `${label}\u00a0\u00a0`, ink: 'grey' }, ...spans],
-  });
-  const then = standsThen(rule, making);
-  const text: Block[] = [
-    {
-      kind: 'text',
-      role: 'H3',
-      style: 'panel',
-      spans: [
-        { kind: 'plain', text: `${said.number}\u00a0\u00a0`, ink: 'grey' },
-        ...conditionSpans(own, lesson.colours.D, making),
-      ],
-      origin: said.span,
-    },
-    labelled(rules.turn, ...counselSpans(said.rule, lesson, making)),
-    labelled(
-      rules.stands,
-      { kind: 'strong', text: aimText(said.rule, lesson, making) },
-      plain(` · ${rules.holds(proved.holds, proved.sightings.length, claim.most)}`),
-    ),
-    ...noteBlocks(said.say, making),
-  ];
-  const tries: Block[] = example
-    ? [
-        { kind: 'turns', label: rules.try, groups: [{ turns: printedTurns(example.case.setup, making) }] },
-        {
-          kind: 'turns',
-          label: handout.solve,
-          groups: solvedGroups(example, making),
-          ring: ringOf(example, making),
-          claims: [claim.id, ...example.solutions.map(({ claim: c }) => c.id)],
-        },
-      ]
-    : [];
-  const none: Block = { kind: 'space', height: 0 };
-  const before: Block = example ? { kind: 'figure', scene: casePicture(example, making), width: PICTURE } : none;
-  const after = then ?? none;
-  const seen: Block = { kind: 'stack', gap: mm(0.8), children: text };
-  const tried: Block = { kind: 'stack', gap: 0, children: tries };
+const mayBeTall = (tree: Tree, { rules }: Drawing): boolean =>
+  tree.kind === 'question' || (tree.rule !== undefined && isLong(rules[tree.rule]!));
+
+function branchBlock(answer: Answer, tree: Tree, drawing: Drawing): Block {
+  const words: Block = { ...note(...answerSpans(answer, drawing)), keepWithNext: true };
+  const below = treeBlock(tree, drawing);
+  const stacked: Block = { kind: 'stack', gap: mm(1), children: [words, below] };
   return {
     kind: 'stack',
-    keep: true,
+    gap: BRANCH_GAP,
     line: 'above',
-    gap: mm(1.6),
-    claims: [claim.id],
-    origin: said.span,
     children: [
       {
-        ...beside([PICTURE, before], [1.35, seen], [AFTER, after], [1, tried]),
+        kind: 'columns',
+        gap: ANSWER_GAP,
+        columns: [
+          { width: ANSWER, child: words },
+          { width: { share: 1 }, child: { kind: 'stack', gap: ANSWER_GAP, line: 'left', children: [below] } },
+        ],
         fallback: {
-          tallerThan: mm(200),
-          narrowerThan: NARROWEST,
-          instead: {
-            kind: 'stack',
-            gap: mm(1.6),
-            children: [beside([PICTURE, before], [1, seen]), beside([PICTURE, after], [1, tried])],
-          },
+          tallerThan: mayBeTall(tree, drawing) ? TALLEST_BRANCH : Number.POSITIVE_INFINITY,
+          narrowerThan: NARROWEST_BRANCH[tree.kind],
+          instead: stacked,
         },
       },
     ],
   };
 }
 
-/** Columns of a width in points, or of a small share of what is left. */
-const beside = (...columns: readonly (readonly [number, Block])[]): ColumnsBlock => ({
-  kind: 'columns',
-  gap: GUTTER,
-  columns: columns.map(([width, child]) => ({ width: width < 2 ? { share: width } : width, child })),
-});
-
-function ringOf({ solutions }: ProvedCase, { words: { handout } }: Making) {
-  const { length } = solutions[0]!.claim;
-  return { text: String(length), spoken: handout.turns(length) };
+function treeBlock(tree: Tree, drawing: Drawing): Block {
+  if (tree.kind === 'question') {
+    return {
+      kind: 'stack',
+      gap: BRANCH_GAP,
+      children: [
+        { kind: 'stack', gap: 0, children: questionBlocks(tree, drawing) },
+        ...tree.branches.map(({ answer, tree: below }) => branchBlock(answer, below, drawing)),
+      ],
+    };
+  }
+  if (tree.rule !== undefined) return ruleLeaf(drawing.rules[tree.rule]!, drawing, drawing.picture);
+  const { noRule } = drawing.making.words.rules;
+  return line('body', ...textSpans(noRule, drawing));
 }
 
-function branch({ shared, rules }: Branch, lesson: Lesson, making: Making): Block[] {
-  const heading: Block[] = shared
-    ? [
-        {
-          kind: 'text',
-          role: 'H2',
-          style: 'heading',
-          spans: [...conditionSpans([shared], lesson.colours.D, making), plain(' …')],
-          keepWithNext: true,
-        },
-        { kind: 'space', height: mm(1.5) },
-      ]
-    : [];
+function head({ lesson }: ProvedLesson, { table, rules }: ProvedRules, making: Making): Block[] {
+  const { handout, rules: words } = making.words;
+  const isExact = rules.every(({ claim }) => claim.exact) && table.uncovered.length === 0;
+  const hold = `${handout.hold}: ${handout.holdWords(lesson.colours.D, lesson.hold.front)}.`;
+  const about = [hold, ...handout.signs.slice(0, 2), ...(isExact ? [] : [words.chart.inexact])];
+  const titles: Block[] = [
+    ...clubLine(lesson, making),
+    titleBlock(lesson, making),
+    note(strong(`${words.chart.lead} `), plain(about.join(' '))),
+  ];
   return [
-    ...heading,
-    ...rules.flatMap((rule): Block[] => [
-      row(rule, shared, lesson, making),
-      { kind: 'space', height: mm(3) },
-      ...exceptionBlocks(rule, lesson, making),
-    ]),
+    {
+      kind: 'columns',
+      gap: mm(10),
+      columns: [
+        { width: { share: 1 }, child: { kind: 'stack', gap: 0, children: titles } },
+        { width: LEGEND, child: { kind: 'figure', scene: openViewLegend(making.words, making.ink), width: LEGEND } },
+      ],
+    },
+    ...headRule(),
   ];
 }
 
@@ -223,61 +126,21 @@ function branch({ shared, rules }: Branch, lesson: Lesson, making: Making): Bloc
 export const ruleChartClaims = ({ rules }: ProvedRules): Claim[] =>
   rules.flatMap(({ claim, example, exceptions }) => [
     claim,
-    ...[...(example ? [example] : []), ...exceptions].flatMap((one: ProvedCase) => one.solutions.map((s) => s.claim)),
+    ...[...(example ? [example] : []), ...exceptions.slice(0, MOST_EXCEPTIONS)].flatMap(({ shown }) =>
+      shown.solutions.map((s) => s.claim),
+    ),
   ]);
 
-export function ruleChart({ lesson, edition }: ProvedLesson, { table, rules }: ProvedRules, making: Making): Sheet {
-  const { rules: words, handout, language } = making.words;
-  const title = plainText(lesson.title, making);
-  const isExact = rules.every(({ claim }) => claim.exact) && table.uncovered.length === 0;
-  const above = [lesson.club, lesson.course].filter((line) => line !== undefined);
+export function ruleChart(proved: ProvedLesson, rules: ProvedRules, making: Making): Sheet {
+  const { lesson, edition } = proved;
+  const words = making.words.rules.chart;
+  const tree = treeOf(rules.table);
+  const title = words.title(plainText(lesson.title, making));
+  const picture = pictureFor(rules.rules, leavesOf(tree).length);
   return {
-    title: `${title}: ${words.title}`,
-    language,
-    body: [
-      {
-        kind: 'columns',
-        gap: GUTTER,
-        columns: [
-          {
-            width: { share: 1 },
-            child: {
-              kind: 'stack',
-              gap: 0,
-              children: [
-                ...(above.length > 0
-                  ? [
-                      {
-                        kind: 'text' as const,
-                        role: 'P' as const,
-                        style: 'label' as const,
-                        spans: above.flatMap((line, i) => [
-                          ...(i > 0 ? [plain(' · ')] : []),
-                          ...lineSpans(line, making),
-                        ]),
-                      },
-                    ]
-                  : []),
-                { kind: 'text', role: 'H1', style: 'title', spans: [plain(words.title)], bookmark: words.title },
-                note(plain(`${title} · ${words.about(rules.length, isExact)}`)),
-                note(
-                  { kind: 'strong', text: `${handout.hold}: ` },
-                  plain(handout.holdWords(lesson.colours.D, lesson.hold.front)),
-                ),
-              ],
-            },
-          },
-          { width: LEGEND, child: { kind: 'figure', scene: openViewLegend(making.words, making.ink), width: LEGEND } },
-        ],
-      },
-      { kind: 'space', height: mm(2) },
-      { kind: 'rule', weight: 'heavy' },
-      { kind: 'space', height: mm(3) },
-      ...branchesOf(rules).flatMap((one) => branch(one, lesson, making)),
-    ],
-    foot: {
-      left: [handout.foot(`${title} · ${words.title}`, edition), handout.proved(edition)],
-      right: handout.page,
-    },
+    title,
+    language: making.words.language,
+    body: [...head(proved, rules, making), treeBlock(tree, { lesson, making, rules: rules.rules, picture })],
+    foot: { left: [words.foot(title, edition), words.proved(edition)], right: making.words.handout.page },
   };
 }

@@ -1,211 +1,243 @@
-/** ProvedLesson -> the coach's running order: what to show for each rule, what to ask, the slip to expect, and a report. */
-import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
+/** ProvedLesson -> the coach's running order: what to show and ask, which slip to expect, how long each step is. */
+import { afterTurns } from '../cube/cube.ts';
+import { turnOf } from '../cube/turns.ts';
+import { type Block, mm, type Sheet } from '../layout/blocks.ts';
 import type { Claim } from '../lesson/claim.ts';
-import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
-import type { PlannedExample, PlanStep, ProvedPlan } from '../lesson/prove-plan.ts';
+import {
+  type DrillItem,
+  type ExpectedSlip,
+  type PlanContent,
+  type PlanStep,
+  type ProvedPlan,
+  planClaims,
+  type TurnedPair,
+} from '../lesson/prove-plan.ts';
 import type { ProvedRules } from '../lesson/prove-rules.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
-import { casePicture, solvedGroups } from './panel.ts';
-import { type Making, plainText, printedTurns } from './phrases.ts';
-import { aimText, conditionSpans, counselSpans, questionSpans, wholeOf } from './rule-words.ts';
-import { grey, line, note, plain } from './texts.ts';
+import { rulesReport } from '../lesson/rule-report.ts';
+import { drawCase } from '../svg/draw-case.ts';
+import { clubLine, headRule, titleBlock } from './heading.ts';
+import { casePicture } from './panel.ts';
+import { type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
+import { labelled, type StepBlocks, stepBlock } from './plan-step.ts';
+import {
+  adviceSpans,
+  answerText,
+  type RuleTexts,
+  statementText,
+  textSpans,
+  thenText,
+  wholeText,
+  wordsOf,
+} from './rule-texts.ts';
+import { smallCase, solutionLine } from './shown-case.ts';
+import { line, note, plain, strong } from './texts.ts';
 
-const MINUTES = mm(13);
-const PICTURE = mm(22);
-const GUTTER = mm(4);
-const NARROWEST = mm(66);
+const MOST_UNCOVERED = 6;
+const COLUMN_GAP = mm(5);
+const NARROWEST_CASE = mm(62);
+const Y = turnOf('rotation', 'y', 1);
 
-const labelled = (label: string, ...spans: Span[]): Block => line('body', grey(`${label}\u00a0\u00a0`), ...spans);
+/** The set-up large, to be read from where it lies while both hands hold the cube; the solution below it. */
+const demonstrated = (shown: ProvedCase, making: Making): Block[] => [
+  line('title', { kind: 'turns', turns: printedTurns(shown.case.setup, making) }),
+  ...solutionLine(shown, making),
+];
 
-/** Minutes at the left, what happens beside them. */
-const step = (minutes: number, children: readonly Block[], making: Making): Block => ({
-  kind: 'stack',
-  keep: true,
-  line: 'above',
-  gap: mm(1.6),
-  children: [
-    {
-      kind: 'columns',
-      gap: GUTTER,
-      columns: [
-        {
-          width: MINUTES,
-          child: {
-            kind: 'text',
-            role: 'P',
-            style: 'panel',
-            spans: [{ kind: 'strong', text: making.words.plan.short(minutes) }],
-          },
-        },
-        { width: { share: 1 }, child: { kind: 'stack', gap: mm(1.2), children } },
-      ],
-    },
-  ],
+const sideBySide = (cells: readonly Block[]): Block => ({
+  kind: 'grid',
+  columns: 2,
+  least: NARROWEST_CASE,
+  gap: COLUMN_GAP,
+  rowGap: mm(2),
+  cells,
 });
 
-const heading = (...spans: Span[]): Block => ({ kind: 'text', role: 'H3', style: 'panel', spans });
-
-/** A set-up in the size of a heading, to be read at arm's length, with the picture and the solution that is proved. */
-const shownBlock = (label: string, one: ProvedCase, making: Making): Block => ({
-  kind: 'columns',
-  gap: GUTTER,
-  columns: [
-    { width: PICTURE, child: { kind: 'figure', scene: casePicture(one, making), width: PICTURE } },
-    {
-      width: { share: 1 },
-      child: {
-        kind: 'stack',
-        gap: mm(0.5),
-        children: [
-          note({ kind: 'plain', text: label, ink: 'grey' }),
-          {
-            kind: 'text',
-            role: 'P',
-            style: 'heading',
-            spans: [{ kind: 'turns', turns: printedTurns(one.case.setup, making) }],
-          },
-          {
-            kind: 'turns',
-            label: making.words.handout.solve,
-            groups: solvedGroups(one, making),
-            claims: one.solutions.map(({ claim }) => claim.id),
-          },
-        ],
-      },
-    },
-  ],
-});
-
-function exampleBlocks({ isException, shown, contrast, alike }: PlannedExample, making: Making): Block[] {
-  const { plan } = making.words;
-  return [
-    {
-      kind: 'grid',
-      columns: 2,
-      least: NARROWEST,
-      gap: GUTTER,
-      rowGap: mm(2),
-      cells: [
-        shownBlock(plan.show(isException), shown, making),
-        ...(alike ? [shownBlock(plan.slip(alike.rule.said.number), alike.shown, making)] : []),
-      ],
-    },
-    ...(contrast ? [note(plain(plan.turned(contrast.turn, contrast.rule.said.number)))] : []),
-  ];
+/** The last question on the way to the rule, with its answer and what stands then. */
+function askBlocks({ asked, rule }: PlanContent & { does: 'rule' }, texts: RuleTexts): Block[] {
+  if (!asked) return [];
+  const { plan, rules } = texts.making.words;
+  const { asks, answer } = asked;
+  const question =
+    'feature' in asks ? wordsOf(asks, texts).ask : rules.together(asks.together.map((c) => statementText(c, texts)));
+  const wanted = answer.kind === 'is' ? answerText(answer.condition, texts) : rules[answer.kind];
+  const then = thenText(rule.said.rule.counsel, texts);
+  return [labelled(plan.ask, `${question} ${plan.answer(wanted, then)}`, texts)];
 }
 
-function ruleStep({ rule, examples, minutes }: PlanStep & { kind: 'rule' }, lesson: Lesson, making: Making): Block[] {
-  const { plan } = making.words;
-  const { when } = rule.said.rule;
-  const questions = when.flatMap((condition, i): Span[] => [
-    ...(i > 0 ? [plain(' ')] : []),
-    ...questionSpans(condition, lesson, making),
-  ]);
-  const top = step(
-    minutes,
-    [
-      heading(
-        { kind: 'plain', text: `${plan.rule(rule.said.number)}\u00a0\u00a0`, ink: 'grey' },
-        ...conditionSpans(wholeOf(rule), lesson.colours.D, making),
+function slipBlock({ shown, rule, isException, differ }: ExpectedSlip, texts: RuleTexts): Block {
+  const { slip, slips } = texts.making.words.plan;
+  const statements = differ.map((condition) => statementText(condition, texts));
+  const text = isException ? slips.exception(statements) : slips.neighbour(rule.said.number, statements);
+  return smallCase(shown, texts.making, { above: [labelled(slip, text, texts)] });
+}
+
+function ruleStep(content: PlanContent & { does: 'rule' }, texts: RuleTexts): StepBlocks {
+  const { rule, shown, slip } = content;
+  const { steps } = texts.making.words.plan;
+  const whole = wholeText(rule, texts);
+  return {
+    title: steps.rule(rule.said.number),
+    picture: casePicture(shown, texts.making),
+    body: [
+      note(
+        ...textSpans(`${whole ? steps.alone(whole) : steps.earlier} `, texts),
+        ...adviceSpans(rule.said.rule.counsel, texts),
+        plain('.'),
       ),
-      ...(questions.length > 0 ? [labelled(plan.ask, ...questions)] : []),
-      labelled(
-        plan.answer,
-        ...counselSpans(rule.said.rule, lesson, making),
-        plain(`: ${aimText(rule.said.rule, lesson, making)}`),
-      ),
-      ...(rule.exceptions.length > 0 ? [note(plain(plan.slipException(rule.exceptions.length)))] : []),
-      ...(examples[0] ? exampleBlocks(examples[0], making) : []),
+      ...demonstrated(shown, texts.making),
+      ...askBlocks(content, texts),
+      ...noteBlocks(rule.said.say, texts.making),
+      ...(slip ? [slipBlock(slip, texts)] : []),
     ],
-    making,
-  );
-  const more = examples.slice(1).map(
-    (example): Block => ({
-      kind: 'columns',
-      gap: GUTTER,
-      columns: [
-        { width: MINUTES, child: { kind: 'space', height: 0 } },
-        {
-          width: { share: 1 },
-          child: { kind: 'stack', gap: mm(1.2), keep: true, children: exampleBlocks(example, making) },
-        },
-      ],
-    }),
-  );
-  return [top, ...more.flatMap((block): Block[] => [{ kind: 'space', height: mm(2) }, block])];
+  };
 }
 
-function stepBlocks(one: PlanStep, lesson: Lesson, making: Making): Block[] {
-  const { plan } = making.words;
-  const said = {
-    open: [plan.open, plan.openDo],
-    break: [plan.pause, plan.pauseDo],
-    practise: [plan.practise, plan.practiseDo],
-    close: [plan.close, plan.closeDo],
-  } as const;
-  const blocks =
-    one.kind === 'rule'
-      ? ruleStep(one, lesson, making)
-      : [
-          step(
-            one.minutes,
-            [heading({ kind: 'strong', text: said[one.kind][0] }), line('body', plain(said[one.kind][1]))],
-            making,
-          ),
-        ];
-  return [...blocks, { kind: 'space', height: mm(3) }];
+function partStep({ part, shown }: PlanContent & { does: 'part' }, texts: RuleTexts): StepBlocks {
+  const { lesson, making } = texts;
+  const { plan, handout } = making.words;
+  const { hold, colours, watch } = shown.case;
+  const isHeldOtherwise = hold.up !== lesson.hold.up || hold.front !== lesson.hold.front;
+  return {
+    title: part.heading ? plainText(part.heading, making) : plan.steps.part,
+    picture: casePicture(shown, making),
+    body: [
+      ...(isHeldOtherwise ? [labelled(handout.hold, handout.holdWords(colours.D, hold.front), texts)] : []),
+      ...demonstrated(shown, making),
+      labelled(plan.ask, plan.steps.partAsk, texts),
+      ...noteBlocks(watch, making),
+    ],
+  };
 }
 
-function report({ table, rules }: ProvedRules, { words: { plan } }: Making): Block[] {
-  const { cost, uncovered, sightings } = table;
+function pairBlock({ before, after, rules }: TurnedPair, texts: RuleTexts): Block {
+  const { lesson, making } = texts;
+  const scene = drawCase(afterTurns(before.cube, [Y]), before.goal, 'open', { ...making, colours: lesson.colours });
+  const words = making.words.plan.steps.turnedPair(rules[0].said.number, rules[1].said.number);
+  return {
+    kind: 'stack',
+    gap: mm(1.5),
+    children: [
+      smallCase(before, making, { above: [note(...textSpans(words, texts))] }),
+      smallCase(after, making, { scene }),
+    ],
+  };
+}
+
+function turnedStep(pairs: readonly TurnedPair[], texts: RuleTexts): StepBlocks {
+  const { plan } = texts.making.words;
+  const { title, text, ask } = plan.steps.turned;
+  return {
+    title,
+    body: [
+      note(...textSpans(text, texts, { turns: [Y] })),
+      sideBySide(pairs.map((pair) => pairBlock(pair, texts))),
+      labelled(plan.ask, ask, texts),
+    ],
+  };
+}
+
+function drillStep(items: readonly DrillItem[], all: number, texts: RuleTexts): StepBlocks {
+  const { plan } = texts.making.words;
+  const { drill, plainDrill } = plan.steps;
+  if (items.length === 0) return { title: drill.title, body: [note(...textSpans(plainDrill, texts))] };
+  const cells = items.map(({ rule, isException, shown }) =>
+    smallCase(shown, texts.making, { above: [note(strong(plan.drillItem(rule.said.number, isException)))] }),
+  );
+  return { title: drill.title, body: [note(...textSpans(drill.text(items.length, all), texts)), sideBySide(cells)] };
+}
+
+function stepBlocks(step: PlanStep, texts: RuleTexts): StepBlocks {
+  const { plan } = texts.making.words;
+  const { open, close, break: pause, drill } = plan.steps;
+  const said = (title: string, text: string): StepBlocks => ({ title, body: [note(...textSpans(text, texts))] });
+  switch (step.does) {
+    case 'rule':
+      return ruleStep(step, texts);
+    case 'part':
+      return partStep(step, texts);
+    case 'turned':
+      return turnedStep(step.pairs, texts);
+    case 'drill':
+      return drillStep(step.items, step.all, texts);
+    case 'open':
+      return said(open.title, open.text);
+    case 'break':
+      return { ...said(pause.title, pause.text), bare: true };
+    case 'drill again':
+      return { ...said(drill.title, drill.again), bare: true };
+    case 'close': {
+      const { title, body } = said(close.title, close.text);
+      return { title, body: [...body, labelled(plan.ask, close.ask, texts)] };
+    }
+  }
+}
+
+const reportId = (id: string): string => `plan:${id}`;
+
+/** What the coach should know of the rules, addresses and all. */
+function reportBlocks(rules: ProvedRules, texts: RuleTexts): Block[] {
+  const { report } = texts.making.words.plan;
+  const { rules: figures, sightings, mean, worst, uncovered } = rulesReport(rules);
+  const named = uncovered.slice(0, MOST_UNCOVERED).map(({ address, seen }) => report.address(address, seen));
+  const header = report.columns.map((text) => line('label', ...textSpans(text, texts)));
+  const rows = figures.flatMap((one, i) => {
+    const claims = [reportId(rules.rules[i]!.claim.id)];
+    return report.cells(one).map((text) => ({ ...note(...textSpans(text, texts)), claims }));
+  });
   return [
-    { kind: 'text', role: 'H2', style: 'heading', spans: [plain(plan.report)], keepWithNext: true },
-    note(plain(plan.reportAbout)),
-    ...rules.map(({ said, claim }) => note(plain(plan.reportRule(said.number, claim)))),
-    ...(cost ? [note(plain(plan.cost(cost.mean, cost.worst)))] : []),
-    ...(uncovered.length > 0 ? [note(plain(plan.uncovered(uncovered.length, sightings.length)))] : []),
+    { kind: 'space', height: mm(4) },
+    {
+      kind: 'stack',
+      gap: mm(0.5),
+      keep: true,
+      line: 'above',
+      children: [
+        {
+          kind: 'text',
+          role: 'H2',
+          style: 'heading',
+          spans: textSpans(report.heading, texts),
+          keepWithNext: true,
+        },
+        { kind: 'grid', columns: report.columns.length, gap: mm(3), rowGap: 0, cells: [...header, ...rows] },
+        note(...textSpans(report.table(sightings, mean, worst), texts)),
+        note(...textSpans(report.uncovered(uncovered.length, named), texts)),
+        line('label', ...textSpans(report.means, texts)),
+      ],
+    },
   ];
 }
 
-const examplesOf = ({ steps }: ProvedPlan): PlannedExample[] =>
-  steps.flatMap((one) => (one.kind === 'rule' ? one.examples : []));
-
-export const runningOrderClaims = (plan: ProvedPlan): Claim[] =>
-  examplesOf(plan).flatMap(({ shown, alike }) =>
-    [shown, ...(alike ? [alike.shown] : [])].flatMap(({ solutions }) => solutions.map(({ claim }) => claim)),
-  );
+/** Of what is shown, and of the rules in the report. */
+export const runningOrderClaims = (plan: ProvedPlan, rules: ProvedRules | undefined): Claim[] => [
+  ...planClaims(plan),
+  ...(rules?.rules ?? []).map(({ claim }) => ({ ...claim, id: reportId(claim.id) })),
+];
 
 export function runningOrder(
-  { lesson, edition }: ProvedLesson,
-  plan: ProvedPlan,
-  rules: ProvedRules,
+  { lesson, rules, edition }: ProvedLesson,
+  { minutes, steps }: ProvedPlan,
   making: Making,
 ): Sheet {
   const { plan: words, handout, language } = making.words;
-  const title = plainText(lesson.title, making);
+  const texts = { lesson, making };
+  const title = words.title(plainText(lesson.title, making));
   return {
-    title: `${title}: ${words.title}`,
+    title,
     language,
     body: [
-      { kind: 'text', role: 'H1', style: 'title', spans: [plain(words.title)], bookmark: words.title },
-      note(plain(title)),
-      note(plain(words.about(plan.minutes, examplesOf(plan).length))),
+      ...clubLine(lesson, making),
+      titleBlock(lesson, making),
       note(
-        { kind: 'strong', text: `${handout.hold}: ` },
-        plain(handout.holdWords(lesson.colours.D, lesson.hold.front)),
+        strong(`${words.lead(minutes)} `),
+        plain(`${handout.hold}: ${handout.holdWords(lesson.colours.D, lesson.hold.front)}.`),
       ),
-      { kind: 'space', height: mm(2) },
-      { kind: 'rule', weight: 'heavy' },
-      { kind: 'space', height: mm(3) },
-      ...plan.steps.flatMap((one) => stepBlocks(one, lesson, making)),
-      ...report(rules, making),
-      { kind: 'space', height: mm(4) },
-      { kind: 'write-line', label: words.notes },
+      ...headRule(),
+      { kind: 'stack', gap: mm(2.5), children: steps.map((step) => stepBlock(stepBlocks(step, texts), step, texts)) },
+      ...(rules ? reportBlocks(rules, texts) : []),
     ],
-    foot: {
-      left: [handout.foot(`${title} · ${words.title}`, edition), handout.proved(edition)],
-      right: handout.page,
-    },
+    foot: { left: [words.foot(title, edition), words.proved(edition)], right: handout.page },
   };
 }

@@ -29,12 +29,12 @@ export const sheetsOf = (proved: ProvedLesson, making: Making): LessonSheet[] =>
         },
       ]
     : []),
-  ...(proved.rules && proved.plan
+  ...(proved.plan
     ? [
         {
           suffix: '-plan' as const,
-          sheet: runningOrder(proved, proved.plan, proved.rules, making),
-          claims: runningOrderClaims(proved.plan),
+          sheet: runningOrder(proved, proved.plan, making),
+          claims: runningOrderClaims(proved.plan, proved.rules),
         },
       ]
     : []),

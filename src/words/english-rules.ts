@@ -1,155 +1,218 @@
-import type { Colour, RuleWords, Said } from './words.ts';
+import type { FeatureWords, Lifted, RuleFeature, RuleWords } from './rule-words.ts';
 
-const PIECES: Readonly<Record<string, string>> = { corner: 'the corner', edge: 'the edge', both: 'both' };
-const WHEREABOUTS: Readonly<Record<string, string>> = { home: 'at home', top: 'on top', away: 'in a foreign slot' };
-const NEAR: Readonly<Record<string, string>> = {
-  same: 'the same slot',
-  next: 'the slot beside it',
-  across: 'the slot across',
+/** `a`, `a or b`, `a, b or c` */
+const listed = (items: readonly string[], word: 'and' | 'or'): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${word} ${items.at(-1)}`;
+
+const capital = (text: string): string =>
+  text.startsWith('{cross}') ? text.replace('{cross}', '{Cross}') : text.charAt(0).toUpperCase() + text.slice(1);
+
+const SHORTLY = { home: 'at home', top: 'on top', away: 'away' };
+const AT = { home: 'in its own slot', top: 'on top', away: 'in a foreign slot' };
+const COLUMNS = {
+  'front right': 'front right',
+  'front left': 'front left',
+  'back left': 'back left',
+  'back right': 'back right',
 };
-const FACING: Readonly<Record<string, string>> = {
-  up: 'up',
-  down: 'down',
-  front: 'to the front',
-  back: 'to the back',
-  left: 'to the left',
-  right: 'to the right',
-};
+const SIDES = { front: 'in front', back: 'at the back', left: 'at the left', right: 'at the right' };
+const DEPTH = { front: 'in front', behind: 'behind', middle: 'in the middle' };
+const SIDE = { left: 'at the left', right: 'at the right', middle: 'in the middle' };
 
-const or = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+type Piece = 'corner' | 'edge';
+const at = (piece: Piece): FeatureWords => ({
+  ask: `Where is the ${piece}?`,
+  answers: AT,
+  says: (answer) => `the ${piece} is ${answer}`,
+});
+const column = (piece: Piece): FeatureWords => ({
+  ask: piece === 'corner' ? 'In or over which slot is the corner?' : 'In which slot, or at which side, is the edge?',
+  answers: { ...COLUMNS, ...(piece === 'edge' && SIDES) },
+  says: (answer) => `the ${piece} is ${answer}`,
+});
+const depth = (piece: Piece): FeatureWords => ({
+  ask: `Is the ${piece} in front or behind?`,
+  answers: DEPTH,
+  says: (answer) => `the ${piece} is ${answer}`,
+});
+const side = (piece: Piece): FeatureWords => ({
+  ask: `Is the ${piece} at the left or right?`,
+  answers: SIDE,
+  says: (answer) => `the ${piece} is ${answer}`,
+});
+const fromOwnSlot = (piece: Piece): FeatureWords => ({
+  ask: `How far is the ${piece} from the pair’s own slot?`,
+  answers: { same: 'in or over it', next: 'next to it', across: 'across from it' },
+  says: (answer) => `the ${piece} is ${answer.replace(/\bit\b/, "the pair's own slot")}`,
+});
+const hidden = (faces: string): FeatureWords => ({
+  ask: `Let ${faces}, while it lifts the edge, take the corner down. Which colour of the corner then faces down?`,
+  answers: { 'cross colour': '{cross}', 'another colour': 'another colour' },
+  says: (answer) => `${answer} faces down once ${faces} has taken the corner down`,
+});
 
-/** The named colours of the two pieces. */
-const COLOUR_OF: Readonly<Record<string, string>> = {
-  'edge top': "the edge's top",
-  'edge front': "the edge's front or back colour",
-  'edge side': "the edge's side colour",
-  'corner top': "the corner's top",
-  'corner front': "the corner's front or back colour",
-  'corner side': "the corner's side colour",
-  'corner sideways': "the corner's other sideways colour",
-};
+const EDGE_COLOURS = {
+  top: 'the edge’s top colour',
+  front: 'the edge’s front or back colour',
+  side: 'the edge’s left or right colour',
+} as const;
+const CORNER_COLOURS = {
+  top: 'the corner’s top colour',
+  front: 'the corner’s front or back colour',
+  side: 'the corner’s left or right colour',
+  sideways: 'the corner’s side colour',
+} as const;
+type Likeness = Extract<RuleFeature, `${string} and ${string}`>;
+const LIKENESSES = Object.fromEntries(
+  Object.entries(EDGE_COLOURS).flatMap(([e, edge]) =>
+    Object.entries(CORNER_COLOURS).map(([c, corner]): [string, FeatureWords] => [
+      `edge ${e} and corner ${c}`,
+      {
+        ask: `Compare ${edge} with ${corner}.`,
+        ...(c === 'sideways' && { means: 'The side colour stands beside {cross}; neither is up or down.' }),
+        answers: { like: 'like', unlike: 'unlike' },
+        says: (answer) => `${edge} is ${answer} ${corner}`,
+      },
+    ]),
+  ),
+) as Readonly<Record<Likeness, FeatureWords>>;
 
-const likenessOf = (feature: string): [string, string] | undefined => {
-  const [edge, corner] = feature.split(' and ');
-  const [one, two] = [COLOUR_OF[edge ?? ''], COLOUR_OF[corner ?? '']];
-  return one && two ? [one, two] : undefined;
-};
-
-function facing(values: readonly string[]): string {
-  const sideways = ['front', 'back', 'left', 'right'];
-  if (values.length === 4 && sideways.every((value) => values.includes(value))) return 'sideways';
-  return or(values.map((value) => FACING[value] ?? value));
-}
-
-const pieceOf = (feature: string): string => PIECES[feature.split(' ')[0] ?? ''] ?? feature;
-
-function condition(feature: string, values: readonly string[], cross: Colour): readonly Said[] {
-  const likeness = likenessOf(feature);
-  if (likeness) return [`${likeness[0]} is ${values[0] === 'like' ? 'like' : 'unlike'} ${likeness[1]}`];
-  switch (feature) {
-    case 'cross colour':
-      return [{ colour: cross }, ` faces ${facing(values)}`];
-    case 'corner at':
-    case 'edge at':
-      return [`${pieceOf(feature)} is ${or(values.map((value) => WHEREABOUTS[value] ?? value))}`];
-    case 'edge':
-      return [`the edge is ${or(values)}`];
-    case 'corner over edge':
-      return [
-        values[0] === 'match'
-          ? 'the sides match when the corner is over the edge'
-          : 'the sides do not match when the corner is over the edge',
-      ];
-    case 'edge from corner':
-      return [`the edge is in ${or(values.map((value) => NEAR[value] ?? value))} as seen from the corner`];
-    case 'corner from own slot':
-    case 'edge from own slot':
-      return [
-        `${pieceOf(feature)} is in or over ${or(values.map((value) => NEAR[value] ?? value))} as seen from its own`,
-      ];
-    case 'corner column':
-    case 'edge column':
-      return [`${pieceOf(feature)} is at the ${or(values)}`];
-    case 'corner depth':
-    case 'edge depth':
-      return [`${pieceOf(feature)} is ${or(values.map((value) => (value === 'front' ? 'in front' : value)))}`];
-    case 'corner side':
-    case 'edge side':
-      return [`${pieceOf(feature)} is at the ${or(values)}`];
-    case 'U between':
-      return [`${or(values)} brings the one over the other`];
-    case 'down when hidden by R or L':
-    case 'down when hidden by F or B': {
-      const faces = feature.slice(-6);
-      const isCross = values[0] === 'cross colour';
-      return [`moved aside by ${faces}, the corner has `, { colour: cross }, isCross ? ' below' : ' not below'];
-    }
-    default:
-      return [`${feature}: ${or(values)}`];
-  }
-}
-
-function question(feature: string, cross: Colour): readonly Said[] {
-  const likeness = likenessOf(feature);
-  if (likeness) return [`Is ${likeness[0]} like ${likeness[1]}?`];
-  switch (feature) {
-    case 'cross colour':
-      return ['Where does ', { colour: cross }, ' face?'];
-    case 'edge':
-      return ['Is the edge good or bad?'];
-    case 'corner over edge':
-      return ['Bring the corner over the edge: do the sides match?'];
-    case 'edge from corner':
-      return ['Are the two in one slot, or in two?'];
-    case 'corner at':
-    case 'edge at':
-      return [`Where is ${pieceOf(feature)}?`];
-    case 'down when hidden by R or L':
-    case 'down when hidden by F or B':
-      return [`What is below when ${feature.slice(-6)} moves the corner aside?`];
-    default:
-      return [`What about ${pieceOf(feature)}: ${feature}?`];
-  }
-}
-
-const WAYS: Readonly<Record<string, string>> = {
-  hidden: ', with the other piece moved aside by that face',
-  together: ', the other piece going along on top',
-  direct: ', the other piece left where it is',
+const NAMES: Readonly<Record<Lifted, string>> = { corner: 'the corner', edge: 'the edge', both: 'both', piece: 'it' };
+const OTHER: Readonly<Record<Lifted, string>> = {
+  corner: 'the edge',
+  edge: 'the corner',
+  both: 'nothing',
+  piece: 'the other piece',
 };
 
 export const rules: RuleWords = {
-  title: 'See, then turn',
-  about: (count, exact) =>
-    `${count} ${count === 1 ? 'rule' : 'rules'}; the first that fits applies. ` +
-    (exact ? 'Each holds in every case, seen from every side.' : 'Where one has exceptions they stand below it.'),
-  see: 'See',
-  turn: 'Turn',
-  stands: 'Then you have',
-  try: 'Try it',
-  condition,
-  question,
-  otherwise: 'none of the above',
-  lift: (piece, faces, way) => {
-    const with_ = faces.length === 4 ? 'either face of its slot' : or(faces);
-    return `lift ${PIECES[piece ?? ''] ?? 'the stuck piece'} with ${with_}${way ? (WAYS[way] ?? '') : ''}`;
+  features: {
+    'corner at': at('corner'),
+    'edge at': at('edge'),
+    'corner column': column('corner'),
+    'edge column': column('edge'),
+    'corner depth': depth('corner'),
+    'edge depth': depth('edge'),
+    'corner side': side('corner'),
+    'edge side': side('edge'),
+    'corner from own slot': fromOwnSlot('corner'),
+    'edge from own slot': fromOwnSlot('edge'),
+    'edge from corner': {
+      ask: 'Seen from above, how far is the edge from the corner?',
+      answers: { same: 'in one line with it', next: 'next to it', across: 'across from it' },
+      says: (answer) => `the edge is ${answer.replace(/\bit\b/, 'the corner')}`,
+    },
+    'U between': {
+      ask: 'Which turn of the top brings the two together?',
+      answers: { none: 'none', U: 'U', U2: 'U2', "U'": "U'" },
+      says: (answer) => `the turn of the top between them is ${answer}`,
+    },
+    'cross colour': {
+      ask: 'Where does {cross} on the corner face?',
+      answers: {
+        up: 'up',
+        down: 'down',
+        front: 'to the front',
+        back: 'to the back',
+        left: 'to the left',
+        right: 'to the right',
+        'front or back or left or right': 'to the side',
+      },
+      says: (answer) => `{cross} on the corner faces ${answer}`,
+    },
+    edge: {
+      ask: 'Is the edge good or bad?',
+      means:
+        'Good: its colour on top is that of the centre in front or behind. In a slot: each colour is at its own centre or the opposite one.',
+      answers: { good: 'good', bad: 'bad' },
+      says: (answer) => `the edge is ${answer}`,
+    },
+    'corner over edge': {
+      ask: 'Bring the corner above the edge. Do their sides match?',
+      answers: { match: 'match', 'no match': 'no match' },
+      says: (answer) =>
+        answer === 'match'
+          ? 'the sides match when the corner is above the edge'
+          : 'the sides do not match when the corner is above the edge',
+    },
+    'down when hidden by R or L': hidden('R or L'),
+    'down when hidden by F or B': hidden('F or B'),
+    ...LIKENESSES,
   },
-  by: (trigger) => [`do ${trigger ? `the ${trigger}, ` : ''}`, ', at the slot of the stuck piece'],
-  nothing: 'lift nothing',
-  turnTheCube: 'turn the whole cube a quarter',
-  joined: 'a joined pair',
-  split: 'a split',
-  family: (family) => {
-    const [corner, edge] = family.split('-').map((word) => WHEREABOUTS[word]!);
-    return `the corner ${corner} and the edge ${edge}`;
+  inSlots: {
+    edge: {
+      ask: 'Is the edge good or bad?',
+      means: 'Good: each of its colours is at its own centre or the opposite one.',
+      answers: { good: 'good', bad: 'bad' },
+      says: (answer) => `the edge is ${answer}`,
+    },
+    'edge from corner': {
+      ask: 'Are corner and edge in the same slot?',
+      answers: {
+        same: 'one slot',
+        next: 'slots next to each other',
+        across: 'slots across',
+        'next or across': 'two slots',
+      },
+      says: (answer) => `corner and edge are in ${answer}`,
+    },
+    'corner over edge': {
+      ask: 'Do the sides of corner and edge match?',
+      answers: { match: 'match', 'no match': 'no match' },
+      says: (answer) => `their sides ${answer === 'match' ? 'match' : 'do not match'}`,
+    },
   },
-  theCase: 'the case of the picture',
-  insert: (turns) => `a pair that ${turns} inserts`,
-  lookAgain: 'a case of another rule',
-  holds: (holds, of, most) => `${holds === of ? 'always' : `in ${holds} of ${of} views`}, up to ${most} turns`,
-  exceptions: (count) =>
-    `${count === 1 ? 'The exception' : `The ${count} exceptions`}, each with its shortest solution:`,
-  exceptionsMore: (count) => `And ${count} more.`,
-  exactWith: (conditions) => `Without exception if also ${conditions}.`,
+  or: (answers) => listed(answers, 'or'),
+  yes: 'yes',
+  no: 'no',
+  otherwise: 'otherwise',
+  together: (statements) =>
+    statements.length === 2
+      ? `Are both true? ${capital(listed(statements, 'and'))}.`
+      : `Are all true? ${capital(listed(statements, 'and'))}.`,
+  all: (statements) => capital(listed(statements, 'and')),
+  noRule: 'No rule for this one. Look for another way.',
+  lift: (piece, faces) =>
+    faces.length === 0 || faces.length === 4
+      ? `Lift ${NAMES[piece]} with either face`
+      : `Lift ${NAMES[piece]} with ${listed(faces, 'or')}`,
+  how: (how, lifted) =>
+    ({
+      hidden: `Turn the top first, so that the face takes ${OTHER[lifted]} down.`,
+      direct: `Turn the top first, so that ${OTHER[lifted]} is clear of the face.`,
+      together:
+        lifted === 'both' ? 'They come up together.' : `Turn ${OTHER[lifted]} above it first: they move as one.`,
+    })[how],
+  by: (trigger) => (trigger ? `Do the ${trigger}, {turns}` : 'Do {turns}'),
+  byMeans: 'Turn the top first; from the side where it fits, or mirrored.',
+  noLift: 'Lift nothing: go on from here',
+  turnTheCube: 'Turn the whole cube a quarter',
+  lookAgain: 'Then begin again at the first question.',
+  leaves: {
+    joined: 'joined',
+    split: 'split',
+    family: (corner, edge) =>
+      corner === edge ? `both ${SHORTLY[corner]}` : `corner ${SHORTLY[corner]}, edge ${SHORTLY[edge]}`,
+    case: 'this case',
+    insert: 'ready to insert',
+    turned: 'look again',
+  },
+  holds: (holds, positions) => (holds === positions ? 'Always' : `In ${holds} of ${positions} positions`),
+  most: (turns) => `, ${turns} turns at most.`,
+  exceptions: {
+    heading: 'But not here. Do this instead:',
+    alike: (count, of) =>
+      count === of
+        ? 'also after any turn of the top'
+        : `also after ${count === 2 ? 'one other turn' : `${count - 1} other turns`} of the top`,
+    more: (count) => `And ${count} more.`,
+    exactIf: (statements) => `Always, if also ${listed(statements, 'and')}.`,
+  },
+  chart: {
+    title: (lesson) => `${lesson}: see, then turn`,
+    lead: 'See, then turn.',
+    inexact: 'Where a rule has exceptions, they stand below it.',
+    proved: (edition) => `every rule proved on every case · edition ${edition}`,
+    foot: (title, edition) => `${title} · every rule proved on every case · edition ${edition}`,
+  },
 };

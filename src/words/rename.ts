@@ -3,11 +3,11 @@ import type { Words } from './words.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Whole words only, singular and plural, small or capital first letter. */
+/** Whole words only, singular and plural, small or capital first letter; not the places in braces where a word is put in. */
 function renamer(words: Readonly<Record<string, string>>): (text: string) => string {
   const ours = Object.keys(words).sort((a, b) => b.length - a.length);
   if (ours.length === 0) return (text) => text;
-  const pattern = new RegExp(`\\b(${ours.join('|')})(s?)\\b`, 'gi');
+  const pattern = new RegExp(`(?<!\\{)\\b(${ours.join('|')})(s?)\\b`, 'gi');
   return (text) =>
     text.replace(pattern, (_, word: string, plural: string) => {
       const theirs = words[word.toLowerCase()]!;

@@ -4,8 +4,9 @@
  */
 import type { MarkingWords } from './marking.ts';
 import type { MarkingSheetWords } from './marking-sheets.ts';
-
+import type { PlanWords } from './plan-words.ts';
 import type { PracticeWords } from './practice-words.ts';
+import type { RuleWords } from './rule-words.ts';
 
 /** The six common sticker colours, in the order in which people list them. */
 export const COLOURS = ['white', 'yellow', 'green', 'blue', 'red', 'orange'] as const;
@@ -118,72 +119,6 @@ export type DeedName =
 
 /** A piece for a heading: on top, at home, or the foreign slot that it is stuck in, as the viewer sees it. */
 export type CaseWhere = 'top' | 'home' | { readonly slot: PlaceName };
-
-/** A piece of a sentence: a colour is printed with its square. */
-export type Said = string | { readonly colour: Colour };
-
-/** What sheets about rules of thumb say. Features and values are those of src/cube/teach/features.ts. */
-export interface RuleWords {
-  readonly title: string;
-  readonly about: (rules: number, exact: boolean) => string;
-  readonly see: string;
-  readonly turn: string;
-  readonly stands: string;
-  readonly try: string;
-  /** A condition as a statement: what is seen. */
-  readonly condition: (feature: string, values: readonly string[], cross: Colour) => readonly Said[];
-  /** A condition as a question for a class. */
-  readonly question: (feature: string, cross: Colour) => readonly Said[];
-  readonly otherwise: string;
-  readonly lift: (piece: string | undefined, faces: readonly string[], way: string | undefined) => string;
-  /** What stands before and after the turns. */
-  readonly by: (trigger: string | undefined) => readonly [string, string];
-  readonly nothing: string;
-  readonly turnTheCube: string;
-  readonly joined: string;
-  readonly split: string;
-  readonly family: (family: string) => string;
-  readonly theCase: string;
-  readonly insert: (turns: string) => string;
-  readonly lookAgain: string;
-  /** Of so many views that it speaks of it holds for so many. */
-  readonly holds: (holds: number, of: number, most: number) => string;
-  readonly exceptions: (count: number) => string;
-  readonly exceptionsMore: (count: number) => string;
-  readonly exactWith: (conditions: string) => string;
-}
-
-/** What the coach's running order says. */
-export interface PlanWords {
-  readonly title: string;
-  readonly about: (minutes: number, examples: number) => string;
-  /** In a narrow column. */
-  readonly short: (minutes: number) => string;
-  readonly open: string;
-  readonly openDo: string;
-  readonly rule: (number: number) => string;
-  readonly show: (exception: boolean) => string;
-  readonly ask: string;
-  readonly answer: string;
-  readonly slip: (rule: number) => string;
-  readonly slipException: (count: number) => string;
-  readonly turned: (turn: string, rule: number) => string;
-  readonly pause: string;
-  readonly pauseDo: string;
-  readonly practise: string;
-  readonly practiseDo: string;
-  readonly close: string;
-  readonly closeDo: string;
-  readonly notes: string;
-  readonly report: string;
-  readonly reportAbout: string;
-  readonly reportRule: (
-    number: number,
-    facts: { readonly sightings: number; readonly holds: number; readonly contrast: number; readonly excluded: number },
-  ) => string;
-  readonly cost: (mean: number, worst: number) => string;
-  readonly uncovered: (count: number, of: number) => string;
-}
 
 /** What the chart of a course says. */
 export interface CourseWords {

@@ -685,14 +685,6 @@ export const FAULTS: readonly Fault[] = [
     says: /none of the 96 sightings/,
   },
   {
-    name: 'a running order without rules',
-    code: 'plan-without-rules',
-    text: withLine(5, 'family: top-away', 'plan: { minutes: 60 }'),
-    line: 6,
-    column: 7,
-    says: /add rules/,
-  },
-  {
     name: 'a running order with no time for its rules',
     code: 'plan-too-short',
     text: withLine(

@@ -201,26 +201,21 @@ const otherSideways = (d: Described): string | undefined => {
 
 /** What the words of a rule name, by the stickers. */
 const NAMED: Readonly<Record<string, (d: Described) => string | undefined>> = {
-  'the edge’s top': (d) => seenColours(d.edge, d.colours).get('U'),
+  'the edge’s top colour': (d) => seenColours(d.edge, d.colours).get('U'),
   'the edge’s front or back colour': (d) => towards(seenColours(d.edge, d.colours), 'FB'),
-  'the edge’s side colour': (d) => towards(seenColours(d.edge, d.colours), 'LR'),
-  'the corner’s top': (d) => cornerColours(d).get('U'),
+  'the edge’s left or right colour': (d) => towards(seenColours(d.edge, d.colours), 'LR'),
+  'the corner’s top colour': (d) => cornerColours(d).get('U'),
   'the corner’s front or back colour': (d) => towards(cornerColours(d), 'FB'),
-  'the corner’s side colour': (d) => towards(cornerColours(d), 'LR'),
-  'the corner’s other sideways colour': otherSideways,
-};
-
-const nearness = (one: string, two: string): string => {
-  const apart = [...one].filter((face) => !two.includes(face)).length;
-  return ['the same slot', 'the slot beside it', 'the slot across'][apart]!;
+  'the corner’s left or right colour': (d) => towards(cornerColours(d), 'LR'),
+  'the corner’s side colour': otherSideways,
 };
 
 /** One condition of a rule, read as a student reads it. Words that are not known are an error of the test. */
 function holds(words: string, d: Described): boolean {
-  const faces = /^(\w+) faces (.+)$/.exec(words);
+  const faces = /^(\w+) on the corner faces (.+)$/.exec(words);
   if (faces && faces[1]!.toLowerCase() === d.cross) {
     const face = faceOf(d.corner[0]!);
-    return faces[2] === 'sideways'
+    return faces[2] === 'to the side'
       ? 'FBLR'.includes(face)
       : faces[2]!.split(' or ').some((side) => SIDES[side] === face);
   }
@@ -230,17 +225,20 @@ function holds(words: string, d: Described): boolean {
     return one !== undefined && two !== undefined && two !== d.cross && (one === two) === (alike[2] === 'like');
   }
   if (words === 'the edge is good' || words === 'the edge is bad') return words.endsWith(edgeWord(d));
-  if (words === 'the sides match when the corner is over the edge') return sidesMatch(d) === true;
-  if (words === 'the sides do not match when the corner is over the edge') return sidesMatch(d) === false;
-  const near = /^the edge is in (.+) as seen from the corner$/.exec(words);
-  if (near) return near[1]!.split(' or ').includes(nearness(columnOf(d.corner), columnOf(d.edge)));
-  const home = /^the (corner|edge) is at home$/.exec(words);
+  if (/^(the|their) sides match( when the corner is above the edge)?$/.test(words)) return sidesMatch(d) === true;
+  if (/^(the|their) sides do not match( when the corner is above the edge)?$/.test(words))
+    return sidesMatch(d) === false;
+  const isOneSlot = columnOf(d.corner) === columnOf(d.edge);
+  if (words === 'corner and edge are in one slot') return isOneSlot;
+  if (words === 'corner and edge are in two slots') return !isOneSlot;
+  const home = /^the (corner|edge) is in its own slot$/.exec(words);
   if (home) return isAt(d[home[1] as 'corner'], home[1] === 'corner' ? cornerOf(d.slot) : d.slot);
   throw new Error(`"${words}" is not known to the test`);
 }
 
+/** `A`, `A and b`, `A, b and c`; the names of two things are no "and" between conditions. */
 export const ruleFits = (text: string, d: Described): boolean =>
-  text.split(/, (?!or )/).every((words) => holds(words.charAt(0).toLowerCase() + words.slice(1), d));
+  text.split(/, | and (?!edge are)/).every((words) => holds(words.charAt(0).toLowerCase() + words.slice(1), d));
 
 const TOP = [1, 2, 3, 4, 49, 5, 6, 7, 8];
 const ROWS = { front: [17, 18, 19], right: [25, 26, 27], back: [33, 34, 35], left: [9, 10, 11] };

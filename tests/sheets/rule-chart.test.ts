@@ -1,83 +1,182 @@
-/** The chart of rules: laid out, written, read back by the second checker. */
+/** The rules of lessons on paper: read back by the second checker, which knows nothing of rules. */
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { readPdf } from '../../src/audit/pdf-text.ts';
+import { FEATURE_NAMES, FEATURES, VALUE_GROUPS } from '../../src/cube/teach/features.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
+import type { PrintedClaim } from '../../src/lesson/claim.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import type { Variation } from '../../src/lesson/vary.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
-import { printLesson } from '../../src/sheets/printed.ts';
-import { withRules } from '../lesson/faults.ts';
-import { bytesOf } from '../lesson/small-lesson.ts';
+import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
+import { english } from '../../src/words/english.ts';
+import { overlaps, strays } from '../layout/sample.ts';
+import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 
 const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
+const WITH_RULES = ['edge-away', 'corner-away', 'one-at-home', 'both-away'] as const;
+type Paper = 'a4' | 'letter' | 'a5';
+type Ink = 'colour' | 'mono';
 
-async function chartOf(bytes: Uint8Array, variation: Variation, paper: 'a4' | 'letter' | 'a5', ink: 'colour' | 'mono') {
+const sample = (name: string): Uint8Array => readFileSync(join(LESSONS, `${name}.yaml`));
+
+function printed(bytes: Uint8Array, paper: Paper, ink: Ink, variation: Variation = {}): PrintedSheet[] {
   const { proved } = loadLesson('a.yaml', bytes, variation);
   const { sheets, problems } = printLesson(proved!, { paper, ink });
   expect(problems).toEqual([]);
-  const chart = sheets.find(({ suffix }) => suffix === '-rules')!;
-  const file = JSON.parse(JSON.stringify(claimsFile([chart], 'a', 'a.yaml')));
-  const pdf = await writePdf(chart.pages);
-  const { pages } = await readPdf(pdf);
-  const audit = await auditBuild(file, new Map([['a-rules.pdf', pdf]]));
-  return { file, audit, text: pages.map((p) => p.text).join('\n'), pages: pages.length };
+  return [...sheets];
 }
 
-const EXCEPTIONS = withRules(
-  '  - see: { cross colour: sideways, edge front and corner top: like }',
-  '    with: R or L',
-  '    aim: joined',
-  '    most: 8',
-  '  - aim: top-top',
-  '    most: 14',
+const chartOf = (sheets: readonly PrintedSheet[]): PrintedSheet => sheets.find(({ suffix }) => suffix === '-rules')!;
+
+async function textOf({ pages }: PrintedSheet): Promise<string> {
+  const read = await readPdf(await writePdf(pages));
+  return read.pages
+    .map(({ text }) => text)
+    .join(' ')
+    .replace(/\s+/g, ' ');
+}
+
+/** The claims of one sheet as they go into the file, with what the second checker says of them. */
+async function audited(sheet: PrintedSheet): Promise<readonly PrintedClaim[]> {
+  const file = claimsFile([sheet], 'a', 'a.yaml');
+  const audit = await auditBuild(
+    JSON.parse(JSON.stringify(file)),
+    new Map([[`a${sheet.suffix}.pdf`, await writePdf(sheet.pages)]]),
+  );
+  const solutions = file.claims.filter(({ kind }) => kind === 'solution');
+  expect(audit).toEqual({ claims: solutions.length, faults: [] });
+  expect(file.claims.map(({ id }) => id)).toEqual(sheet.claims.map(({ id }) => id));
+  return file.claims;
+}
+
+describe.each(WITH_RULES)('the chart of %s', (name) => {
+  it.each([
+    ['a4', 'colour', {}],
+    ['letter', 'mono', { cross: 'orange' }],
+    ['a5', 'colour', { hand: 'left', cross: 'yellow', front: 'red' }],
+  ] as const)('on %s in %s %o: every claim proved again, and found on its page', async (paper, ink, variation) => {
+    const chart = chartOf(printed(sample(name), paper, ink, variation));
+    const claims = await audited(chart);
+    const rules = claims.filter(({ kind }) => kind === 'rule');
+    const count = readFileSync(join(LESSONS, `${name}.yaml`), 'utf8').match(/^ +most:/gm)!.length;
+    expect(rules.map(({ id }) => id)).toEqual(Array.from({ length: count }, (_, i) => `rule.${i + 1}`));
+    expect(claims.filter(({ kind }) => kind === 'solution')).toHaveLength(count);
+    for (const frame of chart.pages.frames) {
+      expect(overlaps(frame)).toEqual([]);
+      expect(strays(frame, paper)).toEqual([]);
+    }
+    if (paper !== 'a5') expect(chart.pages.frames).toHaveLength(1);
+  });
+});
+
+/** Its second rule holds only where the sides match: hiding the corner turns its cross colour down elsewhere (common practice, no source). */
+const WITH_EXCEPTIONS = SMALL_LESSON.replace(
+  'text: |',
+  `rules:
+  - see: { cross colour: sideways, edge front and corner top: unlike }
+    lift: edge
+    with: R or L
+    aim: split
+    most: 8
+  - see: { cross colour: sideways }
+    lift: edge
+    with: R or L
+    how: hidden
+    aim: joined
+    most: 8
+    say: The corner makes room for {green}.
+text: |`,
 );
 
-describe('the chart of rules', () => {
-  it.each([
-    ['edge-away', {}, 'a4', 'colour'],
-    ['edge-away', { hand: 'left', cross: 'blue' }, 'letter', 'mono'],
-    ['corner-away', { cross: 'green' }, 'a5', 'colour'],
-    ['one-at-home', {}, 'a4', 'mono'],
-    ['both-away', { hand: 'left' }, 'a4', 'colour'],
-  ] as const)(
-    'of %s for %j on %s in %s: what it prints is proved again and found',
-    async (name, variation, paper, ink) => {
-      const bytes = readFileSync(join(LESSONS, `${name}.yaml`));
-      const { file, audit, text } = await chartOf(bytes, variation, paper, ink);
-      expect(audit.faults).toEqual([]);
-      const rules = file.claims.filter((c: { kind: string }) => c.kind === 'rule');
-      expect(rules.length).toBeGreaterThan(1);
-      // An example is printed with every rule, as a claim of its own.
-      expect(audit.claims).toBe(rules.length);
-      for (const { exact, page } of rules) expect([exact, page > 0]).toEqual([true, true]);
-      expect(text).toContain('always');
-    },
-  );
+describe('the exceptions of a rule', () => {
+  const chart = chartOf(printed(bytesOf(WITH_EXCEPTIONS), 'a4', 'colour'));
 
-  it('is one page for the lesson on a stuck edge', async () => {
-    const { pages } = await chartOf(readFileSync(join(LESSONS, 'edge-away.yaml')), {}, 'a4', 'colour');
-    expect(pages).toBe(1);
+  it('stand beside it, each proved with a solution; as many as there is room for, and how many more', async () => {
+    const claims = await audited(chart);
+    const rule = claims.find(({ id }) => id === 'rule.2');
+    if (rule?.kind !== 'rule') throw new Error('no rule');
+    expect([rule.exact, rule.exceptions.length]).toEqual([false, 48]);
+    // After the example of each of the two rules.
+    const shown = claims.filter(({ kind }) => kind === 'solution').slice(2);
+    expect(shown.map(({ id }) => id)).toEqual(['rules:3.1', 'rules:4.1', 'rules:5.1', 'rules:6.1']);
+    const keys = rule.exceptions.map(({ address, seen }) => `${address} ${seen}`);
+    for (const claim of shown) {
+      if (claim.kind !== 'solution') throw new Error('no solution');
+      expect(keys).toContain(`${claim.address} ${claim.pair}`);
+      expect(claim.verdict).toBe('solves');
+    }
+    // 48 sightings are 12 for a student: four turns of the top each.
+    expect(await textOf(chart)).toContain('also after any turn of the top');
+    expect(await textOf(chart)).toContain('And 8 more.');
   });
 
-  it('prints the exceptions of a rule beside it, each proved, and what would make it exact', async () => {
-    const { file, audit, text } = await chartOf(bytesOf(EXCEPTIONS), {}, 'a4', 'colour');
-    expect(audit.faults).toEqual([]);
-    // 48 exceptions are twelve cases and sides, each after four turns of U; six are shown.
-    const shown = file.claims.filter((c: { kind: string; id: string }) => c.kind === 'solution').length;
-    expect(shown).toBe(2 + 6);
-    expect(text).toContain('The 12 exceptions');
-    expect(text).toContain('And 6 more.');
-    expect(text).toContain('in 48 of 96 views, up to 8 turns');
-    expect(text).toContain('Without exception if also the sides match when the corner is over the edge.');
+  it('with the condition that would make it exact, and what the coach says of it', async () => {
+    const said = await textOf(chart);
+    expect(said).toContain('In 48 of 96 positions');
+    expect(said).toContain('Always, if also the sides match when the corner is above the edge.');
+    expect(said).toContain('The corner makes room for green.');
+    expect(said).toContain('No rule for this one');
+  });
+});
+
+describe('words of a chart', () => {
+  it('ask for every feature, and answer with each of its values', () => {
+    for (const name of FEATURE_NAMES) {
+      const { ask, answers, says } = english.rules.features[name];
+      expect(ask, name).toMatch(/[.?]$/);
+      for (const value of FEATURES[name].values) expect(says(answers[value]!), name).toMatch(/^[a-z{].{8,}[^.]$/);
+      for (const values of Object.values(VALUE_GROUPS[name] ?? {})) {
+        expect(answers[values.join(' or ')], name).toBeDefined();
+      }
+    }
   });
 
-  it('asks once what rules in a row have in common', async () => {
-    const { text } = await chartOf(readFileSync(join(LESSONS, 'edge-away.yaml')), {}, 'a4', 'colour');
-    expect(text.match(/faces sideways/g)).toHaveLength(1);
-    expect(text.match(/faces up/g)).toHaveLength(1);
+  it('change with the hand, the colour held down and the club', async () => {
+    const rules = `rules:
+  - see: { corner side: left, cross colour: sideways }
+    lift: edge
+    with: R
+    aim: top-top
+    most: 20
+  - lift: edge
+    with: any
+    aim: top-top
+    most: 20
+words: { edge: bar, cross: plus }
+text: |`;
+    const source = bytesOf(SMALL_LESSON.replace('text: |', rules));
+    const said = await textOf(chartOf(printed(source, 'a4', 'colour')));
+    expect(said).toContain('white on the corner faces to the side');
+    expect(said).toContain('The corner is at the left');
+    expect(said).toContain('Lift the bar with R');
+    const other = await textOf(chartOf(printed(source, 'a4', 'mono', { hand: 'left', cross: 'red' })));
+    expect(other).toContain('The corner is at the right');
+    expect(other).toContain('Lift the bar with L');
+    expect(other).toContain('red on the corner faces to the side');
+    expect(other).not.toContain('white on the corner');
+  });
+
+  it('flow over pages where the coach has much to say', async () => {
+    const long = Array.from({ length: 70 }, (_, i) => `      Sentence ${i} of what is to be said about this rule.\n`);
+    const source = bytesOf(
+      WITH_EXCEPTIONS.replace('most: 8\n  - see', `most: 8\n    say: |\n${long.join('\n')}  - see`).replace(
+        'family:',
+        'plan: { minutes: 60 }\nfamily:',
+      ),
+    );
+    const sheets = printed(source, 'a5', 'mono');
+    for (const suffix of ['-rules', '-plan']) {
+      const sheet = sheets.find((one) => one.suffix === suffix)!;
+      expect(await textOf(sheet)).toContain('Sentence 69 of what is to be said');
+      await audited(sheet);
+    }
+  });
+
+  it('are not printed for a lesson without rules', () => {
+    expect(printed(bytesOf(SMALL_LESSON), 'a4', 'colour').map(({ suffix }) => suffix)).toEqual(['']);
   });
 });

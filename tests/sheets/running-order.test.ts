@@ -1,57 +1,150 @@
-/** The coach's running order: what it shows is proved again and found, and the minutes are those of the evening. */
+/** The coach's running order: read back by the second checker; its minutes counted on the page. */
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { readPdf } from '../../src/audit/pdf-text.ts';
-import { stuckSlots } from '../../src/cube/address.ts';
-import { SLOTS } from '../../src/cube/goal.ts';
-import { chooseExamples } from '../../src/cube/teach/examples.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
+import { drillWithBreak, shareOut } from '../../src/lesson/plan-minutes.ts';
+import type { Variation } from '../../src/lesson/vary.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
-import { printLesson } from '../../src/sheets/printed.ts';
+import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
+import { overlaps, strays } from '../layout/sample.ts';
+import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
+import { randomFrom } from '../random.ts';
 
 const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
-const NAMES = ['edge-away', 'corner-away', 'one-at-home', 'both-away'] as const;
-const provedOf = (name: string, variation = {}) =>
-  loadLesson(`${name}.yaml`, readFileSync(join(LESSONS, `${name}.yaml`)), variation).proved!;
+const PLANNED = ['edge-away', 'corner-away', 'one-at-home', 'both-away'] as const;
+type Paper = 'a4' | 'letter' | 'a5';
 
-describe.each(NAMES)('the running order of %s', (name) => {
+const sample = (name: string): Uint8Array => readFileSync(join(LESSONS, `${name}.yaml`));
+const planned = (minutes: number): Uint8Array =>
+  bytesOf(SMALL_LESSON.replace('family:', `plan: { minutes: ${minutes} }\nfamily:`));
+
+function planOf(bytes: Uint8Array, paper: Paper = 'a4', ink: 'colour' | 'mono' = 'colour', variation: Variation = {}) {
+  const { proved, problems: found } = loadLesson('a.yaml', bytes, variation);
+  expect(found).toEqual([]);
+  const { sheets, problems } = printLesson(proved!, { paper, ink });
+  expect(problems).toEqual([]);
+  return sheets.find(({ suffix }) => suffix === '-plan')!;
+}
+
+async function textOf({ pages }: PrintedSheet): Promise<string> {
+  const read = await readPdf(await writePdf(pages));
+  return read.pages
+    .map(({ text }) => text)
+    .join(' ')
+    .replace(/\s+/g, ' ');
+}
+
+async function audit(sheet: PrintedSheet) {
+  const file = claimsFile([sheet], 'a', 'a.yaml');
+  expect(file.claims.map(({ id }) => id)).toEqual(sheet.claims.map(({ id }) => id));
+  const pdfs = new Map([[`a${sheet.suffix}.pdf`, await writePdf(sheet.pages)]]);
+  const found = await auditBuild(JSON.parse(JSON.stringify(file)), pdfs);
+  expect(found.faults).toEqual([]);
+  expect(found.claims).toBe(sheet.claims.filter(({ kind }) => kind === 'solution').length);
+  return file.claims;
+}
+
+/** The minutes of the steps, and the times at which they begin. */
+async function timesOf(sheet: PrintedSheet): Promise<{ minutes: number[]; starts: number[] }> {
+  const steps = [...(await textOf(sheet)).matchAll(/\b(\d+):(\d\d) (?:[^:]*? )?(\d+) min\b/g)];
+  return {
+    minutes: steps.map(([, , , minutes]) => Number(minutes)),
+    starts: steps.map(([, hours, past]) => 60 * Number(hours) + Number(past)),
+  };
+}
+
+describe.each(PLANNED)('the running order of %s', (name) => {
   it.each([
     ['a4', 'colour', {}],
     ['letter', 'mono', { hand: 'left', cross: 'orange' }],
-    ['a5', 'colour', {}],
-  ] as const)('on %s in %s: proved again and found on its page', async (paper, ink, variation) => {
-    const { sheets, problems } = printLesson(provedOf(name, variation), { paper, ink });
-    expect(problems).toEqual([]);
-    const plan = sheets.find(({ suffix }) => suffix === '-plan')!;
-    const pdf = await writePdf(plan.pages);
-    const file = JSON.parse(JSON.stringify(claimsFile([plan], 'a', 'a.yaml')));
-    const audit = await auditBuild(file, new Map([['a-plan.pdf', pdf]]));
-    expect(audit).toEqual({ claims: plan.claims.length, faults: [] });
-    const { pages } = await readPdf(pdf);
-    const said = pages.map((p) => p.text).join('\n');
-    const minutes = [...said.matchAll(/(\d+) min\b/g)].reduce((sum, [, count]) => sum + Number(count), 0);
-    expect(minutes).toBe(60);
+    ['a5', 'colour', { cross: 'green' }],
+  ] as const)('on %s in %s %o: every claim proved again, and found on its page', async (paper, ink, variation) => {
+    const sheet = planOf(sample(name), paper, ink, variation);
+    const claims = await audit(sheet);
+    expect(claims.filter(({ kind }) => kind === 'rule').length).toBeGreaterThan(1);
+    expect(claims.every(({ id }) => id.startsWith('plan:'))).toBe(true);
+    for (const frame of sheet.pages.frames) {
+      expect(overlaps(frame)).toEqual([]);
+      expect(strays(frame, paper)).toEqual([]);
+    }
   });
 
-  it('shows every rule, own slot, foreign slot and hand that there is, with no more set-ups than needed', () => {
-    const { table } = provedOf(name).rules!;
-    const { examples, atLeast } = chooseExamples(table);
-    expect(new Set(examples.map((e) => e.rule)).size).toBe(table.rules.length);
-    expect(new Set(examples.map((e) => e.sighting.seen))).toEqual(new Set(SLOTS));
-    const stuck = examples.flatMap(({ sighting }) => stuckSlots(sighting.address, sighting.seen));
-    expect(new Set(stuck)).toEqual(new Set(SLOTS));
-    const lifted = new Set(examples.flatMap((e) => e.done?.takeOut.map((t) => t.letter) ?? []));
-    expect(lifted).toContain('R');
-    expect(lifted).toContain('L');
-    expect(examples.length).toBeGreaterThanOrEqual(atLeast);
-    expect(examples.length - atLeast).toBeLessThanOrEqual(1);
-    for (const { rule, contrast, alike } of examples) {
-      expect(contrast?.rule).not.toBe(rule);
-      expect(alike?.rule).not.toBe(rule);
+  it('fills the minutes of the plan, one step after the other', async () => {
+    const { minutes, starts } = await timesOf(planOf(sample(name)));
+    const total = Number(/minutes: (\d+)/.exec(sample(name).toString())![1]);
+    let at = 0;
+    for (const [i, length] of minutes.entries()) {
+      expect(starts[i]).toBe(at);
+      at += length;
+    }
+    expect(at).toBe(total);
+  });
+});
+
+describe('a running order', () => {
+  it('says what to show, what to ask, and what slips', async () => {
+    const said = await textOf(planOf(sample('edge-away')));
+    expect(said).toContain('Running order for the coach, 60 minutes.');
+    expect(said).toContain('Wanted: unlike. Then: split.');
+    expect(said).toMatch(
+      /Slip to expect: It looks alike, but the edge’s front or back colour is like the corner’s top colour: rule 2\./,
+    );
+    expect(said).toContain('Rule 1; from there it is rule 2.');
+    expect(said).toContain('These 6 set-ups have every rule');
+    expect(said).toContain('1 all 96 48 of 192');
+    expect(said).toContain('A rule speaks of every sighting.');
+  });
+
+  it('is made of the parts of a lesson without rules', async () => {
+    const sheet = planOf(planned(20));
+    expect((await audit(sheet)).map(({ id }) => id)).toEqual(['plan:1.1']);
+    expect(await textOf(sheet)).toContain('which face would you turn first?');
+  });
+
+  it('has a break where the drill is long, and none where it is short', async () => {
+    expect(await textOf(planOf(planned(120)))).toContain('Break Cubes down.');
+    expect((await timesOf(planOf(planned(120)))).minutes.reduce((a, b) => a + b, 0)).toBe(120);
+    expect(await textOf(planOf(planned(20)))).not.toContain('Break');
+  });
+
+  it('is not printed for a lesson without a plan', () => {
+    const { proved } = loadLesson('a.yaml', bytesOf(SMALL_LESSON));
+    expect(printLesson(proved!, { paper: 'a4', ink: 'colour' }).sheets.map(({ suffix }) => suffix)).toEqual(['']);
+  });
+});
+
+describe('minutes', () => {
+  it('are whole, at least one each, sum to the whole, and are in proportion within one: 200 from seed 77', () => {
+    for (let i = 0; i < 200; i++) {
+      const random = randomFrom(77 + i);
+      const weights = Array.from({ length: 1 + random.below(12) }, () => 1 + random.below(5));
+      const total = weights.length + random.below(200);
+      const shares = shareOut(total, weights);
+      const sum = weights.reduce((a, b) => a + b, 0);
+      expect(
+        shares.reduce((a, b) => a + b, 0),
+        `seed ${77 + i}`,
+      ).toBe(total);
+      shares.forEach((share, k) => {
+        expect(Number.isInteger(share) && share >= 1, `seed ${77 + i}`).toBe(true);
+        const exact = 1 + ((total - weights.length) * weights[k]!) / sum;
+        expect(Math.abs(share - exact), `seed ${77 + i}`).toBeLessThan(1);
+      });
+    }
+  });
+
+  it('of a long drill are parted by a break', () => {
+    expect(drillWithBreak(19)).toEqual({ first: 19, rest: 0, second: 0 });
+    for (const minutes of [20, 21, 40]) {
+      const { first, rest, second } = drillWithBreak(minutes);
+      expect(first + rest + second).toBe(minutes);
+      expect(Math.abs(first - second)).toBeLessThan(2);
+      expect(rest).toBe(5);
     }
   });
 });

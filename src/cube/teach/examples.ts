@@ -1,122 +1,206 @@
 /**
- * Choosing examples for a class: few set-ups that show every rule, its exceptions, every foreign slot, every position of
- * the pair and both hands. Chosen one after the other, each the one that shows most that is new (greedy cover); no choice
- * can have fewer than `atLeast`.
+ * Choosing set-ups to show: the fewest that cover all there is to see of a table of rules, pairs that differ by a turn of
+ * the cube, and what looks alike and is not.
  */
-import { stuckSlots, writeAddress } from '../address.ts';
-import { FEATURE_NAMES } from './features.ts';
-import type { Done, ProvedTable, Seen } from './rules.ts';
+import { writeAddress } from '../address.ts';
+import { lengthOf, type Turn } from '../turns.ts';
+import type { FeatureName } from './features.ts';
+import { AFTER_Y, type Done, type ProvedTable, type Seen } from './rules.ts';
+import { caseAndSide } from './same-to-students.ts';
+import { treeOf, wayTo } from './tree.ts';
 
+/** A sighting of a rule: followed, or, where it is an exception, solved in the shortest way. */
 export interface Example {
-  /** Index of its rule in the table. */
-  readonly rule: number;
   readonly sighting: Seen;
-  /** Undefined: an exception of the rule. */
-  readonly done: Done | undefined;
-  /** The same set-up with the cube turned a quarter falls under another rule: which, and the quarter turn. */
-  readonly contrast: { readonly rule: number; readonly turn: 'y' | "y'" } | undefined;
-  /** What a class takes for it: of the sightings of other rules the one that differs in fewest features. */
-  readonly alike: { readonly rule: number; readonly sighting: Seen } | undefined;
-}
-
-export interface Examples {
-  readonly examples: readonly Example[];
-  readonly atLeast: number;
-}
-
-interface Candidate {
+  /** Index in the table. */
   readonly rule: number;
-  readonly sighting: Seen;
+  /** Undefined for an exception. */
   readonly done: Done | undefined;
-  readonly shows: readonly string[];
+  readonly turns: readonly Turn[];
 }
 
-/** Which of R and L the lifting turn is, if it is one of them. */
-const handOf = (done: Done | undefined): string | undefined =>
-  done?.takeOut.map(({ letter }) => letter).find((letter) => letter === 'R' || letter === 'L');
+export const turnsDone = ({ first, takeOut, rest }: Done): Turn[] => [...first, ...takeOut, ...rest];
 
-function candidatesOf({ rules }: ProvedTable): Candidate[] {
-  return rules.flatMap(({ sightings, done }, rule) =>
-    sightings.map((sighting, i): Candidate => {
-      const hand = handOf(done[i]);
-      const shows = [
-        `${done[i] ? 'rule' : 'exception'} ${rule}`,
-        `own ${sighting.seen}`,
-        ...stuckSlots(sighting.address, sighting.seen).map((slot) => `stuck ${slot}`),
-        ...(hand ? [`hand ${hand}`] : []),
-      ];
-      return { rule, sighting, done: done[i], shows };
-    }),
-  );
+const isTurnOfU = (turn: Turn | undefined): boolean => turn?.kind === 'face' && turn.letter === 'U';
+
+/** The lower the easier to show: own slot at the front right, a lift at once, few turns, pieces in sight. */
+export function effortOf({ sighting: { seen, features }, turns, done }: Example): number {
+  const behind = [features['corner depth'], features['edge depth']].filter((depth) => depth === 'behind').length;
+  const isFar = seen === 'FR' ? 0 : 1;
+  const hasTopFirst = isTurnOfU(done?.takeOut[0]) ? 1 : 0;
+  return 1000 * isFar + 100 * hasTopFirst + 3 * lengthOf(turns) + behind;
 }
 
-const TURNS = [
-  { turn: 'y', after: { FR: 'FL', FL: 'BL', BL: 'BR', BR: 'FR' } },
-  { turn: "y'", after: { FL: 'FR', BL: 'FL', BR: 'BL', FR: 'BR' } },
-] as const;
+export const easiestOf = (examples: readonly Example[]): Example | undefined => {
+  let best: Example | undefined;
+  for (const one of examples) if (!best || effortOf(one) < effortOf(best)) best = one;
+  return best;
+};
+
+const known = new WeakMap<ProvedTable, readonly Example[]>();
+
+/** Of every rule all sightings, exceptions among them. */
+export function examplesOf(table: ProvedTable): readonly Example[] {
+  const examples = known.get(table) ?? table.rules.flatMap(examplesOfRule);
+  known.set(table, examples);
+  return examples;
+}
+
+const examplesOfRule = ({ sightings, done, exceptions }: ProvedTable['rules'][number], rule: number): Example[] => [
+  ...sightings.flatMap((sighting, i) =>
+    done[i] ? [{ sighting, rule, done: done[i], turns: turnsDone(done[i]) }] : [],
+  ),
+  ...exceptions.map(({ sighting, best }) => ({ sighting, rule, done: undefined, turns: best })),
+];
+
+/** What only examples of one kind cover: a rule, or an exception as a student sees it. */
+const kindOf = ({ sighting, rule, done }: Example): string => (done ? `${rule}` : `${rule} ${caseAndSide(sighting)}`);
+
+/** What else is to be seen: where a piece is stuck, where the own slot is, and which hand lifts. */
+function pointsOf({ sighting: { seen, features }, done }: Example): string[] {
+  const lifting = done?.takeOut.find((turn) => !isTurnOfU(turn))?.letter;
+  return [
+    ...(['corner', 'edge'] as const).flatMap((piece) =>
+      features[`${piece} at`] === 'away' ? [`stuck ${features[`${piece} column`]}`] : [],
+    ),
+    `own ${seen}`,
+    ...(lifting === 'R' || lifting === 'L' ? [`lift ${lifting}`] : []),
+  ];
+}
+
+/** An example with the set of points that it covers, as bits. */
+interface Choice {
+  readonly example: Example;
+  readonly mask: number;
+  readonly effort: number;
+}
+
+/** Examples chosen so far, the last first. */
+interface Cover {
+  readonly effort: number;
+  readonly last?: { readonly example: Example; readonly before: Cover };
+}
+
+/** Of those with the same points the easiest. */
+function easiestByMask(choices: readonly Choice[]): Choice[] {
+  const best = new Map<number, Choice>();
+  for (const choice of choices) {
+    const before = best.get(choice.mask);
+    if (!before || choice.effort < before.effort) best.set(choice.mask, choice);
+  }
+  return [...best.values()];
+}
+
+/** Each cover with each choice more. */
+function withOneMore(covers: ReadonlyMap<number, Cover>, choices: readonly Choice[]): Map<number, Cover> {
+  const next = new Map<number, Cover>();
+  for (const [covered, before] of covers) {
+    for (const { example, mask, effort } of choices) {
+      const sum = before.effort + effort;
+      const known = next.get(covered | mask);
+      if (!known || sum < known.effort) next.set(covered | mask, { effort: sum, last: { example, before } });
+    }
+  }
+  return next;
+}
+
+/**
+ * The fewest examples that between them have every rule, exception, foreign slot, place of the own slot and lifting hand
+ * that occurs; of as many the easiest. Exact: an example is of one kind, so there is at least one of each kind; all ways to
+ * choose these are kept by what points they cover (at most 2^10 sets), and more are added one at a time until all is covered.
+ */
+export function fewestExamples(table: ProvedTable): readonly Example[] {
+  const points = new Map<string, number>();
+  const kinds = new Map<string, Choice[]>();
+  for (const example of examplesOf(table)) {
+    let mask = 0;
+    for (const point of pointsOf(example)) {
+      if (!points.has(point)) points.set(point, points.size);
+      mask |= 1 << points.get(point)!;
+    }
+    const choice = { example, mask, effort: effortOf(example) };
+    const kind = kindOf(example);
+    const known = kinds.get(kind);
+    if (known) known.push(choice);
+    else kinds.set(kind, [choice]);
+  }
+  let covers: ReadonlyMap<number, Cover> = new Map([[0, { effort: 0 }]]);
+  for (const choices of kinds.values()) covers = withOneMore(covers, easiestByMask(choices));
+  const any = easiestByMask([...kinds.values()].flat());
+  const whole = (1 << points.size) - 1;
+  // Every point is some example's, so each round covers more.
+  while (!covers.has(whole)) covers = withOneMore(covers, any);
+  const chosen: Example[] = [];
+  for (let { last } = covers.get(whole)!; last; last = last.before.last) chosen.unshift(last.example);
+  return chosen;
+}
+
+/** The same set-up, and the cube turned by y after it: another rule. */
+export interface ContrastPair {
+  readonly example: Example;
+  readonly turned: Example;
+}
 
 const keyOf = ({ address, seen }: Pick<Seen, 'address' | 'seen'>): string => `${writeAddress(address)} ${seen}`;
 
-/** In how many features they differ, counted no further than `most`. */
-function differences(a: Seen, b: Seen, most: number): number {
-  let count = 0;
-  for (const name of FEATURE_NAMES) {
-    if (a.features[name] !== b.features[name] && ++count > most) break;
+/** For any two rules that y leads between the easiest such pair; exceptions are left out, and rules that turn the cube themselves. */
+export function contrastPairs(table: ProvedTable): ContrastPair[] {
+  const followed = examplesOf(table).filter(({ done }) => done?.first.length === 0);
+  const byKey = new Map(followed.map((one) => [keyOf(one.sighting), one]));
+  const pairs = new Map<string, ContrastPair>();
+  for (const example of followed) {
+    const { address, seen } = example.sighting;
+    const turned = byKey.get(keyOf({ address, seen: AFTER_Y[seen] }));
+    if (!turned || turned.rule === example.rule) continue;
+    const key = [example.rule, turned.rule].sort((a, b) => a - b).join();
+    const before = pairs.get(key);
+    if (!before || effortOf(example) < effortOf(before.example)) pairs.set(key, { example, turned });
   }
-  return count;
+  return [...pairs.values()].sort((a, b) => a.example.rule - b.example.rule || a.turned.rule - b.turned.rule);
 }
 
-/** Of the sightings of other rules, seen from the same side, the one that differs in fewest features. */
-function looksAlike({ rule, sighting }: Candidate, candidates: readonly Candidate[]): Candidate | undefined {
-  let best: Candidate | undefined;
-  let least = FEATURE_NAMES.length;
-  for (const one of candidates) {
-    if (one.rule === rule || one.sighting.seen !== sighting.seen) continue;
-    const apart = differences(one.sighting, sighting, least);
-    if (best && apart >= least) continue;
-    best = one;
-    least = apart;
-  }
-  return best;
+export interface LookAlike {
+  readonly example: Example;
+  /** Of those asked on the way to their rules, the features in which the two differ. */
+  readonly differ: readonly FeatureName[];
 }
 
-export function chooseExamples(table: ProvedTable): Examples {
-  const candidates = candidatesOf(table);
-  const missing = new Set(candidates.flatMap(({ shows }) => shows));
-  const parts = ['rule', 'own', 'stuck', 'hand'].map(
-    (kind) => [...missing].filter((one) => one.startsWith(kind)).length,
+const differing = (a: Seen, b: Seen, features: readonly FeatureName[]): FeatureName[] =>
+  features.filter((name) => a.features[name] !== b.features[name]);
+
+/**
+ * What a student takes for `example`: an exception of its rule, else a sighting of another rule, seen from the same side
+ * where that can be, that differs in as few of the features asked on the way to the two as can be, and then in as few of all.
+ */
+export function lookAlike(table: ProvedTable, { sighting, rule }: Example): LookAlike | undefined {
+  const ways = waysOf(table);
+  const all = examplesOf(table);
+  const exceptions = all.filter((one) => one.rule === rule && !one.done);
+  const others = exceptions.length > 0 ? exceptions : all.filter((one) => one.rule !== rule && one.done);
+  const every = Object.keys(sighting.features) as FeatureName[];
+  let best: { found: LookAlike; distance: number } | undefined;
+  for (const one of others) {
+    const asked = [...new Set([...ways[rule]!, ...ways[one.rule]!])];
+    const differ = differing(sighting, one.sighting, asked);
+    const isElsewhere = one.sighting.seen === sighting.seen ? 0 : 1;
+    // Where one of the two has no such feature at all, nobody takes them for each other.
+    const missing = differ.filter((name) => !sighting.features[name] || !one.sighting.features[name]);
+    const distance =
+      10_000 * isElsewhere +
+      100 * (differ.length + missing.length) +
+      differing(sighting, one.sighting, every).length +
+      effortOf(one) / 1e4;
+    if (!best || distance < best.distance) best = { found: { example: one, differ }, distance };
+  }
+  return best?.found;
+}
+
+/** By rule: the features that are asked for on the way to it. */
+function waysOf(table: ProvedTable): FeatureName[][] {
+  const tree = treeOf(table);
+  return table.rules.map((_, i) =>
+    (wayTo(tree, i) ?? []).flatMap(({ asks }) =>
+      'feature' in asks ? [asks.feature] : asks.together.map(({ feature }) => feature),
+    ),
   );
-  const atLeast = Math.max(...parts, [...missing].filter((one) => /^(rule|exception) /.test(one)).length);
-  const chosen: Candidate[] = [];
-  while (missing.size > 0) {
-    const news = ({ shows }: Candidate): number => shows.filter((one) => missing.has(one)).length;
-    // Among equals the shortest to do, then the first: the same from run to run.
-    const best = candidates.reduce((a, b) => {
-      const more = news(b) - news(a);
-      return more > 0 || (more === 0 && (b.done?.length ?? 99) < (a.done?.length ?? 99)) ? b : a;
-    });
-    chosen.push(best);
-    for (const one of best.shows) missing.delete(one);
-  }
-  const ruleOf = new Map(candidates.map(({ sighting, rule }) => [keyOf(sighting), rule]));
-  return {
-    atLeast,
-    examples: chosen
-      .sort((a, b) => a.rule - b.rule || Number(a.done === undefined) - Number(b.done === undefined))
-      .map((one): Example => {
-        const { rule, sighting, done } = one;
-        const turned = TURNS.map(({ turn, after }) => ({
-          turn,
-          rule: ruleOf.get(keyOf({ address: sighting.address, seen: after[sighting.seen] })),
-        })).find((one) => one.rule !== undefined && one.rule !== rule);
-        const alike = looksAlike(one, candidates);
-        return {
-          rule,
-          sighting,
-          done,
-          contrast: turned && { rule: turned.rule!, turn: turned.turn },
-          alike: alike && { rule: alike.rule, sighting: alike.sighting },
-        };
-      }),
-  };
 }

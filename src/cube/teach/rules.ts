@@ -90,7 +90,7 @@ export interface ProvedTable {
 }
 
 /** How the own slot is seen after a quarter turn of the cube: y brings front right to front left. */
-const AFTER_Y: Readonly<Record<Slot, Slot>> = { FR: 'FL', FL: 'BL', BL: 'BR', BR: 'FR' };
+export const AFTER_Y: Readonly<Record<Slot, Slot>> = { FR: 'FL', FL: 'BL', BL: 'BR', BR: 'FR' };
 const AFTER_Y_BACK: Readonly<Record<Slot, Slot>> = { FL: 'FR', BL: 'FL', BR: 'BL', FR: 'BR' };
 const QUARTER_TURNS = [
   { first: [turnOf('rotation', 'y', 1)], after: AFTER_Y },

@@ -1,0 +1,41 @@
+/** What was found of a lesson's rules, as figures for the coach. */
+import { writeAddress } from '../cube/address.ts';
+import { shortestOf } from '../cube/teach/rules.ts';
+import type { ProvedRules } from './prove-rules.ts';
+
+export interface RuleFigures {
+  readonly number: number;
+  readonly sightings: number;
+  readonly holds: number;
+  /** Sightings that its conditions exclude, and for how many of them the advice works too. */
+  readonly excluded: number;
+  readonly contrast: number;
+  /** Turns over the shortest; undefined where it holds nowhere. */
+  readonly mean: number | undefined;
+  readonly worst: number | undefined;
+}
+
+export interface RulesReport {
+  readonly rules: readonly RuleFigures[];
+  /** Of all that the rules solve. */
+  readonly mean: number | undefined;
+  readonly worst: number | undefined;
+  readonly sightings: number;
+  /** `UFR:R UB:U, own slot FL`. */
+  readonly uncovered: readonly { readonly address: string; readonly seen: string }[];
+}
+
+export const rulesReport = ({ table, rules }: ProvedRules): RulesReport => ({
+  rules: rules.map(({ said, proved: { sightings, done, holds, excluded, contrast } }) => {
+    const over = sightings.flatMap((s, i) => (done[i] ? [done[i].length - shortestOf(s.address)] : []));
+    const cost =
+      over.length > 0
+        ? { mean: over.reduce((sum, n) => sum + n, 0) / over.length, worst: Math.max(...over) }
+        : { mean: undefined, worst: undefined };
+    return { number: said.number, sightings: sightings.length, holds, excluded, contrast, ...cost };
+  }),
+  mean: table.cost?.mean,
+  worst: table.cost?.worst,
+  sightings: table.sightings.length,
+  uncovered: table.uncovered.map(({ address, seen }) => ({ address: writeAddress(address), seen })),
+});

@@ -1,0 +1,62 @@
+/** Words for the coach's running order and for what is told of rules. `{cross}` and `{turns}` as in rule-words.ts. */
+
+/** Figures of one rule. */
+export interface RuleFiguresSaid {
+  readonly number: number;
+  readonly sightings: number;
+  readonly holds: number;
+  readonly excluded: number;
+  readonly contrast: number;
+  readonly mean: number | undefined;
+  readonly worst: number | undefined;
+}
+
+export interface PlanWords {
+  readonly title: (lesson: string) => string;
+  readonly lead: (minutes: number) => string;
+  readonly minutes: (count: number) => string;
+  /** From the start: `0:05`. */
+  readonly clock: (minutes: number) => string;
+  readonly notes: string;
+  readonly ask: string;
+  readonly slip: string;
+  /** The answer wanted, and what stands after the rule's turns. */
+  readonly answer: (answer: string, then: string) => string;
+  readonly steps: {
+    readonly open: { readonly title: string; readonly text: string };
+    readonly rule: (number: number) => string;
+    readonly alone: (statement: string) => string;
+    readonly earlier: string;
+    readonly part: string;
+    readonly partAsk: string;
+    readonly turned: { readonly title: string; readonly text: string; readonly ask: string };
+    /** The same set-up before and after a turn of the cube. */
+    readonly turnedPair: (before: number, after: number) => string;
+    readonly drill: {
+      readonly title: string;
+      readonly text: (shown: number, all: number) => string;
+      readonly again: string;
+    };
+    readonly plainDrill: string;
+    readonly break: { readonly title: string; readonly text: string };
+    readonly close: { readonly title: string; readonly text: string; readonly ask: string };
+  };
+  /** What looks alike: an exception, or what another rule takes, and in what it differs. */
+  readonly slips: {
+    readonly exception: (statements: readonly string[]) => string;
+    readonly neighbour: (rule: number, statements: readonly string[]) => string;
+  };
+  readonly drillItem: (rule: number, isException: boolean) => string;
+  readonly report: {
+    readonly heading: string;
+    /** A table's: five columns. */
+    readonly columns: readonly string[];
+    readonly cells: (figures: RuleFiguresSaid) => readonly string[];
+    readonly table: (sightings: number, mean: number | undefined, worst: number | undefined) => string;
+    readonly uncovered: (count: number, named: readonly string[]) => string;
+    readonly address: (address: string, seen: string) => string;
+    readonly means: string;
+  };
+  readonly foot: (title: string, edition: string) => string;
+  readonly proved: (edition: string) => string;
+}
