@@ -43,9 +43,9 @@ export type TableAt = (yaml: YamlText, path: Path) => { name: string; keys: read
 
 const tableOfLesson: TableAt = (yaml, path) => {
   if (path.length === 0) return { name: 'a lesson', keys: KEYS.lesson };
+  if (path.at(-1) === 'see') return { name: 'what is seen', keys: KEYS.see };
   if (path[0] === 'practice') return practiceTableAt(path);
   if (path.at(-1) === 'hold') return { name: 'a hold', keys: KEYS.hold };
-  if (path.at(-1) === 'see') return { name: 'what a rule sees', keys: KEYS.see };
   if (path.at(-2) === 'rules') return { name: 'a rule', keys: KEYS.rule };
   if (path.at(-2) === 'solutions') return { name: 'a solution', keys: KEYS.solution };
   if (keySpan(yaml, path, 'part')) return { name: 'a heading of a part', keys: KEYS.part };

@@ -1,6 +1,7 @@
 /** What a lesson asks of its practice papers, as read. */
 import type { Family } from '../cube/cases.ts';
 import type { Slot } from '../cube/goal.ts';
+import type { Condition } from '../cube/teach/rules.ts';
 import type { Span } from './problem.ts';
 
 /** In the order in which they stand on a paper: what has letters first. Each is a file in src/practice/kinds. */
@@ -34,6 +35,12 @@ export interface PracticeFilter {
   readonly slots: readonly Slot[];
   /** A foreign slot that a piece is stuck in, as the viewer sees it. */
   readonly stuck: readonly Slot[];
+  /** Numbers of the lesson's rules: cases to which one of these applies, the cube held as it is. */
+  readonly rules: readonly number[];
+  /** What is seen of them, as in a rule. */
+  readonly see: readonly Condition[];
+  /** Whose side is turned first in what is recommended: R or L. */
+  readonly hand: 'right' | 'left' | undefined;
   /** Cases whose recommended solution has no more turns than this. */
   readonly turns: number | undefined;
 }

@@ -336,6 +336,11 @@ export const PROBLEM_KINDS = {
     cause: 'A practice paper asks for more different exercises of a kind than can be made of what was taught.',
     remedy: 'Ask for fewer, or teach more cases.',
   },
+  'practice-no-rule': {
+    severity: 'error',
+    cause: 'Practice is asked for by the number of a rule that the lesson has not.',
+    remedy: 'Number the rules from 1, in the order of the lesson.',
+  },
   'practice-words': {
     severity: 'error',
     cause: 'The right answers of a practice paper cannot spell words of the list: no lengths add up to their number.',

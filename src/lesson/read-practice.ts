@@ -3,6 +3,7 @@
 import type { z } from 'zod';
 import { SLOTS, type Slot } from '../cube/goal.ts';
 import { EXERCISE_KINDS, type PracticeRequest } from './practice.ts';
+import { conditionsAt } from './read-rules.ts';
 import type { Reader } from './reader.ts';
 import type { practiceSchema } from './schema.ts';
 import { spanAt } from './yaml-text.ts';
@@ -12,9 +13,11 @@ const listOf = <T>(value: T | readonly T[] | undefined): readonly T[] =>
 
 const inOrder = (slots: readonly Slot[]): Slot[] => SLOTS.filter((s) => slots.includes(s));
 
+/** `rules`: how many the lesson has. */
 export function practiceAt(
   r: Reader,
   written: z.infer<typeof practiceSchema> | undefined,
+  rules: number,
 ): PracticeRequest | undefined {
   if (!written) return undefined;
   const { items, only = {}, words } = written;
@@ -27,6 +30,13 @@ export function practiceAt(
     const message = 'no exercise is asked for';
     r.problems.push({ code: 'value-kind', span: at('items'), message, hint: 'say how many of which kind: solve: 6' });
   }
+  const chosen = listOf(only.rule);
+  chosen.forEach((number, i) => {
+    if (number <= rules) return;
+    const span = Array.isArray(only.rule) ? at('only', 'rule', i) : at('only', 'rule');
+    const hint = rules === 0 ? 'add rules, or take "rule" out' : `the last one is rule ${rules}`;
+    r.problems.push({ code: 'practice-no-rule', span, message: `the lesson has no rule ${number}`, hint });
+  });
   return {
     seed: written.seed ?? 1,
     level: written.level ?? 'middle',
@@ -36,6 +46,9 @@ export function practiceAt(
       families: listOf(only.family),
       slots: inOrder(listOf(only.slot)),
       stuck: inOrder(listOf(only.stuck)),
+      rules: chosen,
+      see: conditionsAt(r, ['practice', 'only', 'see'], only.see) ?? [],
+      hand: only.hand,
       turns: only.turns,
     },
     earlier: (written.earlier ?? []).map((file, i) => ({ file, span: at('earlier', i) })),

@@ -17,7 +17,8 @@ import { type Path, spanAt } from './yaml-text.ts';
 
 const LIFTING: readonly Face[] = ['R', 'L', 'F', 'B'];
 
-function conditionsAt(r: Reader, path: Path, see: RuleFile['see'] = {}): Condition[] | undefined {
+/** What is to be seen, at `path`; undefined if some of it could not be read. */
+export function conditionsAt(r: Reader, path: Path, see: RuleFile['see'] = {}): Condition[] | undefined {
   const found: Condition[] = [];
   let isWhole = true;
   for (const feature of FEATURE_NAMES) {

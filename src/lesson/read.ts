@@ -182,7 +182,7 @@ export function readLesson(source: Source): ReadLesson {
       hands,
       withoutTurningTheCube: head.claims?.rotations === 'none',
     }),
-    practice: practiceAt(r, head.practice),
+    practice: practiceAt(r, head.practice, head.rules?.length ?? 0),
   };
   if (whole.success && r.problems.length === 0 && lesson.parts.every((part) => part.cases.length === 0)) {
     const message = 'there are headings here and no cases';

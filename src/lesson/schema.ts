@@ -239,6 +239,17 @@ export const practiceSchema = z.strictObject({
         'Only cases with a piece stuck in one of these slots.',
         'BL',
       ).optional(),
+      rule: about(
+        z.union([z.int().min(1), z.array(z.int().min(1)).min(1)]),
+        'Only cases to which this rule of the lesson applies, or one of these, by number.',
+        2,
+      ).optional(),
+      see: about(seeSchema, 'Only cases that look like this: conditions as in a rule.', { edge: 'bad' }).optional(),
+      hand: about(
+        z.enum(['left', 'right']),
+        'Only cases whose recommended solution turns the left side first, or the right one.',
+        'left',
+      ).optional(),
       turns: about(z.int().min(1), 'Only cases solved in so many turns or fewer.', 8).optional(),
     }),
     'Which of the cases taught are practised; without it all.',

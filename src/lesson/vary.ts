@@ -24,6 +24,7 @@ export interface Variation {
 
 const MIRRORED_FACE: Readonly<Record<Face, Face>> = { U: 'U', D: 'D', F: 'F', B: 'B', R: 'L', L: 'R' };
 const MIRRORED_SLOT: Readonly<Record<Slot, Slot>> = { FR: 'FL', FL: 'FR', BL: 'BR', BR: 'BL' };
+const OTHER_HAND = { right: 'left', left: 'right' } as const;
 const SAME_FACE = Object.fromEntries(FACES.map((f) => [f, f])) as Record<Face, Face>;
 
 /** How one context (the lesson, a case with a hold of its own) changes. */
@@ -117,6 +118,8 @@ const changedPractice = (change: Change, practice: PracticeRequest): PracticeReq
     ...practice.only,
     slots: changedSlots(change, practice.only.slots),
     stuck: changedSlots(change, practice.only.stuck),
+    see: change.mirrored ? practice.only.see.map(mirroredCondition) : practice.only.see,
+    hand: change.mirrored ? practice.only.hand && OTHER_HAND[practice.only.hand] : practice.only.hand,
   },
 });
 

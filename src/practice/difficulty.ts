@@ -7,7 +7,8 @@
  *
  * Seeing, ten points each unless said otherwise: a piece stuck in a slot (20 in a slot at the back); an own slot
  * that is not at the front right (20 at the back); the cross colour of a corner on top up, where nothing can be compared; a
- * piece turned wrongly in its own slot; a corner on top at the back (5); a further slot open.
+ * piece turned wrongly in its own slot; a corner on top at the back (5); a further slot open; an exception of the lesson's
+ * rules (20); each comparing of two colours before it is known which of the rules applies (5).
  *
  * Who leads with the left hand sees and does all in a mirror, and so is measured in it.
  */
@@ -41,8 +42,14 @@ const ownSlotPoints = (slot: Slot, { hand }: Leading): number =>
 export const seeingEdge = ({ edge, slot }: SeenPair, leading: Leading): number =>
   stuckPoints(edge.place, slot) + ownSlotPoints(slot, leading);
 
+/** A pair with what the lesson's rules make of it: material.ts. */
+interface Recognised extends SeenPair {
+  readonly comparisons: number;
+  readonly isException: boolean;
+}
+
 /** Points for reading the whole pair. */
-export function seeing(s: SeenPair, leading: Leading, open: readonly Slot[] = []): number {
+export function seeing(s: Recognised, leading: Leading, open: readonly Slot[] = []): number {
   const { corner, edge, slot } = s;
   const onTop = corner.place.startsWith('U');
   const turnedAtHome = corner.place === `D${slot}` && corner.cross !== 'D' ? 10 : 0;
@@ -53,6 +60,8 @@ export function seeing(s: SeenPair, leading: Leading, open: readonly Slot[] = []
     (onTop && corner.cross === 'U' ? 10 : 0) +
     (onTop && isBehind(corner.place) ? 5 : 0) +
     turnedAtHome +
+    5 * s.comparisons +
+    (s.isException ? 20 : 0) +
     10 * open.length
   );
 }

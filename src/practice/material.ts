@@ -6,8 +6,12 @@ import { type Goal, SLOTS, type Slot } from '../cube/goal.ts';
 import { cubeWithPair } from '../cube/place-pair.ts';
 import { findSolutions } from '../cube/search/find.ts';
 import { prove } from '../cube/solves.ts';
+import { featuresOf, isComparison } from '../cube/teach/features.ts';
+import { fits } from '../cube/teach/rules.ts';
+import { askedOnTheWay, treeOf } from '../cube/teach/tree.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
 import type { Lesson } from '../lesson/lesson.ts';
+import type { PracticeFilter } from '../lesson/practice.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
@@ -23,6 +27,10 @@ export interface Seen extends SeenPair {
   /** The case that it is a sighting of. */
   readonly caseText: string;
   readonly recommended: readonly Turn[];
+  /** How often two colours are compared before it is known which of the lesson's rules applies. */
+  readonly comparisons: number;
+  /** The rule that applies does not hold here. */
+  readonly isException: boolean;
 }
 
 export interface Material {
@@ -34,7 +42,7 @@ export interface Material {
   /** The rows of the lesson's table; none if it has no rules. */
   readonly rules: readonly ProvedLessonRule[];
   /** Index of the row that applies, the cube held as it is. */
-  readonly ruleOf: (seen: Seen) => number | undefined;
+  readonly ruleOf: (seen: Pick<Seen, 'address' | 'slot'>) => number | undefined;
   /** With a slot more open there may be shorter ways than the coach's. */
   readonly recommended: (seen: Seen, open: readonly Slot[]) => readonly Turn[];
   /** The easiest of the shortest. */
@@ -100,7 +108,9 @@ function coachSolution(
   return all.length > 0 ? easiestOf(all, leading) : undefined;
 }
 
-function rulesOf({ rules: proved }: ProvedLesson): Pick<Material, 'rules' | 'ruleOf'> {
+type Ruled = Pick<Material, 'rules' | 'ruleOf'>;
+
+function rulesOf({ rules: proved }: ProvedLesson): Ruled {
   const rules = proved?.rules ?? [];
   const at = new Map(
     rules.flatMap(({ proved: { sightings } }, i) => sightings.map((s) => [keyOf(s.address, s.seen), i] as const)),
@@ -108,10 +118,45 @@ function rulesOf({ rules: proved }: ProvedLesson): Pick<Material, 'rules' | 'rul
   return { rules, ruleOf: ({ address, slot }) => at.get(keyOf(address, slot)) };
 }
 
+/** What its rules make of a sighting: what is to be compared first, and whether the rule fails it. */
+function recognition({ rules: proved }: ProvedLesson, { ruleOf }: Ruled) {
+  const tree = proved && treeOf(proved.table);
+  const comparisons = (proved?.rules ?? []).map((_, i) => askedOnTheWay(tree!, i).filter(isComparison).length);
+  const exceptions = new Set(
+    (proved?.rules ?? []).flatMap((rule) =>
+      rule.proved.exceptions.map(({ sighting }) => keyOf(sighting.address, sighting.seen)),
+    ),
+  );
+  return (address: Address, slot: Slot): Pick<Seen, 'comparisons' | 'isException'> => {
+    const at = ruleOf({ address, slot });
+    return {
+      comparisons: at === undefined ? 0 : comparisons[at]!,
+      isException: exceptions.has(keyOf(address, slot)),
+    };
+  };
+}
+
+/** Of the two sides R and L the one that is turned first. */
+const firstHand = (turns: readonly Turn[]): 'right' | 'left' | undefined => {
+  const first = turns.find(({ kind, letter }) => kind !== 'rotation' && (letter === 'R' || letter === 'L'));
+  return first && (first.letter === 'R' ? 'right' : 'left');
+};
+
+/** Whether a lesson practises it, as far as that shows before it is known what solves it. */
+function isWanted(address: Address, slot: Slot, only: PracticeFilter, { ruleOf }: Ruled): boolean {
+  const { families, stuck, rules, see } = only;
+  if (families.length > 0 && !families.includes(familyOf(address))) return false;
+  if (stuck.length > 0 && !stuckSlots(address, slot).some((s) => stuck.includes(s))) return false;
+  if (rules.length > 0 && !rules.includes((ruleOf({ address, slot }) ?? -1) + 1)) return false;
+  return see.length === 0 || fits({ address, seen: slot, features: featuresOf({ address, seen: slot }) }, see);
+}
+
 /** `setUps` serves all variations of a lesson: it knows no lesson. */
 export function materialOf(proved: ProvedLesson, leading: Leading, setUps: SetUps): Material {
   const { lesson } = proved;
   const only = lesson.practice?.only;
+  const ruled = rulesOf(proved);
+  const recognised = recognition(proved, ruled);
   const shortestOf = remembered(
     (address: Address, slot: Slot, open: readonly Slot[]) =>
       findSolutions(cubeWithPair(address, slot), goalAt(address, slot, open)).solutions.map(({ turns }) => turns),
@@ -121,15 +166,20 @@ export function materialOf(proved: ProvedLesson, leading: Leading, setUps: SetUp
   const slots = only && only.slots.length > 0 ? only.slots : shown;
   const seen: Seen[] = [];
   for (const [caseText, cases] of taughtCases(proved)) {
-    const one = cases[0]!;
-    if (only && only.families.length > 0 && !only.families.includes(familyOf(one.address))) continue;
-    for (const address of upToU(caseOf(one.address))) {
+    for (const address of upToU(caseOf(cases[0]!.address))) {
       for (const slot of slots) {
-        if (only && only.stuck.length > 0 && !stuckSlots(address, slot).some((s) => only.stuck.includes(s))) continue;
+        if (only && !isWanted(address, slot, only, ruled)) continue;
         const recommended =
           coachSolution(cases, address, slot, leading) ?? easiestOf(shortestOf(address, slot, []), leading);
         if (only?.turns !== undefined && lengthOf(recommended) > only.turns) continue;
-        seen.push({ ...seenPair(address, slot), key: keyOf(address, slot), caseText, recommended });
+        if (only?.hand !== undefined && firstHand(recommended) !== only.hand) continue;
+        seen.push({
+          ...seenPair(address, slot),
+          key: keyOf(address, slot),
+          caseText,
+          recommended,
+          ...recognised(address, slot),
+        });
       }
     }
   }
@@ -140,7 +190,7 @@ export function materialOf(proved: ProvedLesson, leading: Leading, setUps: SetUp
     leading,
     seen,
     setUps,
-    ...rulesOf(proved),
+    ...ruled,
     recommended: (one, open) => (open.length === 0 ? one.recommended : shortest(one, open)),
     shortest,
   };

@@ -685,6 +685,30 @@ export const FAULTS: readonly Fault[] = [
     says: /none of the 96 sightings/,
   },
   {
+    name: 'practice of a rule that is not there',
+    code: 'practice-no-rule',
+    text: withLine(5, 'practice: { items: { solve: 2 }, only: { rule: [3] } }'),
+    line: 5,
+    column: 49,
+    says: /no rule 3.*add rules/,
+  },
+  {
+    name: 'practice of what cannot be seen',
+    code: 'value-unknown',
+    text: withLine(5, 'practice: { items: { solve: 2 }, only: { see: { edge: badd } } }'),
+    line: 5,
+    column: 55,
+    says: /"badd".*"bad" was likely meant/,
+  },
+  {
+    name: 'practice by a feature that is not known',
+    code: 'key-unknown',
+    text: withLine(5, 'practice: { items: { solve: 2 }, only: { see: { edgy: bad } } }'),
+    line: 5,
+    column: 49,
+    says: /"edgy".*"edge" was likely meant/,
+  },
+  {
     name: 'a running order with no time for its rules',
     code: 'plan-too-short',
     text: withLine(

@@ -77,7 +77,12 @@ function reached(from: readonly number[], turns: readonly string[]): number[][] 
 const isAt = (facelets: readonly number[], place: Place): boolean =>
   facelets.every((f) => faceletsOf(place).includes(f));
 
-function positionFrom(alt: string, piece: 'corner' | 'edge', slot: Slot, names: readonly string[]): number[] {
+function positionFrom(
+  alt: string,
+  piece: 'corner' | 'edge',
+  slot: Slot,
+  names: readonly string[],
+): number[] | undefined {
   const home = [...faceletsOf(piece === 'corner' ? cornerOf(slot) : slot)];
   if (new RegExp(`The ${piece} is in its own slot, solved`).test(alt)) return home;
   const said = new RegExp(
@@ -88,7 +93,7 @@ function positionFrom(alt: string, piece: 'corner' | 'edge', slot: Slot, names: 
   const more = how === 'on top at the' ? 'U' : piece === 'corner' && how !== 'at the' ? 'D' : '';
   const place = how === 'in its own slot' ? (piece === 'corner' ? cornerOf(slot) : slot) : placeOf(inSlot ?? at!, more);
   const sticker = names.indexOf(colour!);
-  return reached(home, ALL).find((f) => isAt(f, place) && faceOf(f[sticker]!) === SIDES[side!])!;
+  return reached(home, ALL).find((f) => isAt(f, place) && faceOf(f[sticker]!) === SIDES[side!]);
 }
 
 export function readPicture(alt: string): Described {
@@ -101,8 +106,8 @@ export function readPicture(alt: string): Described {
     slot,
     colours,
     cross: down,
-    corner: positionFrom(alt, 'corner', slot, [down, ...colours]),
-    edge: positionFrom(alt, 'edge', slot, colours),
+    corner: positionFrom(alt, 'corner', slot, [down, ...colours])!,
+    edge: positionFrom(alt, 'edge', slot, colours)!,
     kept: slotsIn(/The ([^.]+) slots? (?:is|are) kept/.exec(alt)?.[1] ?? ''),
   };
 }
@@ -127,10 +132,10 @@ export const edgeWord = ({ edge, slot }: Described): string =>
 /** Whether words such as "The edge is at the top left, green to the left." are where a piece comes to. */
 export function comesTo(d: Described, piece: 'corner' | 'edge', turns: string, words: string): boolean {
   const names = piece === 'corner' ? [d.cross, ...d.colours] : d.colours;
-  // Words of the other piece are no answer.
+  // Words of the other piece are no answer, nor is a colour that it has not.
   if (!words.startsWith(`The ${piece} `)) return false;
   const said = positionFrom(words, piece, d.slot, names);
-  return moved(d[piece], afterTurns(turnsOf(turns))).join() === said.join();
+  return moved(d[piece], afterTurns(turnsOf(turns))).join() === said?.join();
 }
 
 export const solves = (setup: string, solution: string, { slot, kept }: Described): boolean => {

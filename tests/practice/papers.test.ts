@@ -5,12 +5,17 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { writeAddress } from '../../src/cube/address.ts';
 import { familyOf } from '../../src/cube/cases.ts';
+import { HANDS } from '../../src/cube/search/hands.ts';
+import { featuresOf } from '../../src/cube/teach/features.ts';
 import { writeTurns } from '../../src/cube/turns.ts';
 import { type Loaded, loadLesson } from '../../src/lesson/load.ts';
 import type { Level } from '../../src/lesson/practice.ts';
+import { seeing } from '../../src/practice/difficulty.ts';
+import { materialOf, type Seen } from '../../src/practice/material.ts';
 import { PAPER_CODES, paperCode } from '../../src/practice/paper-code.ts';
 import { MOST_OFF, makePapers, type PaperItem, type Papers, type Student } from '../../src/practice/papers.ts';
 import { distancesOf } from '../../src/practice/selection.ts';
+import { startSetUps } from '../../src/practice/set-ups.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 import { withPractice } from './lessons.ts';
 
@@ -126,6 +131,58 @@ describe('a paper', () => {
     const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, only: { stuck: 'BL' } }));
     for (const { exercise } of papersOf(one, aClass(2)).papers.flatMap((p) => p.items)) {
       expect(exercise.goal.kept).not.toContain('BL');
+    }
+  });
+
+  it('keeps to the rule that it is told: the first of the table that fits', () => {
+    const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, only: { rule: [2, 5] } }));
+    const items = papersOf(one, aClass(2)).papers.flatMap((p) => p.items);
+    const kinds = items.map(({ exercise: { address, slot } }) => {
+      const f = featuresOf({ address, seen: slot });
+      const isSideways = f['cross colour'] !== 'up';
+      // As the lesson words its second and its fifth rule, and what comes before them.
+      if (isSideways) return f['edge front and corner top'] === 'like' && f['corner over edge'] === 'match' ? 2 : 0;
+      return f['corner over edge'] === 'no match' && f.edge === 'bad' ? 5 : 0;
+    });
+    expect(new Set(kinds)).toEqual(new Set([2, 5]));
+  });
+
+  it('keeps to what is to be seen, and to the hand that turns first; mirrored for the left hand', () => {
+    const only = { see: { edge: 'bad', 'corner side': 'right' }, hand: 'right' };
+    const right = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 4 }, only }));
+    for (const [one, side, letter] of [
+      [right, 'right', 'R'],
+      [right.again({ hand: 'left' }), 'left', 'L'],
+    ] as const) {
+      for (const { exercise } of papersOf(one, aClass(2)).papers.flatMap((p) => p.items)) {
+        if (exercise.form !== 'solve') throw new Error(exercise.form);
+        const f = featuresOf({ address: exercise.address, seen: exercise.slot });
+        expect([f.edge, f['corner side']]).toEqual(['bad', side]);
+        expect(/[RL]/.exec(writeTurns(exercise.recommended))![0]).toBe(letter);
+      }
+    }
+  });
+
+  it('counts what is to be compared, and exceptions, as hard', () => {
+    const leading = { hand: 'right', model: HANDS } as const;
+    const seenWith = (...rules: readonly string[]) => {
+      const text = ['rules:', ...rules, '  - { aim: top-top, most: 14 }', 'family: top-away', '#'].join('\n');
+      const { proved } = loadLesson('a.yaml', bytesOf(SMALL_LESSON.replace('family:', text)));
+      return materialOf(proved!, leading, startSetUps()).seen;
+    };
+    const points = (one: Seen): number =>
+      seeing(one, leading) - seeing({ ...one, comparisons: 0, isException: false }, leading);
+    const advice = 'lift: edge, with: R or L, most: 8';
+    const compared = seenWith(`  - { see: { edge front and corner top: unlike }, aim: split, ${advice} }`);
+    expect(new Set(compared.map(points))).toEqual(new Set([5]));
+    // Moved aside, a corner of another colour than the edge is not met by it: an exception.
+    const failing = seenWith(`  - { see: { cross colour: sideways }, aim: joined, how: hidden, ${advice} }`);
+    expect(new Set(failing.map(points))).toContain(20);
+    for (const one of failing) {
+      const f = featuresOf({ address: one.address, seen: one.slot });
+      const isUnlike = f['cross colour'] !== 'up' && f['edge front and corner top'] === 'unlike';
+      if (isUnlike) expect(points(one)).toBe(20);
+      if (f['cross colour'] === 'up') expect(points(one)).toBe(0);
     }
   });
 

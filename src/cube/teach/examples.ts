@@ -7,7 +7,7 @@ import { lengthOf, type Turn } from '../turns.ts';
 import type { FeatureName } from './features.ts';
 import { AFTER_Y, type Done, type ProvedTable, type Seen } from './rules.ts';
 import { caseAndSide } from './same-to-students.ts';
-import { treeOf, wayTo } from './tree.ts';
+import { askedOnTheWay, treeOf } from './tree.ts';
 
 /** A sighting of a rule: followed, or, where it is an exception, solved in the shortest way. */
 export interface Example {
@@ -198,9 +198,5 @@ export function lookAlike(table: ProvedTable, { sighting, rule }: Example): Look
 /** By rule: the features that are asked for on the way to it. */
 function waysOf(table: ProvedTable): FeatureName[][] {
   const tree = treeOf(table);
-  return table.rules.map((_, i) =>
-    (wayTo(tree, i) ?? []).flatMap(({ asks }) =>
-      'feature' in asks ? [asks.feature] : asks.together.map(({ feature }) => feature),
-    ),
-  );
+  return table.rules.map((_, i) => askedOnTheWay(tree, i));
 }

@@ -249,6 +249,9 @@ export const FEATURES = {
   ...LIKENESSES,
 } as const satisfies Record<string, Feature>;
 
+/** Whether it takes comparing two pieces' colours to see it. */
+export const isComparison = (name: FeatureName): boolean => name in LIKENESSES || name === 'corner over edge';
+
 export type FeatureName = keyof typeof FEATURES;
 export const FEATURE_NAMES = Object.keys(FEATURES) as FeatureName[];
 

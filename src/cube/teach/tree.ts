@@ -164,6 +164,12 @@ export function wayTo(tree: Tree, rule: number): readonly WayMark[] | undefined 
   return undefined;
 }
 
+/** The features that are asked for on the way to a rule. */
+export const askedOnTheWay = (tree: Tree, rule: number): FeatureName[] =>
+  (wayTo(tree, rule) ?? []).flatMap(({ asks }) =>
+    'feature' in asks ? [asks.feature] : asks.together.map(({ feature }) => feature),
+  );
+
 /** The answers that lead to a rule, if each is a condition. */
 export function conditionsOnTheWay(tree: Tree, rule: number): readonly Condition[] | undefined {
   const found: Condition[] = [];
