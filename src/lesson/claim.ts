@@ -39,6 +39,8 @@ export interface SolutionClaim {
   readonly shortest?: number;
   /** Whether an exhaustive search found it. */
   readonly proved: boolean;
+  /** The rule of the lesson that applies after the set-up, the cube held as it is: the id of its claim. Left out if none does. */
+  readonly rule?: string;
   /** Of a solution that solves: stretches between moments at which the base is whole; their turns rejoin to the solution. */
   readonly phases?: readonly PhaseClaim[];
   /** Of a solution that solves: where a phase's end and the start of the next were merged into one printed turn. */
@@ -129,7 +131,7 @@ export interface CoverageClaim {
 
 /** A question with answers to choose from, or a place to mark; set up as a solution is. */
 export interface ChoiceClaim
-  extends Pick<SolutionClaim, 'file' | 'line' | 'hold' | 'setup' | 'cross' | 'pair' | 'kept'> {
+  extends Pick<SolutionClaim, 'file' | 'line' | 'hold' | 'setup' | 'cross' | 'pair' | 'kept' | 'rule'> {
   /** `K4T.7`: the seventh item of paper K4T. */
   readonly id: string;
   readonly kind: 'choice';
@@ -140,6 +142,8 @@ export interface ChoiceClaim
   readonly letters: readonly string[];
   /** The right letter; for `order` all letters in their order; for `place` where the piece is, as in an address. */
   readonly answer: string;
+  /** Of rules: what each must see to stand alone, in the order of the options; conditions as in a rule's claim. */
+  readonly sees?: readonly (readonly string[])[];
   /** Of a slip: the number of the wrong turn, from 1, and what it is and should be. */
   readonly turn?: number;
   readonly was?: string;

@@ -1,5 +1,6 @@
 /** The rules of a lesson, proved on every sighting of its families: claims, and what there is to tell. */
-import { writeAddress } from '../cube/address.ts';
+import { type Address, writeAddress } from '../cube/address.ts';
+import type { Slot } from '../cube/goal.ts';
 import { impliedBy } from '../cube/teach/alone.ts';
 import { writeCondition } from '../cube/teach/conditions.ts';
 import { type Narrowed, narrowed } from '../cube/teach/narrow.ts';
@@ -29,6 +30,29 @@ export interface ProvedLessonRule {
 export interface ProvedRules {
   readonly table: ProvedTable;
   readonly rules: readonly ProvedLessonRule[];
+}
+
+/** Finds the rule that applies at an address, its own slot seen at one of the four: the first of the table that fits. */
+export type RuleFinder = (address: Address, seen: Slot) => ProvedLessonRule | undefined;
+
+const finders = new WeakMap<ProvedRules, RuleFinder>();
+
+export function ruleFinder(proved: ProvedRules): RuleFinder {
+  const known = finders.get(proved);
+  if (known) return known;
+  const keyOf = (address: Address, seen: Slot): string => `${writeAddress(address)} ${seen}`;
+  const found = new Map(
+    proved.rules.flatMap((rule) => rule.proved.sightings.map((s) => [keyOf(s.address, s.seen), rule] as const)),
+  );
+  const finder: RuleFinder = (address, seen) => found.get(keyOf(address, seen));
+  finders.set(proved, finder);
+  return finder;
+}
+
+/** The part of a claim that names the rule that applies. */
+export function ruleField(proved: ProvedRules | undefined, address: Address, seen: Slot): { readonly rule?: string } {
+  const rule = proved && ruleFinder(proved)(address, seen);
+  return rule ? { rule: rule.claim.id } : {};
 }
 
 export interface RulesOutcome {

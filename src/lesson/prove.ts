@@ -9,7 +9,7 @@ import { misnamed } from './misnamed.ts';
 import { type Problem, severityOf } from './problem.ts';
 import { proveCase } from './prove-case.ts';
 import { type ProvedPlan, planProblems, provePlan } from './prove-plan.ts';
-import { type ProvedRules, proveRules } from './prove-rules.ts';
+import { type ProvedRules, proveRules, ruleField } from './prove-rules.ts';
 import type { ProvedCase, ProvedPart } from './proved.ts';
 
 /** Only the prover makes one, so that nothing unproved can be handed to a sheet. */
@@ -53,7 +53,7 @@ export class ProvedLesson {
 
   /** Of its solutions; those of its rules stand with them. */
   get claims(): SolutionClaim[] {
-    return claimsOf(this.parts);
+    return claimsOf(this.parts, this.rules);
   }
 
   /**
@@ -69,7 +69,7 @@ export class ProvedLesson {
       cases: part.cases.map((c) => proveCase(c, lesson, problems)).filter((c) => c !== undefined),
     }));
     const rules = proveRules(lesson, isWhole);
-    const claims = claimsOf(parts);
+    const claims = claimsOf(parts, rules.proved);
     const ruleClaims = (rules.proved?.rules ?? []).map(({ claim }) => claim);
     const cases = parts.flatMap((p) => p.cases);
     problems.push(
@@ -95,8 +95,13 @@ export interface Outcome {
 
 const isError = (p: Problem): boolean => severityOf(p) === 'error';
 
-const claimsOf = (parts: readonly ProvedPart[]): SolutionClaim[] =>
-  parts.flatMap((p) => p.cases.flatMap((c) => c.solutions.map((s) => s.claim)));
+const claimsOf = (parts: readonly ProvedPart[], rules: ProvedRules | undefined): SolutionClaim[] =>
+  parts.flatMap((p) =>
+    p.cases.flatMap((c) => {
+      const rule = ruleField(rules, c.address, c.case.slot);
+      return c.solutions.map((s) => ({ ...s.claim, ...rule }));
+    }),
+  );
 
 /** Of what is printed, not of how the file spells it: comments and spaces do not make another edition. */
 function editionOf(lesson: Lesson): string {

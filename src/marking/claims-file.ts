@@ -18,6 +18,7 @@ const common = {
   cross: colour,
   pair: slot,
   kept: z.array(slot).max(4),
+  rule: z.string().max(100).optional(),
 };
 
 const solutionClaim = z.looseObject({
@@ -45,8 +46,17 @@ const choiceClaim = z.looseObject({
   now: text.optional(),
   piece: z.enum(['corner', 'edge']).optional(),
   turns: text.optional(),
+  sees: z.array(z.array(text).max(60)).max(12).optional(),
 });
 export type ChoiceClaimText = z.infer<typeof choiceClaim>;
+
+const ruleClaim = z.looseObject({
+  id: z.string().min(1).max(100),
+  kind: z.literal('rule'),
+  families: z.array(text).max(20),
+  see: z.array(text).max(60),
+});
+export type RuleClaimText = z.infer<typeof ruleClaim>;
 
 const anyClaim = z.looseObject({ id: z.string().min(1).max(100), kind: z.string().min(1).max(100) });
 const claimsFile = z.looseObject({ lesson: text, claims: z.array(z.unknown()).max(MOST_CLAIMS) });
@@ -55,6 +65,7 @@ const claimsFile = z.looseObject({ lesson: text, claims: z.array(z.unknown()).ma
 export type Entry =
   | { readonly kind: 'solution'; readonly claim: SolutionClaimText }
   | { readonly kind: 'choice'; readonly claim: ChoiceClaimText }
+  | { readonly kind: 'rule'; readonly claim: RuleClaimText }
   | { readonly kind: 'other'; readonly id: string }
   | { readonly kind: 'malformed'; readonly id: string; readonly why: string };
 
@@ -80,6 +91,10 @@ function entryOf(value: unknown, index: number): Entry {
   }
   if (kind === 'choice') {
     const read = choiceClaim.safeParse(value);
+    return read.success ? { kind, claim: read.data } : { kind: 'malformed', id, why: issue(read.error) };
+  }
+  if (kind === 'rule') {
+    const read = ruleClaim.safeParse(value);
     return read.success ? { kind, claim: read.data } : { kind: 'malformed', id, why: issue(read.error) };
   }
   return { kind: 'other', id };

@@ -4,6 +4,13 @@ import type { Cube } from '../cube/cube.ts';
 import type { Goal, Slot } from '../cube/goal.ts';
 import type { Turn } from '../cube/turns.ts';
 
+/** A rule of a lesson, as its claims file has it. */
+export interface NamedRule {
+  readonly number: number;
+  /** Conditions in the words of a lesson. */
+  readonly see: readonly string[];
+}
+
 interface CommonItem {
   /** As a student names it, with its paper before a point: `3` is the third case of a handout, `K4T.7` an item of a paper. */
   readonly id: string;
@@ -16,6 +23,8 @@ interface CommonItem {
   readonly lessonFile: string;
   /** Where the item stands among those of the same sheet. */
   readonly position: number;
+  /** The lesson's rule that applies to it; undefined if none does, or the file names none. */
+  readonly rule: NamedRule | undefined;
 }
 
 /** A case to be solved: marked on the cube after its set-up. */

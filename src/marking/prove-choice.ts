@@ -1,7 +1,6 @@
 /**
  * What a question of choice says, done again: where a piece is, which picture is the case, which solution has the slip,
- * in which order parts solve, what is seen of the pair. Which rule applies is taken as it stands: a claims file has
- * the rules as sentences only.
+ * in which order parts solve, what is seen of the pair, which rule it fits.
  */
 import { afterTurns, type Cube, pieceOf, solvedCube } from '../cube/cube.ts';
 import { cornerOfSlot, edgeOfSlot, type Slot } from '../cube/goal.ts';
@@ -13,6 +12,7 @@ import type { Turn } from '../cube/turns.ts';
 import { seenAt, seenPlace } from '../cube/view.ts';
 import type { SetUp } from '../lesson/set-up.ts';
 import type { ChoiceClaimText } from './claims-file.ts';
+import { ruleChoiceFault } from './prove-rule.ts';
 
 const ALPHABET = [...'ABCDEFGHIJKL'];
 
@@ -89,7 +89,7 @@ function seenFault(asks: string, right: string, pair: Slot, { address }: SetUp):
   return right === seen ? undefined : `the file says ${right}, the cube says ${seen ?? 'neither'}`;
 }
 
-/** Why the answer of the file is not the right one; undefined if it is, or if that is not looked into. */
+/** Why the answer of the file is not the right one; undefined if it is, or if that cannot be looked into. */
 export function choiceFault(claim: ChoiceClaimText, letters: readonly string[], setUp: SetUp): string | undefined {
   const { asks, options, answer } = claim;
   if (asks === 'place') return placeFault(claim, setUp);
@@ -102,5 +102,6 @@ export function choiceFault(claim: ChoiceClaimText, letters: readonly string[], 
   if (at < 0) return `its answer "${answer}" is none of ${letters.join(' ')}`;
   if (asks === 'picture') return pictureFault(options[at]!, setUp, solvedCube());
   if (asks === 'edge' || asks === 'likeness') return seenFault(asks, options[at]!, claim.pair, setUp);
-  return asks === 'slip' ? slipFault(claim, at, setUp) : undefined;
+  if (asks === 'slip') return slipFault(claim, at, setUp);
+  return asks === 'rule' ? ruleChoiceFault(claim, at, setUp) : undefined;
 }

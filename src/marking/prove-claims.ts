@@ -11,6 +11,7 @@ import { doSetUp, type SetUp } from '../lesson/set-up.ts';
 import type { ChoiceClaimText, ClaimsText, Entry, SolutionClaimText } from './claims-file.ts';
 import type { ChoiceItem, FalseClaim, SolutionItem } from './items.ts';
 import { choiceFault, lettersOf } from './prove-choice.ts';
+import { type RuleTable, ruleOf, ruleTable } from './prove-rule.ts';
 
 /** As in proving a lesson: a case whose base is whole never comes near it. */
 const MOST_NODES = 50_000_000;
@@ -88,7 +89,17 @@ export function shortestFinder(): ShortestOf {
 type Bare<T> = Omit<T, 'lesson' | 'position'>;
 export type BareItem = Bare<SolutionItem> | Bare<ChoiceItem>;
 
-function solutionItem(claim: SolutionClaimText, placed: Placed, shortestOf: ShortestOf): Found<Bare<SolutionItem>> {
+/** What the claims of one file are proved with. */
+interface Proving {
+  readonly shortestOf: ShortestOf;
+  readonly table: RuleTable;
+}
+
+function solutionItem(
+  claim: SolutionClaimText,
+  placed: Placed,
+  { shortestOf, table }: Proving,
+): Found<Bare<SolutionItem>> {
   const setUp = caseOfClaim(claim);
   if (isFalse(setUp)) return setUp;
   const solution = turnsIn('solution', claim.solution);
@@ -111,8 +122,11 @@ function solutionItem(claim: SolutionClaimText, placed: Placed, shortestOf: Shor
       ? differs('shortest', claim.shortest, shortest)
       : undefined);
   if (why) return { why };
+  const rule = ruleOf(claim.rule, setUp, claim.pair, table);
+  if (rule && isFalse(rule)) return rule;
   return {
     ...placed,
+    rule,
     kind: 'solution',
     lessonFile: claim.file,
     hold: { up: claim.hold.up, front: claim.hold.front },
@@ -127,14 +141,16 @@ function solutionItem(claim: SolutionClaimText, placed: Placed, shortestOf: Shor
   };
 }
 
-function choiceItem(claim: ChoiceClaimText, placed: Placed): Found<Bare<ChoiceItem>> {
+function choiceItem(claim: ChoiceClaimText, placed: Placed, { table }: Proving): Found<Bare<ChoiceItem>> {
   const setUp = caseOfClaim(claim);
   if (isFalse(setUp)) return setUp;
   const { asks, options, answer } = claim;
   const letters = lettersOf(claim);
   const why = choiceFault(claim, letters, setUp);
   if (why) return { why };
-  return { ...placed, kind: 'choice', lessonFile: claim.file, asks, options, letters, answer };
+  const rule = ruleOf(claim.rule, setUp, claim.pair, table);
+  if (rule && isFalse(rule)) return rule;
+  return { ...placed, rule, kind: 'choice', lessonFile: claim.file, asks, options, letters, answer };
 }
 
 /** Two claims of one item must be about one case: another solution, or another printing of it. */
@@ -170,6 +186,7 @@ export function proveFile(text: ClaimsText, shortestOf: ShortestOf): ProvedFile 
     unproved.set(claim, refused);
     if (!items.has(item)) unproved.set(item, refused);
   };
+  const proving = { shortestOf, table: ruleTable(text.entries) };
   const seen = new Set<string>();
   for (const entry of text.entries) {
     if (entry.kind === 'malformed') {
@@ -181,9 +198,13 @@ export function proveFile(text: ClaimsText, shortestOf: ShortestOf): ProvedFile 
       others.add(entry.id);
       continue;
     }
+    if (entry.kind === 'rule') {
+      others.add(entry.claim.id);
+      continue;
+    }
     const { id: claim } = entry.claim;
     const placed = placeOf(entry.claim);
-    const item = itemOf(entry, placed, shortestOf);
+    const item = itemOf(entry, placed, proving);
     const there = items.get(placed.id);
     if (seen.has(claim)) refuse(claim, placed.id, 'two claims bear this id');
     else if (isFalse(item)) refuse(claim, placed.id, item.why);
@@ -199,8 +220,8 @@ export function proveFile(text: ClaimsText, shortestOf: ShortestOf): ProvedFile 
   return { text, items, claims, unproved, others, falseClaims };
 }
 
-const itemOf = (entry: Entry & { kind: 'solution' | 'choice' }, placed: Placed, shortestOf: ShortestOf) =>
-  entry.kind === 'solution' ? solutionItem(entry.claim, placed, shortestOf) : choiceItem(entry.claim, placed);
+const itemOf = (entry: Entry & { kind: 'solution' | 'choice' }, placed: Placed, proving: Proving) =>
+  entry.kind === 'solution' ? solutionItem(entry.claim, placed, proving) : choiceItem(entry.claim, placed, proving);
 
 const withShorterKey = (there: BareItem, item: BareItem): BareItem =>
   there.kind === 'solution' && item.kind === 'solution' && item.key.length < there.key.length

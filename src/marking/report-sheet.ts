@@ -148,6 +148,35 @@ function choicesOf({ asked, choices }: Summary, { words: { markingSheets } }: Sl
   ];
 }
 
+/** Codes of items behind a rule; more are a list to search. */
+const MOST_ITEMS = 8;
+
+function rulesOf({ rules }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
+  if (rules.length === 0) return [];
+  const { report } = markingSheets;
+  const isOneLesson = new Set(rules.map(({ lesson }) => lesson)).size === 1;
+  return [
+    ...heading(report.rules),
+    ...rules.map(({ lesson, rule, answered, points, items }) => {
+      const where = isOneLesson ? '' : `${printable(lesson)} · `;
+      const see = rule.see.map((condition) => printable(condition, 80)).join(', ') || report.ruleForTheRest;
+      const named = items
+        .slice(0, MOST_ITEMS)
+        .map((id) => printable(id))
+        .join(', ');
+      const rest = items.length - MOST_ITEMS;
+      return note(
+        [
+          strong(`${where}${report.rule(rule.number)}`),
+          plain(` (${see}): ${report.rightOf(pointsText(points), answered)}`),
+          faint(`. ${report.ruleItems(`${named}${rest > 0 ? ` ${report.more(rest)}` : ''}`)}`),
+        ],
+        true,
+      );
+    }),
+  ];
+}
+
 function againOf({ again }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
   const { report, slips } = markingSheets;
   return [
@@ -215,6 +244,7 @@ export function reportSheet(summary: Summary, making: SlipMaking): Sheet {
       { kind: 'rule', weight: 'heavy' },
       ...againOf(summary, making),
       ...slipsOf(summary, making),
+      ...rulesOf(summary, making),
       ...choicesOf(summary, making),
       ...itemsOf(summary, making),
       ...shorterOf(summary, making),

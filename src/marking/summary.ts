@@ -2,7 +2,7 @@
 import { readTurns } from '../cube/notation.ts';
 import type { SlipName } from '../words/marking-sheets.ts';
 import { byCode, byStudent, type StudentRows } from './by-student.ts';
-import type { ChoiceItem, Item } from './items.ts';
+import type { ChoiceItem, Item, NamedRule } from './items.ts';
 import { lettersGiven } from './mark-choice.ts';
 import { isRight, type MarkedRow } from './submission.ts';
 
@@ -12,6 +12,16 @@ export interface ItemFigures {
   readonly points: number;
   /** The commonest first. */
   readonly slips: readonly (readonly [SlipName, number])[];
+}
+
+/** How the items that one rule speaks of were answered. */
+export interface RuleFigures {
+  readonly lesson: string;
+  readonly rule: NamedRule;
+  readonly answered: number;
+  readonly points: number;
+  /** Items, the hardest first. */
+  readonly items: readonly string[];
 }
 
 export interface ChoiceFigures {
@@ -34,6 +44,8 @@ export interface Summary {
   /** Asked about in choices, the worst first: all answers to questions about rules, say. */
   readonly asked: readonly { readonly asks: string; readonly answered: number; readonly points: number }[];
   readonly choices: readonly ChoiceFigures[];
+  /** The one missed most first; none where the lesson has no rules. */
+  readonly rules: readonly RuleFigures[];
   /** Students who got fewer than half of a lesson's items right. */
   readonly again: readonly {
     readonly lesson: string;
@@ -101,6 +113,16 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
   const share = ({ points, answered }: { points: number; answered: number }): number => points / answered;
   const place = ({ item }: ItemFigures): number => items.indexOf(item);
 
+  const ruled = figures.filter(({ item }) => item.rule);
+  const rules = [...groupedBy(ruled, ({ item }) => `${item.lesson} ${item.rule!.number}`).values()].map(
+    (own): RuleFigures => ({
+      lesson: own[0]!.item.lesson,
+      rule: own[0]!.item.rule!,
+      answered: own.reduce((n, { answered }) => n + answered, 0),
+      points: own.reduce((n, { points }) => n + points, 0),
+      items: own.toSorted((a, b) => share(a) - share(b)).map(({ item }) => item.id),
+    }),
+  );
   const choiceRows = counting.filter((row) => itemOf(row).kind === 'choice');
   const lessonOf = (row: MarkedRow): string => itemOf(row).lesson;
   return {
@@ -118,6 +140,7 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
     asked: [...groupedBy(choiceRows, (row) => (itemOf(row) as ChoiceItem).asks)]
       .map(([asks, own]) => ({ asks, answered: own.length, points: sum(own) }))
       .sort((a, b) => share(a) - share(b) || (a.asks < b.asks ? -1 : 1)),
+    rules: rules.sort((a, b) => share(a) - share(b) || a.rule.number - b.rule.number),
     choices: figures.flatMap(({ item }): ChoiceFigures[] => {
       if (item.kind !== 'choice' || item.asks === 'order' || item.asks === 'place') return [];
       const missed = byItem.get(item.id)!.filter((row) => row.verdict === 'fails');

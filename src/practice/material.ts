@@ -13,7 +13,7 @@ import { lengthOf, type Turn } from '../cube/turns.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { PracticeFilter } from '../lesson/practice.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
-import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
+import { type ProvedLessonRule, ruleFinder } from '../lesson/prove-rules.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { carried } from './carry.ts';
 import { doing, type Leading } from './difficulty.ts';
@@ -112,10 +112,14 @@ type Ruled = Pick<Material, 'rules' | 'ruleOf'>;
 
 function rulesOf({ rules: proved }: ProvedLesson): Ruled {
   const rules = proved?.rules ?? [];
-  const at = new Map(
-    rules.flatMap(({ proved: { sightings } }, i) => sightings.map((s) => [keyOf(s.address, s.seen), i] as const)),
-  );
-  return { rules, ruleOf: ({ address, slot }) => at.get(keyOf(address, slot)) };
+  const find = proved && ruleFinder(proved);
+  return {
+    rules,
+    ruleOf: ({ address, slot }) => {
+      const rule = find?.(address, slot);
+      return rule && rules.indexOf(rule);
+    },
+  };
 }
 
 /** What its rules make of a sighting: what is to be compared first, and whether the rule fails it. */

@@ -1,17 +1,19 @@
 /** What a practice paper's key claims: each answer, in the form that other programs can check. */
 import { writeAddress } from '../cube/address.ts';
 import { caseOf, familyOf } from '../cube/cases.ts';
+import { writeCondition } from '../cube/teach/conditions.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
 import type { ChoiceClaim, Claim, SolutionClaim } from '../lesson/claim.ts';
+import { ruleField } from '../lesson/prove-rules.ts';
 import { positionAt } from '../lesson/source.ts';
-import type { ChoiceExercise, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
+import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import type { Making } from './phrases.ts';
 import { itemId, optionText, rightLetters, shorterId, shorterOf, textsOf } from './practice-texts.ts';
 
 function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
-  const { lesson } = paper.student.proved;
-  const { slot, goal, setup } = item.exercise;
+  const { lesson, rules } = paper.student.proved;
+  const { slot, goal, setup, address } = item.exercise;
   return {
     id: itemId(paper, item),
     file: lesson.source.file,
@@ -21,6 +23,7 @@ function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
     cross: lesson.colours.D,
     pair: slot,
     kept: goal.kept,
+    ...ruleField(rules, address, slot),
   };
 }
 
@@ -44,6 +47,10 @@ function solutionClaims(paper: PracticePaper, item: PaperItem, e: SolveExercise,
   }));
 }
 
+/** All that a rule must see to stand alone. */
+const seesOf = (option: Option): string[] =>
+  option.says === 'rule' ? [...option.rule.said.rule.when, ...(option.rule.implied ?? [])].map(writeCondition) : [];
+
 function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, making: Making): ChoiceClaim {
   const { slip } = e;
   return {
@@ -53,6 +60,7 @@ function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, m
     options: item.order.map((i) => optionText(e.options[i]!, textsOf(paper, making))),
     letters: item.letters,
     answer: rightLetters(item),
+    ...(e.kind === 'rule' && { sees: item.order.map((i) => seesOf(e.options[i]!)) }),
     ...(slip && {
       turn: slip.at,
       was: writeTurns([slip.was], making.wide),

@@ -51,6 +51,11 @@ export interface MarkingSheetWords {
     readonly choices: string;
     readonly asks: (asks: string) => string;
     readonly chose: (letter: string, option: string, count: number) => string;
+    readonly rules: string;
+    readonly rule: (number: number) => string;
+    /** In place of what it sees. */
+    readonly ruleForTheRest: string;
+    readonly ruleItems: (items: string) => string;
     readonly again: string;
     readonly againNote: string;
     readonly nobody: string;

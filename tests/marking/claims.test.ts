@@ -1,7 +1,8 @@
 /** Claims files that were changed by hand: each claim that does not hold is told, with why, and its item is not marked. */
 import { describe, expect, it } from 'vitest';
+import { loadLesson } from '../../src/lesson/load.ts';
 import { readClaimsText } from '../../src/marking/claims-file.ts';
-import { claimsOf, fileOf, marked, proved } from './class.ts';
+import { claimsOf, fileOf, marked, proved, sampleBytes } from './class.ts';
 
 const CLAIMS = claimsOf('edge-away');
 const RIGHT = CLAIMS[0]!;
@@ -97,6 +98,54 @@ describe('claims read from disk', () => {
     };
     expect(proved(fileOf([choice])).falseClaims).toEqual([]);
     expect(proved(fileOf([{ ...choice, ...change }])).falseClaims).toHaveLength(1);
+  });
+
+  /** As printed by a build: rules of the lesson, and a question that names one of them. */
+  const RULES = [
+    {
+      id: 'rule.1',
+      kind: 'rule',
+      families: ['top-away'],
+      see: ['cross colour: sideways', 'edge front and corner top: unlike'],
+    },
+    { id: 'rule.2', kind: 'rule', families: ['top-away'], see: [] },
+  ];
+
+  it.each([
+    // White is sideways and green, the edge's colour behind, is not the orange on top: by hand.
+    ['rule.1', 'rule.1', undefined],
+    ['rule.2', undefined, /the file says that rule\.2 applies, the cube says rule\.1/],
+    ['rule.7', undefined, /the file says that rule\.7 applies/],
+  ])('looks up the rule that a claim names: %s', (rule, named, why) => {
+    const { items, falseClaims } = proved(fileOf([...RULES, { ...RIGHT, rule }]));
+    expect(falseClaims).toMatchObject(why ? [{ claim: '1.1', why: expect.stringMatching(why) }] : []);
+    expect(items.items.map((item) => `rule.${item.rule?.number}`)).toEqual(named ? [named] : []);
+  });
+
+  it('takes the mirror of a rule, for papers of the left hand', () => {
+    const { claims } = loadLesson('a.yaml', sampleBytes('edge-away'), { hand: 'left' });
+    const [right] = claimsOf('edge-away');
+    const left = { ...claims[0]!, sheet: 'a-key.pdf', page: 1, id: 'K4T.1' };
+    expect(left.rule).toBe('rule.1');
+    const seeLeft = [{ ...RULES[0]!, see: [...RULES[0]!.see, 'corner side: right'] }, RULES[1]!];
+    // The corner of the first case is on the right, in the mirror on the left.
+    expect(proved(fileOf([...seeLeft, right, left])).falseClaims).toEqual([]);
+  });
+
+  it('tells a question about rules of which another fits', () => {
+    const { hold, cross, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
+    const sees = [['cross colour: up'], ['cross colour: sideways', 'edge front and corner top: unlike']];
+    const ask = { id: 'K4T.1', kind: 'choice', file: 'a.yaml', line: 1, asks: 'rule', hold, cross, setup, pair, kept };
+    const choice = { ...ask, options: ['up', 'unlike'], answer: 'B', sees };
+    expect(proved(fileOf([choice])).falseClaims).toEqual([]);
+    for (const [change, why] of [
+      [{ answer: 'A' }, 'its answer is option 1, and what is seen fits option 2'],
+      [{ sees: [[], sees[1]] }, 'its answer is option 2, and what is seen fits option 1 and 2'],
+      [{ sees: [sees[0]] }, 'it does not say what each of its rules sees'],
+      [{ sees: [['cross: up'], sees[1]] }, 'one of its rules sees what is no condition'],
+    ] as const) {
+      expect(proved(fileOf([{ ...choice, ...change }])).falseClaims).toMatchObject([{ why }]);
+    }
   });
 
   it('takes a place, a picture and a slip that are right', () => {

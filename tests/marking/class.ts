@@ -18,9 +18,11 @@ export interface ClaimText {
   readonly kept: readonly ('FR' | 'FL' | 'BL' | 'BR')[];
 }
 
+export const sampleBytes = (name: string): Uint8Array => readFileSync(new URL(`${name}.yaml`, LESSONS));
+
 /** The claims of a sample lesson. */
 export function claimsOf(name: string): ClaimText[] {
-  const { claims, proved } = loadLesson(`${name}.yaml`, readFileSync(new URL(`${name}.yaml`, LESSONS)));
+  const { claims, proved } = loadLesson(`${name}.yaml`, sampleBytes(name));
   if (!proved) throw new Error(`${name} is not proved`);
   return claims.map((claim) => ({ ...claim, sheet: `${name}.pdf`, page: 1 }));
 }
