@@ -2,7 +2,8 @@
 import type { ClaimsText } from '../marking/claims-file.ts';
 import { nameOfClaims, proveClaims } from '../marking/gather-items.ts';
 import type { Items } from '../marking/items.ts';
-import { isRight, type MarkedRow, plainSays } from '../marking/submission.ts';
+import { pointsOf } from '../marking/points.ts';
+import { type MarkedRow, plainSays } from '../marking/submission.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import type { Io } from './io.ts';
 import type { MarkOptions } from './options.ts';
@@ -48,8 +49,13 @@ export function summaryLine(rows: readonly MarkedRow[]): string {
   const others = (['unreadable', 'empty', 'unmatched'] as const)
     .map((verdict) => `${count(verdict)} ${verdict}`)
     .filter((said) => !said.startsWith('0 '));
-  const right = rows.filter(({ verdict }) => isRight(verdict)).length;
-  const parts = [`${right} right`, `${count('disturbs', 'other-pair', 'fails')} wrong`, ...others];
+  const marked = rows.filter(({ mark }) => pointsOf(mark) !== undefined).length;
+  const right = Math.round(100 * rows.reduce((sum, { points }) => sum + points, 0)) / 100;
+  const parts = [
+    `${right} right${marked > 0 ? `, with ${counted(marked, 'mark')} of yours` : ''}`,
+    `${count('disturbs', 'other-pair', 'fails')} wrong`,
+    ...others,
+  ];
   const students = new Set(rows.map(({ student }) => student)).size;
   return `${counted(rows.length, 'answer')} of ${counted(students, 'student')}: ${parts.join(', ')}\n`;
 }

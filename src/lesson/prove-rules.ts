@@ -133,6 +133,7 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
   const table = proveTable(
     lesson.families,
     lesson.rules.map(({ rule }) => rule),
+    lesson.hand === 'left' ? 'FL' : 'FR',
   );
   let exceptionNumber = lesson.rules.length;
   const problems: Problem[] = [];

@@ -302,7 +302,7 @@ export const lessonSchema = z.strictObject({
   triggers: about(
     z.record(z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N} -]*$/u), turns()),
     'Runs of turns that your club has names for, as the right hand does them at the front right; printed where they occur, ' +
-      'and rules may name them. Ours are righty and sledge.',
+      'and rules may name them. Ours are righty, lefty and sledge.',
     { sledge: "R' F R F'" },
   ).optional(),
   family: about(

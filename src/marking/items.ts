@@ -53,6 +53,8 @@ export interface ChoiceItem extends CommonItem {
   readonly letters: readonly string[];
   /** A letter; all letters in order where `asks` is `order`; for `place` where a piece is, as in an address: `UBR:B`. */
   readonly answer: string;
+  /** Of a slip, as far as the file says it: which turn of the right option is wrong, from 1, and what it should be. */
+  readonly mend: { readonly turn: number; readonly now: string } | undefined;
 }
 
 export type Item = SolutionItem | ChoiceItem;

@@ -1,5 +1,6 @@
 /** Questions of choice, by the paper's key. */
 import { readTurns } from '../cube/notation.ts';
+import { writeTurns } from '../cube/turns.ts';
 import type { MarkingWords } from '../words/marking.ts';
 import type { ChoiceItem } from './items.ts';
 
@@ -8,7 +9,8 @@ export function lettersGiven(
   { asks, options, letters }: Omit<ChoiceItem, 'answer'>,
   answer: string,
 ): string | undefined {
-  const bare = answer.replaceAll(/[^\p{L}\p{N}]/gu, '').toUpperCase();
+  const said = (asks === 'slip' && slipGiven(answer)?.letter) || answer;
+  const bare = said.replaceAll(/[^\p{L}\p{N}]/gu, '').toUpperCase();
   if (asks === 'order') return [...bare].sort().join('') === [...letters].sort().join('') ? bare : undefined;
   if (letters.includes(bare)) return bare;
   return letters[options.findIndex((text) => text.trim().toLowerCase() === answer.toLowerCase())];
@@ -19,6 +21,29 @@ function placeGiven(answer: string): string | undefined {
   const match = /^\s*([UDRLFB]{2,3})\s*[:\s,/-]\s*([UDRLFB])\s*$/.exec(answer.toUpperCase());
   const [, place, side] = match ?? [];
   return place?.includes(side!) ? `${[...place].sort().join('')}:${side}` : undefined;
+}
+
+/** What else is given of a slip, in the boxes of its paper: the number of the turn, and the turn that it should be. */
+interface SlipGiven {
+  readonly letter: string;
+  readonly turn: number;
+  readonly now: string;
+}
+
+/** `R 6 U'`, `r6u'`, `R, 6` and `(R) 6: U'`; undefined for a letter alone, which is enough. */
+function slipGiven(answer: string): SlipGiven | undefined {
+  const match = /^\W*(\p{L})\W*(\d{1,2})\W*(.*)$/u.exec(answer);
+  return match ? { letter: match[1]!, turn: Number(match[2]), now: match[3]! } : undefined;
+}
+
+/** As far as it is given: a student who leaves the turn out is not asked again. */
+function isMend({ turn, now }: SlipGiven, mend: ChoiceItem['mend']): boolean {
+  if (!mend) return true;
+  const [given, right] = [readTurns(now), readTurns(mend.now)];
+  // The last turn may be written small: it stands in a box for one turn of a face.
+  const isTurn = now.trim() === '' || now.trim().toUpperCase() === mend.now.toUpperCase();
+  const isRead = given.ok && right.ok && writeTurns(given.turns) === writeTurns(right.turns);
+  return turn === mend.turn && (isTurn || isRead);
 }
 
 export interface ChoiceVerdict {
@@ -35,9 +60,14 @@ export function markChoice(item: ChoiceItem, answer: string, words: MarkingWords
     const [place, side] = key.split(':') as [string, string];
     return { verdict: 'fails', says: words.wrongPlace(place, side) };
   }
+  const slip = asks === 'slip' ? slipGiven(answer) : undefined;
   const given = lettersGiven(item, answer);
   if (given === undefined) return { verdict: 'unreadable', says: words.noLetter(letters, asks === 'order') };
-  if (given === key) return { verdict: 'solves', says: words.rightChoice };
+  if (given === key) {
+    return !slip || isMend(slip, item.mend)
+      ? { verdict: 'solves', says: words.rightChoice }
+      : { verdict: 'fails', says: words.wrongMend(key, item.mend!.turn, item.mend!.now) };
+  }
   return { verdict: 'fails', says: words.wrongChoice(key, optionSaid(item)) };
 }
 

@@ -150,7 +150,9 @@ function choiceItem(claim: ChoiceClaimText, placed: Placed, { table }: Proving):
   if (why) return { why };
   const rule = ruleOf(claim.rule, setUp, claim.pair, table);
   if (rule && isFalse(rule)) return rule;
-  return { ...placed, rule, kind: 'choice', lessonFile: claim.file, asks, options, letters, answer };
+  const { turn, now } = claim;
+  const mend = turn === undefined || now === undefined ? undefined : { turn, now };
+  return { ...placed, rule, kind: 'choice', lessonFile: claim.file, asks, options, letters, answer, mend };
 }
 
 /** Two claims of one item must be about one case: another solution, or another printing of it. */

@@ -136,7 +136,7 @@ function choicesOf({ asked, choices }: Summary, { words: { markingSheets } }: Sl
       const missed = choices.filter(({ item }) => item.asks === asks);
       const shown = missed.map(({ item, chosen }, i): Span => {
         const said = chosen.map(({ letter, option, count }) =>
-          report.chose(letter, typographic(printable(option, 60)), count),
+          report.chose(letter, typographic(printable(option, 200)), count),
         );
         return faint(`${i === 0 ? '. ' : '; '}${slips.item(printable(item.id))}: ${said.join(', ')}`);
       });

@@ -125,6 +125,8 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
   );
   const choiceRows = counting.filter((row) => itemOf(row).kind === 'choice');
   const lessonOf = (row: MarkedRow): string => itemOf(row).lesson;
+  /** Who has solved it and cannot spell it does not need the lesson again. */
+  const isMisspelt = (row: MarkedRow): boolean => isWrong(row) && slipName(row, itemOf(row)) === 'spelling';
   return {
     students,
     answered: counting.length,
@@ -144,14 +146,21 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
     choices: figures.flatMap(({ item }): ChoiceFigures[] => {
       if (item.kind !== 'choice' || item.asks === 'order' || item.asks === 'place') return [];
       const missed = byItem.get(item.id)!.filter((row) => row.verdict === 'fails');
-      const chosen = counted(missed.map((row) => lettersGiven(item, row.answer)!)).map(([letter, count]) => ({
+      const chosen = counted(
+        missed.map((row) => lettersGiven(item, row.answer)!).filter((letter) => letter !== item.answer),
+      ).map(([letter, count]) => ({
         letter,
         count,
         option: item.options[item.letters.indexOf(letter)]!,
       }));
       return chosen.length > 0 ? [{ item, chosen }] : [];
     }),
-    again: [...groupedBy(counting, lessonOf)].map(([lesson, own]) => ({
+    again: [
+      ...groupedBy(
+        counting.filter((row) => !isMisspelt(row)),
+        lessonOf,
+      ),
+    ].map(([lesson, own]) => ({
       lesson,
       students: [...groupedBy(own, (row) => row.student)]
         .map(([student, theirs]) => ({ student, points: sum(theirs), answered: theirs.length }))

@@ -7,7 +7,7 @@ import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import { casePicture } from './panel.ts';
-import { type Making, printedTurns } from './phrases.ts';
+import { type Making, printedTurns, signsOf } from './phrases.ts';
 
 const PICTURE = mm(24);
 const GAP = mm(5);
@@ -136,7 +136,7 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
               gap: mm(2),
               children: [
                 { kind: 'text', role: 'P', style: 'body', spans: plain(words.howToRead) },
-                { kind: 'text', role: 'P', style: 'note', spans: plain(handout.signs.join(' ')) },
+                { kind: 'text', role: 'P', style: 'note', spans: plain(signsOf(making).join(' ')) },
               ],
             },
           },

@@ -7,7 +7,7 @@ import { drawHold } from '../svg/draw-hold.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import { clubLine, dotted, titleBlock } from './heading.ts';
 import { casePanel } from './panel.ts';
-import { lineSpans, type Making, noteBlocks, plainText, textBlocks } from './phrases.ts';
+import { lineSpans, type Making, noteBlocks, plainText, signsOf, textBlocks } from './phrases.ts';
 import { promisesOf } from './promises.ts';
 
 const PICTURE = mm(26);
@@ -84,10 +84,10 @@ function legend({ words, ink }: Making): Block {
 }
 
 /** What the lines and shades of the pictures mean. */
-function signs(proved: ProvedLesson, { words }: Making): Block {
-  const { signs: all, stuckStaysOpen } = words.handout;
+function signs(proved: ProvedLesson, making: Making): Block {
+  const { stuckStaysOpen } = making.words.handout;
   const someStuck = proved.cases.some(({ goal, case: c }) => goal.kept.length < 3 - c.open.length);
-  return small(plain([...all, ...(someStuck ? [stuckStaysOpen] : [])].join(' ')));
+  return small(plain([...signsOf(making), ...(someStuck ? [stuckStaysOpen] : [])].join(' ')));
 }
 
 /**

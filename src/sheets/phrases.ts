@@ -14,6 +14,12 @@ export interface Making {
   readonly wide: WideSpelling;
 }
 
+/** What lines and shades of the pictures mean in this ink. */
+export const signsOf = ({ words: { handout }, ink }: Pick<Making, 'words' | 'ink'>): string[] => [
+  ...handout.signs.lines,
+  ...handout.signs[ink],
+];
+
 /** Turns as they are printed; the page itself sets the primes. */
 export const printedTurns = (turns: readonly Turn[], { wide }: Pick<Making, 'wide'>): string[] =>
   turns.map((turn) => spelt(turn, wide));

@@ -12,7 +12,7 @@ import type { Look } from '../svg/marks.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import type { Scene } from '../svg/scene.ts';
 import { clubLine } from './heading.ts';
-import { type Making, plainText, printedTurns } from './phrases.ts';
+import { type Making, plainText, printedTurns, signsOf } from './phrases.ts';
 import { drawnOnce, itemId, lookOf, numberOf, optionSpans, pictureOf, textsOf } from './practice-texts.ts';
 import { grey, line, plain, strong } from './texts.ts';
 
@@ -283,7 +283,7 @@ function head(desk: Desk): Block[] {
       columns: [
         { width: HOLD, child: figure(hold, HOLD) },
         { width: LEGEND, child: figure(legend, LEGEND) },
-        { width: { share: 1 }, child: stack([holdLine, line('note', grey(handout.signs.join(' ')))]) },
+        { width: { share: 1 }, child: stack([holdLine, line('note', plain(signsOf(making).join(' ')))]) },
       ],
     },
     { kind: 'space', height: mm(4) },

@@ -63,7 +63,7 @@ export const markingSheets: MarkingSheetWords = {
     ruleForTheRest: 'what no other takes',
     ruleItems: (items) => `Items ${items}`,
     again: 'Who needs the lesson again',
-    againNote: 'Fewer than half of what they answered is right.',
+    againNote: 'Fewer than half of what they answered is right; right turns that are only misspelt are left out of it.',
     nobody: 'Nobody.',
     shorter: 'Shorter than the sheet',
     shorterThan: (student, item, length, key) =>

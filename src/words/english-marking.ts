@@ -78,11 +78,13 @@ export const marking: MarkingWords = {
   meant: (answer, solves) => `Likely meant: \`${answer}\`, which ${solves ? 'solves' : 'does not solve'}.`,
   noLetter: (letters, order) =>
     order ? `Write the letters ${listed(letters)} in order.` : `Write one letter: ${listed(letters, 'or')}.`,
-  noPlace: 'Write the place and the side that its sticker looks to, such as UBR:B.',
+  noPlace:
+    'Write the place, and the side that its cross colour looks to (of an edge: the colour that belongs in front or behind), such as UBR:B.',
   wrongPlace: (right, side) => `It is at the ${placeWords(right)}, its sticker on the ${placeWords(side)}.`,
   empty: 'No answer.',
   rightChoice: 'Right.',
   wrongChoice: (right, option) => (option === '' ? `Right is ${right}.` : `Right is ${right}: ${option}.`),
+  wrongMend: (letter, turn, now) => `${letter} is right; its turn ${turn} should be \`${now}\`.`,
   countedAsOuter: 'Small letters were counted as turns of one layer; write capitals.',
   smallLettersSay: (wouldSolve) =>
     wouldSolve

@@ -18,8 +18,8 @@ export const practice: PracticeWords = {
     edge: {
       title: 'Good or bad edge?',
       ask:
-        'Good: turns of U, D, R and L and half turns of F and B can bring it home. Bad: they cannot. ' +
-        'Write the letter in the box.',
+        'Good, on top: its top colour is that of the centre in front or behind. Good, in a slot: each of its colours is at ' +
+        'its own centre or the opposite one. Else bad. Write the letter in the box.',
     },
     rule: {
       title: 'Name the rule',
@@ -28,7 +28,9 @@ export const practice: PracticeWords = {
     picture: { title: 'Read the picture', ask: 'Which set-up gives it? Write the letter in the box.' },
     place: {
       title: 'Where does it go?',
-      ask: 'Begin with the picture on the left and do the turns in your head. Mark where the piece is then.',
+      ask:
+        'Begin with the picture on the left and do the turns in your head. Draw the stickers of the piece where they are then, ' +
+        'each with its colour.',
     },
     slip: {
       title: 'Find the slip',
@@ -40,7 +42,12 @@ export const practice: PracticeWords = {
       title: 'Put it in order',
       ask: 'These are the parts of a solution. Write the letters in the order in which the parts are turned.',
     },
-    solve: { title: 'Solve it', ask: 'Set up, look, and write down your turns.' },
+    solve: {
+      title: 'Solve it',
+      ask:
+        'Set up, look, and write down turns that solve the pair. Cross and pale slots must be whole at the end; a slot that ' +
+        'a stuck piece leaves, and one that is called open, need not be.',
+    },
     drill: { title: 'Drill', ask: 'Set up, solve, write the time. Then set up again.' },
   },
   options: { like: 'like', unlike: 'unlike', good: 'good', bad: 'bad' },

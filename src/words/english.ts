@@ -121,15 +121,13 @@ const handout: HandoutWords = {
     `${does} · ${name}${undone ? ' undone' : ''}${times === 2 ? ' twice' : ''}${inside ? ' inside' : ''}`,
   yours: 'Your turns',
   undo: 'Back',
-  signs: [
-    'Heavy line: the pair.',
-    'Dashed: its own slot.',
-    'Thin line: the slot where a piece is stuck.',
-    'Pale: solved, to be kept.',
-    'Grey: does not matter.',
-  ],
+  signs: {
+    lines: ['Heavy line: the pair.', 'Dashed: its own slot.', 'Thin line: the slot where a piece is stuck.'],
+    colour: ['Pale: solved, to be kept.', 'Grey: does not matter.'],
+    mono: ['Letters: colours.', 'Light grey: solved, to be kept.', 'White without a letter: does not matter.'],
+  },
   stuckStaysOpen: 'The slot that a stuck piece leaves may end unsolved.',
-  open: (slots) => `Also open: ${listed(slots.map(placeWords))}`,
+  open: (slots) => `Also open: ${listed(slots.map(placeWords))}; need not be solved`,
   promises: {
     all: (cases) => `All ${cases} cases`,
     selection: (cases, of) => `A selection: ${cases} of ${of} cases`,

@@ -43,6 +43,8 @@ export interface MarkingWords {
   readonly rightChoice: string;
   /** The right letter and what it stands for; letters in order stand for nothing more. */
   readonly wrongChoice: (right: string, option: string) => string;
+  /** The letter of a slip is right, the turn or its mend is not. */
+  readonly wrongMend: (letter: string, turn: number, now: string) => string;
   /** Small letters counted as turns of the outer layer only. */
   readonly countedAsOuter: string;
   readonly smallLettersSay: (wouldSolve: boolean) => string;

@@ -66,8 +66,12 @@ export interface HandoutWords {
   readonly yours: string;
   /** Over the turns that take a set-up back. */
   readonly undo: string;
-  /** What the lines and shades of the pictures mean, one a line. */
-  readonly signs: readonly string[];
+  /** What the lines of the pictures mean, and their shades in either ink, one a line. */
+  readonly signs: {
+    readonly lines: readonly string[];
+    readonly colour: readonly string[];
+    readonly mono: readonly string[];
+  };
   /** Of the slot that a stuck piece came from. */
   readonly stuckStaysOpen: string;
   /** Further slots that need not be solved. */

@@ -29,7 +29,9 @@ describe('mark', () => {
     expect(code).toBe(0);
     expect(out.trimEnd().split('\n')).toHaveLength(42);
     expect(out).toMatch(/^B2 {2}1 {3}solves {9}Solves: 6 turns, the shortest there is\.$/m);
-    expect(err).toBe('42 answers of 7 students: 15 right, 21 wrong, 3 unreadable, 2 empty, 1 unmatched\n');
+    expect(err).toBe(
+      '42 answers of 7 students: 15.5 right, with 2 marks of yours, 21 wrong, 3 unreadable, 2 empty, 1 unmatched\n',
+    );
   });
 
   it('gives one JSON document with the fields of the design, and writes no file', async () => {

@@ -272,6 +272,36 @@ describe('a choice', () => {
     expect(marked(more.items, item, answer, { paper: 'K4T' }).verdict).toBe(verdict);
   });
 
+  // Turn 6 of the solution of case 1 should be R', and is R in the first of the two.
+  const slip = {
+    ...CHOICE,
+    id: 'K4T.7',
+    asks: 'slip',
+    options: ["L' U L R U R", "L' U L R U R'"],
+    letters: ['N', 'R'],
+    answer: 'N',
+    turn: 6,
+    now: "R'",
+  };
+  const withSlip = proved(fileOf([slip]));
+
+  it.each([
+    ['N', 'solves'],
+    ["N 6 R'", 'solves'],
+    ["n6r'", 'solves'],
+    ['(N), 6: R’', 'solves'],
+    ['N 6', 'solves'],
+    ['N 5', 'fails'],
+    ['N 6 R2', 'fails'],
+    ["R 6 R'", 'fails'],
+    ["Q 6 R'", 'unreadable'],
+  ])('of a slip may name its turn and the mend: %s: %s', (answer, verdict) => {
+    expect(withSlip.falseClaims).toEqual([]);
+    const row = marked(withSlip.items, '7', answer, { paper: 'K4T' });
+    expect(row.verdict).toBe(verdict);
+    if (/^N.*[52]$/.test(answer)) expect(row.says).toBe("N is right; its turn 6 should be `R'`.");
+  });
+
   it('says what is right', () => {
     expect(marked(withPaper, '2', 'A', { paper: 'K4T' }).says).toBe('Right is B: lift with L.');
   });

@@ -3,9 +3,18 @@
  * the cube, and what looks alike and is not.
  */
 import { writeAddress } from '../address.ts';
-import { lengthOf, type Turn } from '../turns.ts';
+import type { Slot } from '../goal.ts';
+import { lengthOf, type Turn, writeTurns } from '../turns.ts';
 import type { FeatureName } from './features.ts';
-import { AFTER_Y, type Done, type ProvedTable, type Seen } from './rules.ts';
+import {
+  AFTER_Y,
+  type Counsel,
+  type Done,
+  type ProvedRule,
+  type ProvedTable,
+  type Seen,
+  turnsTheCube,
+} from './rules.ts';
 import { caseAndSide } from './same-to-students.ts';
 import { askedOnTheWay, treeOf } from './tree.ts';
 
@@ -17,23 +26,37 @@ export interface Example {
   /** Undefined for an exception. */
   readonly done: Done | undefined;
   readonly turns: readonly Turn[];
+  /** The lower the easier to show. */
+  readonly effort: number;
 }
 
 export const turnsDone = ({ first, takeOut, rest }: Done): Turn[] => [...first, ...takeOut, ...rest];
 
 const isTurnOfU = (turn: Turn | undefined): boolean => turn?.kind === 'face' && turn.letter === 'U';
 
-/** The lower the easier to show: own slot at the front right, a lift at once, few turns, pieces in sight. */
-export function effortOf({ sighting: { seen, features }, turns, done }: Example): number {
-  const behind = [features['corner depth'], features['edge depth']].filter((depth) => depth === 'behind').length;
-  const isFar = seen === 'FR' ? 0 : 1;
-  const hasTopFirst = isTurnOfU(done?.takeOut[0]) ? 1 : 0;
-  return 1000 * isFar + 100 * hasTopFirst + 3 * lengthOf(turns) + behind;
+const withoutTopFirst = (turns: readonly Turn[]): string =>
+  writeTurns(turns.slice(turns.findIndex((turn) => !isTurnOfU(turn))));
+
+/** Turns that a rule gives, done from another side or mirrored, are not known again at once. */
+function isAsSaid(done: Done | undefined, counsel: Counsel): boolean {
+  if (!done || turnsTheCube(counsel) || !counsel.by) return true;
+  return withoutTopFirst(done.takeOut) === withoutTopFirst(counsel.by);
 }
+
+/** Own slot in sight of the leading hand, turns as the rule says them, a lift at once, few turns, pieces in sight. */
+function effortOf({ sighting: { seen, features }, turns, done }: Bare, counsel: Counsel, front: Slot): number {
+  const behind = [features['corner depth'], features['edge depth']].filter((depth) => depth === 'behind').length;
+  const isFar = seen === front ? 0 : 1;
+  const isOtherwise = isAsSaid(done, counsel) ? 0 : 1;
+  const hasTopFirst = isTurnOfU(done?.takeOut[0]) ? 1 : 0;
+  return 1500 * isOtherwise + 1000 * isFar + 100 * hasTopFirst + 3 * lengthOf(turns) + behind;
+}
+
+type Bare = Omit<Example, 'effort'>;
 
 export const easiestOf = (examples: readonly Example[]): Example | undefined => {
   let best: Example | undefined;
-  for (const one of examples) if (!best || effortOf(one) < effortOf(best)) best = one;
+  for (const one of examples) if (!best || one.effort < best.effort) best = one;
   return best;
 };
 
@@ -41,17 +64,21 @@ const known = new WeakMap<ProvedTable, readonly Example[]>();
 
 /** Of every rule all sightings, exceptions among them. */
 export function examplesOf(table: ProvedTable): readonly Example[] {
-  const examples = known.get(table) ?? table.rules.flatMap(examplesOfRule);
+  const examples = known.get(table) ?? table.rules.flatMap((rule, index) => examplesOfRule(rule, index, table.front));
   known.set(table, examples);
   return examples;
 }
 
-const examplesOfRule = ({ sightings, done, exceptions }: ProvedTable['rules'][number], rule: number): Example[] => [
-  ...sightings.flatMap((sighting, i) =>
-    done[i] ? [{ sighting, rule, done: done[i], turns: turnsDone(done[i]) }] : [],
-  ),
-  ...exceptions.map(({ sighting, best }) => ({ sighting, rule, done: undefined, turns: best })),
-];
+function examplesOfRule(proved: ProvedRule, rule: number, front: Slot): Example[] {
+  const { sightings, done, exceptions } = proved;
+  const all: Bare[] = [
+    ...sightings.flatMap((sighting, i) =>
+      done[i] ? [{ sighting, rule, done: done[i], turns: turnsDone(done[i]) }] : [],
+    ),
+    ...exceptions.map(({ sighting, best }) => ({ sighting, rule, done: undefined, turns: best })),
+  ];
+  return all.map((one) => ({ ...one, effort: effortOf(one, proved.rule.counsel, front) }));
+}
 
 /** What only examples of one kind cover: a rule, or an exception as a student sees it. */
 const kindOf = ({ sighting, rule, done }: Example): string => (done ? `${rule}` : `${rule} ${caseAndSide(sighting)}`);
@@ -118,7 +145,7 @@ export function fewestExamples(table: ProvedTable): readonly Example[] {
       if (!points.has(point)) points.set(point, points.size);
       mask |= 1 << points.get(point)!;
     }
-    const choice = { example, mask, effort: effortOf(example) };
+    const choice = { example, mask, effort: example.effort };
     const kind = kindOf(example);
     const known = kinds.get(kind);
     if (known) known.push(choice);
@@ -154,7 +181,7 @@ export function contrastPairs(table: ProvedTable): ContrastPair[] {
     if (!turned || turned.rule === example.rule) continue;
     const key = [example.rule, turned.rule].sort((a, b) => a - b).join();
     const before = pairs.get(key);
-    if (!before || effortOf(example) < effortOf(before.example)) pairs.set(key, { example, turned });
+    if (!before || example.effort < before.example.effort) pairs.set(key, { example, turned });
   }
   return [...pairs.values()].sort((a, b) => a.example.rule - b.example.rule || a.turned.rule - b.turned.rule);
 }
@@ -189,7 +216,7 @@ export function lookAlike(table: ProvedTable, { sighting, rule }: Example): Look
       10_000 * isElsewhere +
       100 * (differ.length + missing.length) +
       differing(sighting, one.sighting, every).length +
-      effortOf(one) / 1e4;
+      one.effort / 1e4;
     if (!best || distance < best.distance) best = { found: { example: one, differ }, distance };
   }
   return best?.found;

@@ -87,6 +87,8 @@ export interface ProvedTable {
   readonly uncovered: readonly Seen[];
   /** Undefined if no rule holds anywhere. */
   readonly cost: Cost | undefined;
+  /** Where an own slot is shown before others: FR, or FL to those who lead with the left hand. */
+  readonly front: Slot;
 }
 
 /** How the own slot is seen after a quarter turn of the cube: y brings front right to front left. */
@@ -154,7 +156,7 @@ function costOf(pairs: readonly { readonly sighting: Seen; readonly done: Done }
 }
 
 /** Holds the table against every sighting of the families. */
-export function proveTable(families: readonly Family[], rules: readonly Rule[]): ProvedTable {
+export function proveTable(families: readonly Family[], rules: readonly Rule[], front: Slot = 'FR'): ProvedTable {
   const sightings = seenOf(families);
   const firstFit = new Map(sightings.map((s) => [keyOf(s), rules.find(({ when }) => fits(s, when))]));
   const lookUp = (sighting: Sighting): Rule | undefined => firstFit.get(keyOf(sighting));
@@ -182,6 +184,7 @@ export function proveTable(families: readonly Family[], rules: readonly Rule[]):
     sightings,
     uncovered: sightings.filter((s) => lookUp(s) === undefined),
     cost: costOf(followed),
+    front,
   };
 }
 

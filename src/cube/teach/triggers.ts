@@ -1,7 +1,7 @@
 /** Triggers: short runs of turns that hands know as one. Common practice of the trade, no source; a club has its own. */
 import { readTurns } from '../notation.ts';
 import { everySide } from '../sides.ts';
-import { inverse, type Turn, writeTurns } from '../turns.ts';
+import { inverse, mirror, type Turn, writeTurns } from '../turns.ts';
 
 const written = (text: string): readonly Turn[] => {
   const reading = readTurns(text);
@@ -11,9 +11,10 @@ const written = (text: string): readonly Turn[] => {
 
 export type TriggerList = Readonly<Record<string, readonly Turn[]>>;
 
-/** By name, as the right hand does them at the front right. */
+/** By name, as the right hand does them at the front right; the left hand's own where it has a name of its own. */
 export const TRIGGERS: TriggerList = {
   righty: written("R U R' U'"),
+  lefty: written("L' U' L U"),
   sledge: written("R' F R F'"),
 };
 
@@ -38,17 +39,32 @@ interface Form extends Omit<NamedTrigger, 'inside'> {
   readonly texts: ReadonlySet<string>;
 }
 
+/** From four sides; in the mirror too, unless that is another trigger of the list. */
+function sidesFor(name: string, turns: readonly Turn[], triggers: TriggerList): readonly Turn[][] {
+  const sides = everySide(turns);
+  const mirrored = writeTurns(mirror(triggers[name]!));
+  const hasOther = Object.entries(triggers).some(
+    ([other, some]) =>
+      other !== name &&
+      everySide(some)
+        .slice(0, 4)
+        .some((side) => writeTurns(side) === mirrored),
+  );
+  return hasOther ? sides.slice(0, 4) : sides;
+}
+
 const formsOfList = new WeakMap<TriggerList, readonly Form[]>();
 
 function formsOf(triggers: TriggerList): readonly Form[] {
   const known = formsOfList.get(triggers);
   if (known) return known;
-  const forms = Object.entries(triggers).flatMap(([name, trigger]) =>
-    [false, true].flatMap((undone) =>
+  // Forwards first: a trigger that undoes another may have a name of its own.
+  const forms = [false, true].flatMap((undone) =>
+    Object.entries(triggers).flatMap(([name, trigger]) =>
       ([1, 2] as const).map((times): Form => {
         const one = undone ? inverse(trigger) : trigger;
         const all = times === 2 ? [...one, ...one] : one;
-        const texts = new Set(everySide(all).map((side) => writeTurns(side)));
+        const texts = new Set(sidesFor(name, all, triggers).map((side) => writeTurns(side)));
         return { name, undone, times, ofOneFace: isOfOneFace(one), texts };
       }),
     ),

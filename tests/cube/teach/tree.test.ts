@@ -18,7 +18,7 @@ function tableOf(families: readonly Family[], whens: readonly (readonly Conditio
     rule: { when, counsel: { turnsTheCube: true, most: 8 } },
     sightings: sightings.filter((_, k) => first[k] === i),
   })) as unknown as ProvedRule[];
-  return { families, sightings, rules, uncovered: [], cost: undefined };
+  return { families, sightings, rules, uncovered: [], cost: undefined, front: 'FR' as const };
 }
 
 const sees = ({ features }: Seen, { feature, values }: Condition): boolean => {
