@@ -69,6 +69,8 @@ export interface TextBlock extends Common {
 /** A line of turns as the product of the page: large, even, with an optional ring at its right end. */
 export interface TurnsBlock extends Common {
   readonly kind: 'turns';
+  /** Large is read at arm's length, cube in hand; small unless given. */
+  readonly size?: 'small' | 'large';
   /** A small word above; the ring then stands at the end of its line, and the turns have the full width. */
   readonly label?: string;
   /** The turns in order, in groups; a group with words has them under it in small type. One group without words: a plain line. */

@@ -18,11 +18,14 @@ export interface LaidOut {
 
 const footGap = 12;
 
-/** The rule over the foot and its two texts: decoration, which a screen reader would else repeat on every page. */
-const placeFoot = (lefts: readonly string[], right: string, shape: PageShape, report: Report): readonly Item[] => {
+/**
+ * The rule over the foot and its two texts: decoration, which a screen reader would else repeat on every page. A sheet of
+ * cards has no rule, which would be taken for one to cut along.
+ */
+const placeFoot = ({ foot, cards }: Sheet, right: string, shape: PageShape, report: Report): readonly Item[] => {
   const style = typeScale.foot;
   const room = shape.right - shape.left - footGap - widthOf(style.font, right, style.size);
-  const left = lefts.find((text) => widthOf(style.font, text, style.size) <= room) ?? lefts.at(-1) ?? '';
+  const left = foot.left.find((text) => widthOf(style.font, text, style.size) <= room) ?? foot.left.at(-1) ?? '';
   const base = round(shape.footTop + baseline(style));
   const leftWidth = widthOf(style.font, left, style.size);
   const rightWidth = widthOf(style.font, right, style.size);
@@ -31,9 +34,8 @@ const placeFoot = (lefts: readonly string[], right: string, shape: PageShape, re
   }
   const face = { font: style.font, size: style.size, colour: inks[style.ink] };
   const rule = round(shape.footRule);
-  const items: Item[] = [
-    { kind: 'line', x1: round(shape.left), y1: rule, x2: round(shape.right), y2: rule, ...hairline },
-  ];
+  const line: Item = { kind: 'line', x1: round(shape.left), y1: rule, x2: round(shape.right), y2: rule, ...hairline };
+  const items: Item[] = cards ? [] : [line];
   for (const [text, x] of [
     [left, shape.left],
     [right, shape.right - rightWidth],
@@ -59,7 +61,7 @@ export const layOut = (sheet: Sheet, { paper }: { readonly paper: Paper }): Laid
   const placed = sheet.cards ? placeCards(sheet.cards, shape, report) : flowPages(sheet, shape, report);
   const count = placed.length;
   const frames: Frame[] = placed.map(({ items, areas, claims }, i) => ({
-    items: [...items, ...placeFoot(sheet.foot.left, sheet.foot.right(i + 1, count), shape, report)],
+    items: [...items, ...placeFoot(sheet, sheet.foot.right(i + 1, count), shape, report)],
     areas,
     claims: [...claims],
   }));

@@ -4,17 +4,29 @@ import { breakLines, type Finding, type Line, printed } from './lines.ts';
 import { placeLine } from './measure-text.ts';
 import { area, type Piece, round, type Sink, strip } from './pieces.ts';
 import type { Report } from './report.ts';
-import { baseline, belowMiddle, inks, typeScale } from './type.ts';
+import { baseline, belowMiddle, inks, type TypeStyle, typeScale } from './type.ts';
 
-const face = typeScale.turns;
-const wordsFace = typeScale.words;
 const ringFace = typeScale.ring;
 const labelFace = typeScale.label;
 
-/** From the top of a line of turns: to the line under a group, and to the words below that. */
-const underline = 14.6;
-const wordsTop = 16.5;
-/** Groups stand a space apart; their lines a little more, so that they are seen as two. */
+interface Size {
+  readonly face: TypeStyle;
+  readonly wordsFace: TypeStyle;
+  /** From the top of a line of turns: to the line under a group, and to the words below that. */
+  readonly underline: Pt;
+  readonly wordsTop: Pt;
+}
+
+const sizes: Readonly<Record<NonNullable<TurnsBlock['size']>, Size>> = {
+  small: { face: typeScale.turns, wordsFace: typeScale.words, underline: 14.6, wordsTop: 16.5 },
+  large: { face: typeScale['large-turns'], wordsFace: typeScale['large-words'], underline: 20.4, wordsTop: 22.5 },
+};
+/**
+ * Groups stand so many spaces apart, the fewer where the more would take another row. Not two: programs that read the
+ * text of a PDF take a gap that wide for the end of a line.
+ */
+const gaps = [1.5, 1] as const;
+/** Their lines a little more. */
 const underlineInset = 0.8;
 /** With one line of words the whole is 27 points high, on the grid of 3. */
 const wordsBottom = 1.5;
@@ -38,19 +50,26 @@ interface Cell {
 
 type Row = Cell[];
 
-const turnsWidth = (text: string): Pt => widthOf(face.font, text, face.size);
+const turnsWidth = (text: string, { face }: Size): Pt => widthOf(face.font, text, face.size);
 
 interface Rows {
   readonly rows: readonly Row[];
   readonly findings: readonly Finding[];
 }
 
+const fillRows = (groups: TurnsBlock['groups'], width: Pt, size: Size): Rows => {
+  const [wide, narrow] = gaps.map((spaces) => fillRowsApart(groups, width, spaces, size)) as [Rows, Rows];
+  return wide.rows.length > narrow.rows.length ? narrow : wide;
+};
+
 /**
  * Groups -> rows no wider than `width`. A group moves to the next row whole where it fits there; one that fits no row
  * is parted between turns, its words under its first part. Rows after the first are indented.
  */
-const fillRows = (groups: TurnsBlock['groups'], width: Pt): Rows => {
-  const space = turnsWidth(' ');
+const fillRowsApart = (groups: TurnsBlock['groups'], width: Pt, spaces: number, size: Size): Rows => {
+  const { wordsFace } = size;
+  const space = turnsWidth(' ', size);
+  const gap = spaces * space;
   const indent = 2 * space;
   const rows: Row[] = [[]];
   const findings: Finding[] = [];
@@ -59,7 +78,7 @@ const fillRows = (groups: TurnsBlock['groups'], width: Pt): Rows => {
   const nextX = (): Pt => {
     const last = rows.at(-1)!.at(-1);
     if (!last) return rows.length > 1 ? indent : 0;
-    const afterTurns = last.x + last.width + space;
+    const afterTurns = last.x + last.width + gap;
     return last.wordsWidth > 0 ? Math.max(afterTurns, last.x + last.wordsWidth + wordsGap) : afterTurns;
   };
   const startRow = (): void => {
@@ -75,10 +94,12 @@ const fillRows = (groups: TurnsBlock['groups'], width: Pt): Rows => {
     const underlined = words.lines.length > 0;
     const wordsWidth = Math.max(0, ...words.lines.map((line) => line.width));
     const text = turns.join(' ');
-    const whole = Math.max(turnsWidth(text), wordsWidth);
+    const whole = Math.max(turnsWidth(text, size), wordsWidth);
     if (nextX() + whole > width + slack) startRow();
     if (nextX() + whole <= width + slack || turns.length === 0) {
-      rows.at(-1)!.push({ x: nextX(), text, width: turnsWidth(text), underlined, words: words.lines, wordsWidth });
+      rows
+        .at(-1)!
+        .push({ x: nextX(), text, width: turnsWidth(text, size), underlined, words: words.lines, wordsWidth });
       continue;
     }
     let rest: readonly string[] = turns;
@@ -86,15 +107,15 @@ const fillRows = (groups: TurnsBlock['groups'], width: Pt): Rows => {
     while (rest.length > 0) {
       const x = nextX();
       let count = 1;
-      while (count < rest.length && x + turnsWidth(rest.slice(0, count + 1).join(' ')) <= width + slack) count++;
+      while (count < rest.length && x + turnsWidth(rest.slice(0, count + 1).join(' '), size) <= width + slack) count++;
       // A last turn alone on a line is easily missed: it is given company.
       if (rest.length - count === 1 && count > 2) count--;
       const part = rest.slice(0, count).join(' ');
-      if (x + turnsWidth(part) > width + slack) findings.push({ code: 'word-too-wide', what: part });
+      if (x + turnsWidth(part, size) > width + slack) findings.push({ code: 'word-too-wide', what: part });
       rows.at(-1)!.push({
         x,
         text: part,
-        width: turnsWidth(part),
+        width: turnsWidth(part, size),
         underlined,
         words: isFirst ? words.lines : [],
         wordsWidth: isFirst ? wordsWidth : 0,
@@ -108,8 +129,8 @@ const fillRows = (groups: TurnsBlock['groups'], width: Pt): Rows => {
 };
 
 /** Neighbours that stand one space apart become one text, so that copied turns have single spaces. */
-const joinCells = (row: Row): readonly { readonly x: Pt; readonly text: string }[] => {
-  const space = turnsWidth(' ');
+const joinCells = (row: Row, size: Size): readonly { readonly x: Pt; readonly text: string }[] => {
+  const space = turnsWidth(' ', size);
   const runs: { x: Pt; text: string; end: Pt }[] = [];
   for (const { x, text, width } of row) {
     const last = runs.at(-1);
@@ -123,7 +144,7 @@ const joinCells = (row: Row): readonly { readonly x: Pt; readonly text: string }
   return runs;
 };
 
-const rowHeight = (row: Row): Pt => {
+const rowHeight = (row: Row, { face, wordsFace, wordsTop }: Size): Pt => {
   const wordLines = Math.max(0, ...row.map((cell) => cell.words.length));
   if (wordLines > 0) return wordsTop + wordLines * wordsFace.leading + wordsBottom;
   return face.leading + (row.some((cell) => cell.underlined) ? 3 : 0);
@@ -159,10 +180,16 @@ const placeRing = (sink: Sink, text: string, right: Pt, middle: Pt, width: Pt, p
  */
 export const measureTurns = (block: TurnsBlock, width: Pt, report: Report): readonly Piece[] => {
   const { ring, label } = block;
+  const size = sizes[block.size ?? 'small'];
+  const { face, wordsFace, underline, wordsTop } = size;
   const ringWidth = ring
     ? Math.max(ringHeight + 2, widthOf(ringFace.font, ring.text, ringFace.size) + 2 * ringPadding)
     : 0;
-  const { rows, findings } = fillRows(block.groups, Math.max(width - (ring && !label ? ringWidth + ringGap : 0), 0));
+  const { rows, findings } = fillRows(
+    block.groups,
+    Math.max(width - (ring && !label ? ringWidth + ringGap : 0), 0),
+    size,
+  );
   report.addFaults(findings, block.origin);
   if (ring) {
     report.checkGlyphs(ringFace.font, ring.text, block.origin);
@@ -184,7 +211,7 @@ export const measureTurns = (block: TurnsBlock, width: Pt, report: Report): read
   let height = top;
   for (const row of rows) {
     tops.push(height);
-    height += rowHeight(row);
+    height += rowHeight(row, size);
   }
   height = Math.max(height, top + (rows.length > 0 || !label ? face.leading : 0));
   const inkWidth = Math.max(0, ...rows.flat().map((cell) => cell.x + Math.max(cell.width, cell.wordsWidth)));
@@ -222,7 +249,7 @@ export const measureTurns = (block: TurnsBlock, width: Pt, report: Report): read
       }
       for (const [i, row] of rows.entries()) {
         const base = round(y + tops[i]! + baseline(face));
-        for (const run of joinCells(row)) {
+        for (const run of joinCells(row, size)) {
           sink.items.push({
             kind: 'text',
             x: round(x + run.x),

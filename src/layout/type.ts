@@ -13,7 +13,7 @@ export interface TypeStyle {
 }
 
 /** `turns`, `words` and `ring` are the parts of a turns block: the turns, the words under a group, the length. */
-export type StyleName = TextStyle | 'turns' | 'words' | 'ring';
+export type StyleName = TextStyle | 'turns' | 'words' | 'large-turns' | 'large-words' | 'ring';
 
 export const typeScale: Readonly<Record<StyleName, TypeStyle>> = {
   title: { font: 'sans-strong', size: 21, leading: 27, ink: 'black' },
@@ -25,6 +25,8 @@ export const typeScale: Readonly<Record<StyleName, TypeStyle>> = {
   foot: { font: 'sans', size: 8, leading: 12, ink: 'grey' },
   turns: { font: 'mono', size: 10, leading: 15, ink: 'black' },
   words: { font: 'sans', size: 7.5, leading: 9, ink: 'grey' },
+  'large-turns': { font: 'mono', size: 14, leading: 21, ink: 'black' },
+  'large-words': { font: 'sans', size: 9, leading: 12, ink: 'grey' },
   ring: { font: 'sans-strong', size: 8.5, leading: 15, ink: 'black' },
 };
 

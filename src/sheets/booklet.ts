@@ -103,14 +103,15 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
       ]),
     ];
   });
+  const title = words.title(facts.families);
   const cases = proved.cases.length / SLOTS.length;
   const { coverage } = facts;
   const taught = coverage && [...facts.solutions.keys()].filter((address) => coverage.has(address)).length;
   return {
-    title: words.title,
+    title,
     language,
     body: [
-      { kind: 'text', role: 'H1', style: 'title', spans: plain(words.title), bookmark: words.title },
+      { kind: 'text', role: 'H1', style: 'title', spans: plain(title), bookmark: title },
       {
         kind: 'text',
         role: 'P',
@@ -145,6 +146,6 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
       { kind: 'space', height: mm(6) },
       ...chapters,
     ],
-    foot: { left: [handout.foot(words.title, proved.edition), handout.proved(proved.edition)], right: handout.page },
+    foot: { left: [handout.foot(title, proved.edition), handout.proved(proved.edition)], right: handout.page },
   };
 }

@@ -36,7 +36,7 @@ function front(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
           children: [
             label(c, proved, making),
             note(plain(handout.holdWords(c.colours.D, c.hold.front))),
-            { kind: 'turns', label: handout.setUp, groups: [{ turns: printedTurns(c.setup, making) }] },
+            { kind: 'turns', size: 'large', label: handout.setUp, groups: [{ turns: printedTurns(c.setup, making) }] },
           ],
         },
       },
@@ -59,6 +59,7 @@ function back(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
       note(grey(`${handout.setUp}\u00a0\u00a0`), { kind: 'turns', turns: printedTurns(c.setup, making) }),
       {
         kind: 'turns',
+        size: 'large',
         label: handout.solve,
         groups: solvedGroups(one, making),
         ring: { text: String(claim.length), spoken: handout.turns(claim.length) },

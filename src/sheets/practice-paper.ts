@@ -165,16 +165,23 @@ function drillRow(item: PaperItem, desk: Desk, isFirst: boolean): Block {
   return { ...row, claims: [itemId(desk.paper, item)] };
 }
 
+/** Three rows stand together on a page, the numbers of the times over the first; then a break. */
 function drill(items: readonly PaperItem[], desk: Desk): Block[] {
   const { rest, strain } = desk.making.words.practice;
-  const rows = items.flatMap((item, i): Block[] => [
-    drillRow(item, desk, i === 0),
-    { kind: 'space', height: mm(1.5) },
-    ...((i + 1) % ROWS_TO_A_BREAK === 0 && i + 1 < items.length
-      ? [line('note', grey(rest)), { kind: 'space', height: mm(2) } as const]
-      : []),
-  ]);
-  return [{ ...line('note', strong(strain)), keepWithNext: true } as Block, { kind: 'space', height: mm(2) }, ...rows];
+  const starts = items.map((_, i) => i).filter((i) => i % ROWS_TO_A_BREAK === 0);
+  const groups = starts.map((start): Block => {
+    const some = items.slice(start, start + ROWS_TO_A_BREAK);
+    const isLast = start + ROWS_TO_A_BREAK >= items.length;
+    return stack([
+      ...some.map((item, i) => drillRow(item, desk, i === 0)),
+      ...(isLast ? [] : [line('note', grey(rest)), { kind: 'space', height: mm(2) } as const]),
+    ]);
+  });
+  return [
+    { ...line('note', strong(strain)), keepWithNext: true } as Block,
+    { kind: 'space', height: mm(2) },
+    ...groups,
+  ];
 }
 
 /** Items of one kind under one heading. */

@@ -140,7 +140,8 @@ export interface CourseWords {
 
 /** What the booklet of all cases says. */
 export interface BookletWords {
-  readonly title: string;
+  /** `families` as in `top-away`. */
+  readonly title: (families: readonly string[]) => string;
   readonly about: (cases: number) => string;
   readonly covered: (taught: number, of: number) => string;
   readonly howToRead: string;

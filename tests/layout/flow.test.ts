@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Block, Paper } from '../../src/layout/blocks.ts';
+import { widthOf } from '../../src/layout/fonts.ts';
 import type { Frame } from '../../src/layout/frames.ts';
 import { layOut } from '../../src/layout/layout.ts';
 import { pageShape } from '../../src/layout/paper.ts';
+import { typeScale } from '../../src/layout/type.ts';
 import { bodyTexts, overlaps, scene, sheet, strays, text, textsOf, turns, wordsOf } from './sample.ts';
 
 const leading = 15;
@@ -173,8 +175,17 @@ describe('turns', () => {
       .map((one) => one.text);
   };
 
-  test('groups that stand a space apart are one text with single spaces', () => {
-    expect(rowsOf(turns(["R' U2 R", 'out'], ["F' U' F", 'in']))).toEqual(['R′ U2 R F′ U′ F']);
+  test('groups stand further apart than turns, on one line', () => {
+    const { pages } = lay([narrow(turns(["R' U2 R", 'out'], ["F' U' F", 'in']))]);
+    const [out, back] = bodyTexts(pages.frames[0]!).filter((one) => one.font === 'mono');
+    expect([out!.text, back!.text]).toEqual(['R′ U2 R', 'F′ U′ F']);
+    expect(back!.y).toBe(out!.y);
+    const wide = widthOf('mono', 'R′ U2 R F', typeScale.turns.size) - widthOf('mono', 'F', typeScale.turns.size);
+    expect(back!.x - out!.x).toBeGreaterThan(wide + 2);
+  });
+
+  test('groups that fit a line only a space apart are one text with single spaces', () => {
+    expect(rowsOf(turns(["R' U2 R U2 R", 'out'], ["F' U' F U", 'in']))).toEqual(['R′ U2 R U2 R F′ U′ F U']);
   });
 
   test('a group goes whole to the next line where it fits there', () => {
