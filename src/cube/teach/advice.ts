@@ -37,6 +37,9 @@ export type Aim =
   /** Solved by a turn of U at most and these turns, seen from any side or in a mirror. */
   | { readonly kind: 'insert'; readonly turns: readonly Turn[] };
 
+/** It says where to get to, and leaves the way on from there to what students know. */
+export const leadsOn = ({ kind }: Aim): boolean => kind === 'family' || kind === 'case';
+
 export interface Advice {
   readonly aim: Aim;
   /** The viewer's faces of which one does the lifting; with neither them nor `by` nothing is taken out first. */
@@ -223,31 +226,71 @@ function shortestFrom(address: Address, goal: Goal): readonly (readonly Turn[])[
   return known;
 }
 
-/** A shortest way to do what the advice says within as many turns as it allows; undefined if there is none. */
-export function follow({ address, seen }: Sighting, advice: Advice): Followed | undefined {
+/** The ways to begin as the advice says, own slot FR, whatever they lead to. */
+function beginnings({ address, seen }: Sighting, advice: Advice): readonly Outcome[] {
+  const faces = advice.lift.map((face) => faceFromTheSide(face, -QUARTERS_FROM_FRONT_RIGHT[seen]));
+  if (advice.by) return byTurns(address, advice.by, advice, faces);
+  return advice.lift.length > 0 ? byLifting(address, advice, faces) : [{ turns: [], address }];
+}
+
+/** Nobody prints `R R`. */
+const canFollow = (before: readonly Turn[], after: readonly Turn[]): boolean =>
+  before.length === 0 || before.at(-1)!.letter !== after[0]?.letter;
+
+const asSeen = (takeOut: readonly Turn[], rest: readonly Turn[], { seen }: Sighting): Followed => {
   const quarters = QUARTERS_FROM_FRONT_RIGHT[seen];
-  const goal = goalAt(address, OWN);
-  const faces = advice.lift.map((face) => faceFromTheSide(face, -quarters));
-  const takeOuts = advice.by
-    ? byTurns(address, advice.by, advice, faces)
-    : advice.lift.length > 0
-      ? byLifting(address, advice, faces)
-      : [{ turns: [], address }];
+  return {
+    takeOut: fromTheSide(takeOut, quarters),
+    rest: fromTheSide(rest, quarters),
+    length: lengthOf(takeOut) + lengthOf(rest),
+  };
+};
+
+/** A shortest way to do what the advice says within as many turns as it allows; undefined if there is none. */
+export function follow(sighting: Sighting, advice: Advice): Followed | undefined {
+  const goal = goalAt(sighting.address, OWN);
   let best: { takeOut: readonly Turn[]; rest: readonly Turn[]; length: number } | undefined;
-  for (const { turns, address: after } of takeOuts) {
-    const last = turns.at(-1);
-    const rest = waysOn(after, goal, advice.aim).find((way) => !last || way[0]?.letter !== last.letter);
+  for (const { turns, address: after } of beginnings(sighting, advice)) {
+    const rest = waysOn(after, goal, advice.aim).find((way) => canFollow(turns, way));
     if (!rest) continue;
     const length = lengthOf(turns) + lengthOf(rest);
     if (length <= Math.min(advice.most, (best?.length ?? Number.POSITIVE_INFINITY) - 1)) {
       best = { takeOut: turns, rest, length };
     }
   }
-  return (
-    best && {
-      takeOut: fromTheSide(best.takeOut, quarters),
-      rest: fromTheSide(best.rest, quarters),
-      length: best.length,
+  return best && asSeen(best.takeOut, best.rest, sighting);
+}
+
+const turnsBehindOrBelow = (turns: readonly Turn[]): number =>
+  turns.filter(({ letter }) => 'BD'.includes(letter)).length;
+
+/** From an address on by one lift to joined or split and the insert, or by the insert alone. */
+const stepsFrom = (address: Address): (readonly Turn[])[] => [
+  ...insertsOf(address),
+  ...liftsFrom(address).flatMap(({ turns, address: ready }) =>
+    insertsOf(ready)
+      .filter((insert) => canFollow(turns, insert))
+      .map((insert) => [...turns, ...insert]),
+  ),
+];
+
+/**
+ * The same for advice that only leads on: from there in steps that are taught, a lift and an insert, rather than by the
+ * fewest turns. Undefined if no such way is within as many turns as the advice allows.
+ */
+export function followInSteps(sighting: Sighting, advice: Advice): Followed | undefined {
+  const goal = goalAt(sighting.address, OWN);
+  let best: Followed | undefined;
+  let bestEffort = Number.POSITIVE_INFINITY;
+  for (const { turns, address: after } of beginnings(sighting, advice)) {
+    if (waysOn(after, goal, advice.aim).length === 0) continue;
+    for (const rest of stepsFrom(after)) {
+      const length = lengthOf(turns) + lengthOf(rest);
+      if (length > advice.most || !canFollow(turns, rest)) continue;
+      const followed = asSeen(turns, rest, sighting);
+      const effort = 100 * length + turnsBehindOrBelow([...followed.takeOut, ...followed.rest]);
+      if (effort < bestEffort) [best, bestEffort] = [followed, effort];
     }
-  );
+  }
+  return best;
 }

@@ -5,6 +5,7 @@
 import { writeAddress } from '../address.ts';
 import type { Slot } from '../goal.ts';
 import { lengthOf, type Turn, writeTurns } from '../turns.ts';
+import { followInSteps, leadsOn } from './advice.ts';
 import type { FeatureName } from './features.ts';
 import {
   AFTER_Y,
@@ -30,7 +31,7 @@ export interface Example {
   readonly effort: number;
 }
 
-export const turnsDone = ({ first, takeOut, rest }: Done): Turn[] => [...first, ...takeOut, ...rest];
+const turnsDone = ({ first, takeOut, rest }: Done): Turn[] => [...first, ...takeOut, ...rest];
 
 const isTurnOfU = (turn: Turn | undefined): boolean => turn?.kind === 'face' && turn.letter === 'U';
 
@@ -38,21 +39,34 @@ const withoutTopFirst = (turns: readonly Turn[]): string =>
   writeTurns(turns.slice(turns.findIndex((turn) => !isTurnOfU(turn))));
 
 /** Turns that a rule gives, done from another side or mirrored, are not known again at once. */
-function isAsSaid(done: Done | undefined, counsel: Counsel): boolean {
-  if (!done || turnsTheCube(counsel) || !counsel.by) return true;
-  return withoutTopFirst(done.takeOut) === withoutTopFirst(counsel.by);
+function isAsSaid({ takeOut }: Done, counsel: Counsel): boolean {
+  if (turnsTheCube(counsel) || !counsel.by) return true;
+  return withoutTopFirst(takeOut) === withoutTopFirst(counsel.by);
 }
 
-/** Own slot in sight of the leading hand, turns as the rule says them, a lift at once, few turns, pieces in sight. */
-function effortOf({ sighting: { seen, features }, turns, done }: Bare, counsel: Counsel, front: Slot): number {
+/** What to show of a sighting at which a rule holds. */
+interface Shown {
+  readonly done: Done;
+  /** Students know all of it: a rule's own turns, and steps that they are taught. */
+  readonly isPlain: boolean;
+}
+
+/** Where a rule leaves the way on to the student, steps that are taught rather than the fewest turns. */
+function shownOf(sighting: Seen, done: Done, counsel: Counsel): Shown {
+  if (turnsTheCube(counsel) || !leadsOn(counsel.aim)) return { done, isPlain: isAsSaid(done, counsel) };
+  const inSteps = followInSteps(sighting, counsel);
+  if (!inSteps) return { done, isPlain: false };
+  const taught = { ...inSteps, first: [] };
+  return { done: taught, isPlain: isAsSaid(taught, counsel) };
+}
+
+/** Own slot in sight of the leading hand, turns that students know, a lift at once, few turns, pieces in sight. */
+function effortOf({ seen, features }: Seen, { takeOut }: Pick<Done, 'takeOut'>, turns: number, front: Slot): number {
   const behind = [features['corner depth'], features['edge depth']].filter((depth) => depth === 'behind').length;
   const isFar = seen === front ? 0 : 1;
-  const isOtherwise = isAsSaid(done, counsel) ? 0 : 1;
-  const hasTopFirst = isTurnOfU(done?.takeOut[0]) ? 1 : 0;
-  return 1500 * isOtherwise + 1000 * isFar + 100 * hasTopFirst + 3 * lengthOf(turns) + behind;
+  const hasTopFirst = isTurnOfU(takeOut[0]) ? 1 : 0;
+  return 1000 * isFar + 100 * hasTopFirst + 3 * turns + behind;
 }
-
-type Bare = Omit<Example, 'effort'>;
 
 export const easiestOf = (examples: readonly Example[]): Example | undefined => {
   let best: Example | undefined;
@@ -71,13 +85,19 @@ export function examplesOf(table: ProvedTable): readonly Example[] {
 
 function examplesOfRule(proved: ProvedRule, rule: number, front: Slot): Example[] {
   const { sightings, done, exceptions } = proved;
-  const all: Bare[] = [
-    ...sightings.flatMap((sighting, i) =>
-      done[i] ? [{ sighting, rule, done: done[i], turns: turnsDone(done[i]) }] : [],
-    ),
-    ...exceptions.map(({ sighting, best }) => ({ sighting, rule, done: undefined, turns: best })),
+  return [
+    ...sightings.flatMap((sighting, i): Example[] => {
+      if (!done[i]) return [];
+      const shown = shownOf(sighting, done[i], proved.rule.counsel);
+      const turns = turnsDone(shown.done);
+      const effort = effortOf(sighting, shown.done, lengthOf(turns), front) + (shown.isPlain ? 0 : 1500);
+      return [{ sighting, rule, done: shown.done, turns, effort }];
+    }),
+    ...exceptions.map(({ sighting, best }): Example => {
+      const effort = effortOf(sighting, { takeOut: [] }, lengthOf(best), front);
+      return { sighting, rule, done: undefined, turns: best, effort };
+    }),
   ];
-  return all.map((one) => ({ ...one, effort: effortOf(one, proved.rule.counsel, front) }));
 }
 
 /** What only examples of one kind cover: a rule, or an exception as a student sees it. */

@@ -3,8 +3,11 @@ import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { writeAddress } from '../../../src/cube/address.ts';
-import { caseOf } from '../../../src/cube/cases.ts';
+import { addressOf, goalAt, writeAddress } from '../../../src/cube/address.ts';
+import { caseOf, familyOf } from '../../../src/cube/cases.ts';
+import { afterTurns } from '../../../src/cube/cube.ts';
+import { areHome } from '../../../src/cube/goal.ts';
+import { cubeWithPair } from '../../../src/cube/place-pair.ts';
 import {
   contrastPairs,
   type Example,
@@ -13,7 +16,8 @@ import {
   fewestExamples,
   lookAlike,
 } from '../../../src/cube/teach/examples.ts';
-import { type ProvedTable, proveTable } from '../../../src/cube/teach/rules.ts';
+import { phasesOf } from '../../../src/cube/teach/phases.ts';
+import { type ProvedTable, proveTable, turnsTheCube } from '../../../src/cube/teach/rules.ts';
 import { loadLesson } from '../../../src/lesson/load.ts';
 
 const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../../lessons');
@@ -106,5 +110,32 @@ describe('examples', () => {
     });
     expect(lookAlike(table, first(3))).toMatchObject({ differ: ['corner over edge'] });
     expect(lookAlike(proveTable(['top-away'], [table.rules[0]!.rule]), first(0))).toBeUndefined();
+  });
+
+  it.each(['one-at-home', 'both-away'])('of %s go on in steps that are taught where a rule only leads on', (name) => {
+    const table = tableOf(name);
+    const families = { 'one-at-home': ['top-home', 'home-top'], 'both-away': ['top-top', 'away-top'] }[name]!;
+    let inSteps = 0;
+    for (const { sighting, done, rule } of examplesOf(table)) {
+      const { counsel } = table.rules[rule]!.rule;
+      if (!done || turnsTheCube(counsel) || counsel.aim.kind !== 'family') continue;
+      const goal = goalAt(sighting.address, sighting.seen);
+      const start = cubeWithPair(sighting.address, sighting.seen);
+      const turns = [...done.takeOut, ...done.rest];
+      expect(areHome(afterTurns(start, turns), goal.pieces)).toBe(true);
+      expect(turns.length).toBeLessThanOrEqual(counsel.most);
+      const out = addressOf(afterTurns(start, done.takeOut), sighting.seen);
+      expect(families).toContain(familyOf(out!));
+      const { phases } = phasesOf(start, turns, goal);
+      if (phases.every((phase) => phase.turns.length <= 4)) inSteps++;
+    }
+    console.info(`${name}: ${inSteps} in steps`);
+    // What is shown first never asks for more than students know.
+    for (const index of table.rules.keys()) {
+      const { sighting, turns } = easiestOf(examplesOf(table).filter((one) => one.rule === index && one.done))!;
+      const start = cubeWithPair(sighting.address, sighting.seen);
+      const { phases } = phasesOf(start, turns, goalAt(sighting.address, sighting.seen));
+      expect(phases.map((phase) => phase.turns.length).filter((length) => length > 4)).toEqual([]);
+    }
   });
 });
