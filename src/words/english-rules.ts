@@ -107,6 +107,16 @@ export const rules: RuleWords = {
       answers: { none: 'none', U: 'U', U2: 'U2', "U'": "U'" },
       says: (answer) => `the turn of the top between them is ${answer}`,
     },
+    'edge round the top': {
+      ask: 'Go round the top from the corner, as seen from the middle of the cube. Where is the edge?',
+      answers: {
+        right: 'next at the right',
+        'far right': 'beyond, at the right',
+        'far left': 'beyond, at the left',
+        left: 'next at the left',
+      },
+      says: (answer) => `going round the top, the edge is ${answer} of the corner`,
+    },
     'cross colour': {
       ask: 'Where does {cross} on the corner face?',
       answers: {

@@ -8,6 +8,7 @@ export type RuleFeature =
   | `${'corner' | 'edge'} ${'at' | 'column' | 'depth' | 'side' | 'from own slot'}`
   | 'edge from corner'
   | 'U between'
+  | 'edge round the top'
   | 'cross colour'
   | 'edge'
   | 'corner over edge'

@@ -71,6 +71,23 @@ describe('rules as claims', () => {
     expect(claimsOf(oneSided, { cross: 'blue' })).toEqual(claimsOf(oneSided));
   });
 
+  it('are the same for the left hand where both pieces are on top', () => {
+    const text = withRules(
+      '  - see: { edge round the top: right or far right, cross colour: left }',
+      '    with: none',
+      '    aim: split',
+      '    most: 8',
+      '  - aim: top-top',
+      '    with: none',
+      '    most: 12',
+    ).replace('family: top-away', 'family: top-top');
+    const [right] = claimsOf(text);
+    const [left] = claimsOf(text, { hand: 'left' });
+    expect(left).toMatchObject({ see: ['edge round the top: far left or left', 'cross colour: right'] });
+    expect(right!.holds).toBeGreaterThan(0);
+    for (const key of ['sightings', 'holds', 'contrast', 'excluded'] as const) expect(left![key]).toBe(right![key]);
+  });
+
   it('aim at cases and at inserts', () => {
     const text = withRules(
       '  - see: { edge side: left }',

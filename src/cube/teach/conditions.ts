@@ -40,6 +40,8 @@ export const writeCondition = (condition: Condition): string => `${condition.fea
 const MIRRORED_VALUE: Readonly<Record<string, string>> = {
   left: 'right',
   right: 'left',
+  'far left': 'far right',
+  'far right': 'far left',
   'front left': 'front right',
   'front right': 'front left',
   'back left': 'back right',

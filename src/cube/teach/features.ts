@@ -190,7 +190,7 @@ const side = (piece: 'corner' | 'edge'): Feature => ({
   of: (look) => sideOf(look[piece].place),
 });
 const fromOwnSlot = (piece: 'corner' | 'edge'): Feature => ({
-  values: piece === 'corner' ? NEARNESS : [...NEARNESS],
+  values: NEARNESS,
   about: `How far is the ${piece} from the pair's own slot: the same column, next to it, or across?`,
   of: (look) => nearnessOf(angleOf(look[piece].place), angleOf(look.own)),
 });
@@ -220,12 +220,23 @@ export const FEATURES = {
   'U between': {
     values: TURNS_OF_U,
     about:
-      "Which turn of U brings the corner over the edge's slot? Edge on top, corner in a slot: the edge over the corner's " +
-      'front or back. Both on top: from the corner to the edge, clockwise, none if the edge comes just after it.',
+      "One piece on top, one in a slot: which turn of U brings the corner over the edge's slot, or the edge over the front " +
+      "or back of the corner's slot?",
     of: ({ corner, edge }) => {
+      if (isOnTop(corner.place) === isOnTop(edge.place)) return undefined;
       const [c, e] = [angleOf(corner.place), angleOf(edge.place)];
-      if (isOnTop(corner.place)) return turnsBetween(c, isOnTop(edge.place) ? e - 1 : e);
-      return isOnTop(edge.place) ? turnsBetween(e, corner.place.includes('F') ? 1 : 5) : undefined;
+      return isOnTop(corner.place) ? turnsBetween(c, e) : turnsBetween(e, corner.place.includes('F') ? 1 : 5);
+    },
+  },
+  'edge round the top': {
+    values: ['right', 'far right', 'far left', 'left'],
+    about:
+      'Both on top: going round the top from the corner, where is the edge? Right and left as seen from the middle of the ' +
+      'cube: right is clockwise from above.',
+    of: ({ corner, edge }) => {
+      if (!isOnTop(corner.place) || !isOnTop(edge.place)) return undefined;
+      const eighths = (angleOf(edge.place) - angleOf(corner.place) + 8) % 8;
+      return ['right', 'far right', 'far left', 'left'][(eighths - 1) / 2];
     },
   },
   'cross colour': {
