@@ -1,5 +1,5 @@
 /** Reading the list of cases and the headings between them. */
-import { isSolvedAddress, writeAddress } from '../cube/address.ts';
+import { type Address, isSolvedAddress, writeAddress } from '../cube/address.ts';
 import { casesOf, familyOf } from '../cube/cases.ts';
 import type { FaceColours } from '../cube/colours.ts';
 import type { HandModel } from '../cube/search/hands.ts';
@@ -75,13 +75,17 @@ function solutionsTwice(solutions: readonly Solution[]): Problem[] {
   });
 }
 
+const turnsOf = (solutions: readonly Solution[]): (readonly Turn[])[] => solutions.map(({ turns }) => turns);
+
+interface WrittenSetUp {
+  readonly setup: Turn[];
+  readonly made: boolean;
+  /** That it is made for. */
+  readonly address?: Address;
+}
+
 /** The set-up as written, or made for an address. */
-function setupAt(
-  r: Reader,
-  path: Path,
-  written: CaseFile,
-  solutions: readonly Solution[],
-): { setup: Turn[]; made: boolean } | undefined {
+function setupAt(r: Reader, path: Path, written: CaseFile, solutions: readonly Solution[]): WrittenSetUp | undefined {
   if (written.setup !== undefined && written.address !== undefined) {
     const message = 'this case has both a set-up and an address';
     const span = spanAt(r.yaml, [...path, 'address']);
@@ -101,8 +105,7 @@ function setupAt(
   }
   const address = addressAt(r, [...path, 'address'], written.address);
   if (!address) return undefined;
-  const avoid = solutions.map((s) => s.turns);
-  return { setup: setUpFor(address, written.slot ?? 'FR', avoid), made: true };
+  return { setup: setUpFor(address, written.slot ?? 'FR', turnsOf(solutions)), made: true, address };
 }
 
 /** What the engine adds to the solutions that are written. */
@@ -136,12 +139,24 @@ function caseAt(r: Reader, path: Path, number: number, written: CaseFile, frame:
   }
   const held = heldAt(r, path, written.hold, frame);
   if (!setup || !held) return undefined;
-  const setupSpan = spanAt(r.yaml, [...path, setup.made ? 'address' : 'setup']);
-  const all = [
-    ...solutions,
-    ...(read.includes(undefined) ? [] : added(frame, { slot, open, ...setup, setupSpan }, solutions)),
-  ];
-  return { number, name, ...held, slot, open, ...setup, setupSpan, solutions: all, watch, span: spanAt(r.yaml, path) };
+  const { made, address } = setup;
+  const setupSpan = spanAt(r.yaml, [...path, made ? 'address' : 'setup']);
+  const chosen = read.includes(undefined) ? [] : added(frame, { slot, open, setup: setup.setup, setupSpan }, solutions);
+  const all = [...solutions, ...chosen];
+  return {
+    number,
+    name,
+    ...held,
+    slot,
+    open,
+    // What was chosen is not to be given away either.
+    setup: address && chosen.length > 0 ? setUpFor(address, slot, turnsOf(all)) : setup.setup,
+    made,
+    setupSpan,
+    solutions: all,
+    watch,
+    span: spanAt(r.yaml, path),
+  };
 }
 
 /** A case for each of a family, or for those named; told if one is not of it. */
@@ -167,7 +182,8 @@ function everyAt(r: Reader, path: Path, first: number, written: EveryFile, frame
   return chosen.map((address, i) => {
     const setUp = { slot, open: [], setup: setUpFor(address, slot, []), setupSpan: span };
     const solutions = added(frame, setUp, []);
-    return { number: first + i, name: undefined, ...held, ...setUp, made: true, solutions, watch: [], span };
+    const setup = setUpFor(address, slot, turnsOf(solutions));
+    return { number: first + i, name: undefined, ...held, ...setUp, setup, made: true, solutions, watch: [], span };
   });
 }
 

@@ -87,7 +87,6 @@ function taughtCases(proved: ProvedLesson): Map<string, ProvedCase[]> {
 /** A solution of the coach, seen from elsewhere; proved with every slot kept, else nothing. */
 function fromElsewhere(one: ProvedCase, turns: readonly Turn[], address: Address, slot: Slot): readonly Turn[][] {
   const seen = carried({ address: one.address, slot: one.case.slot, turns }, { address, slot });
-  if (!seen) return [];
   const { cube, goal } = cubeOf(address, slot);
   return prove(cube, seen, goal).verdict === 'solves' ? [seen] : [];
 }

@@ -30,7 +30,7 @@ describe('a solution carried to another slot', () => {
       const turns = findSolutions(cube, goal).solutions[0]!.turns;
       if (turns.length === 0) continue;
       const to = r.pick(upToU(address));
-      const there = carried({ address, slot, turns }, { address: to, slot: other })!;
+      const there = carried({ address, slot, turns }, { address: to, slot: other });
       const setup = setUps.setUp(to, other, [there]);
       const { goal: goalThere } = cubeOf(to, other);
       const claim = { setup: writeTurns(setup), solution: writeTurns(there), pair: other, kept: goalThere.kept };
@@ -40,14 +40,14 @@ describe('a solution carried to another slot', () => {
     }
   });
 
-  it('keeps rotations about y and wide turns, and gives up on slices', () => {
+  it('renames rotations, wide turns and slices', () => {
     const at = { address: ADDRESSES[0]!, slot: 'FR' } as const;
     const carry = (text: string) => {
-      const turns = carried({ ...at, turns: turnsOf(text) }, { ...at, slot: 'FL' });
-      return turns && writeTurns(turns);
+      return writeTurns(carried({ ...at, turns: turnsOf(text) }, { ...at, slot: 'FL' }));
     };
     expect(carry("y' R Uw2 F'")).toBe("y' F Uw2 L'");
-    expect(carry("M U M'")).toBeUndefined();
-    expect(carry('x R')).toBeUndefined();
+    // What is at the right comes to the front: M turns as L does, so as B, against S, which turns as F; x as R, so as F: z.
+    expect(carry("M U M'")).toBe("S' U S");
+    expect(carry('x R')).toBe('z F');
   });
 });

@@ -1,13 +1,13 @@
 /** Find the slip: of four solutions one has a wrong turn, and only that turn can mend it. */
 
 import type { Cube } from '../../cube/cube.ts';
+import { givesAway } from '../../cube/gives-away.ts';
 import type { Goal } from '../../cube/goal.ts';
 import { prove } from '../../cube/solves.ts';
 import { oneTurnAway } from '../../cube/teach/mend.ts';
 import { lengthOf, type Quarters, type Turn, turnOf, writeTurns } from '../../cube/turns.ts';
 import { doing, seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise, Slip } from '../exercise.ts';
-import { givesAway } from '../gives-away.ts';
 import type { Random } from '../random.ts';
 import { baseOf } from './base.ts';
 import type { Kind } from './kind.ts';

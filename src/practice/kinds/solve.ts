@@ -1,5 +1,6 @@
 /** Solve it: a set-up, and lines to write a solution on. */
 import { stuckSlots } from '../../cube/address.ts';
+import { givesAway } from '../../cube/gives-away.ts';
 import { SLOTS } from '../../cube/goal.ts';
 import { shortestLength } from '../../cube/search/find.ts';
 import { prove } from '../../cube/solves.ts';
@@ -7,7 +8,6 @@ import { lengthOf, writeTurns } from '../../cube/turns.ts';
 import type { ExerciseKind } from '../../lesson/practice.ts';
 import { doing, seeing } from '../difficulty.ts';
 import type { SolveExercise } from '../exercise.ts';
-import { givesAway } from '../gives-away.ts';
 import type { Material, Seen } from '../material.ts';
 import { hashOf } from '../random.ts';
 import { baseOf } from './base.ts';

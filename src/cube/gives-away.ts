@@ -2,9 +2,9 @@
  * Whether a set-up gives its answer away: the answer is the set-up taken back, as the hands do it. Compared as turns of the
  * faces, so that a rotation of the cube, a wide turn, or two opposite faces in the other order hide nothing.
  */
-import type { FaceTurn } from '../cube/spots.ts';
-import { inverse, type Turn } from '../cube/turns.ts';
-import { effect, STRAIGHT } from '../cube/view.ts';
+import type { FaceTurn } from './spots.ts';
+import { inverse, type Turn } from './turns.ts';
+import { effect, STRAIGHT } from './view.ts';
 
 function faceTurnsOf(turns: readonly Turn[]): FaceTurn[] {
   let view = STRAIGHT;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { givesAway } from '../../src/cube/gives-away.ts';
 import { readTurns } from '../../src/cube/notation.ts';
 import type { Turn } from '../../src/cube/turns.ts';
-import { givesAway } from '../../src/practice/gives-away.ts';
 
 const turnsOf = (text: string): readonly Turn[] => {
   const read = readTurns(text);
