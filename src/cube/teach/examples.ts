@@ -217,7 +217,8 @@ const differing = (a: Seen, b: Seen, features: readonly FeatureName[]): FeatureN
 
 /**
  * What a student takes for `example`: an exception of its rule, else a sighting of another rule, seen from the same side
- * where that can be, that differs in as few of the features asked on the way to the two as can be, and then in as few of all.
+ * where that can be, that differs in as few of the features asked on the way to the two as can be, if possible in the one asked last,
+ * and then in as few of all.
  */
 export function lookAlike(table: ProvedTable, { sighting, rule }: Example): LookAlike | undefined {
   const ways = waysOf(table);
@@ -232,9 +233,12 @@ export function lookAlike(table: ProvedTable, { sighting, rule }: Example): Look
     const isElsewhere = one.sighting.seen === sighting.seen ? 0 : 1;
     // Where one of the two has no such feature at all, nobody takes them for each other.
     const missing = differ.filter((name) => !sighting.features[name] || !one.sighting.features[name]);
+    // The last question is answered in haste.
+    const isEarly = differ.includes(ways[rule]!.at(-1)!) ? 0 : 1;
     const distance =
       10_000 * isElsewhere +
       100 * (differ.length + missing.length) +
+      50 * isEarly +
       differing(sighting, one.sighting, every).length +
       one.effort / 1e4;
     if (!best || distance < best.distance) best = { found: { example: one, differ }, distance };

@@ -99,11 +99,10 @@ type Likeness = `edge ${EdgeColour} and corner ${CornerColour}`;
 
 const likeness = (edgeColour: EdgeColour, cornerColour: CornerColour): Feature => ({
   values: ['like', 'unlike'],
-  about: `Is ${ABOUT_EDGE[edgeColour]} the same as ${ABOUT_CORNER[cornerColour]}?`,
+  about: `Is ${ABOUT_EDGE[edgeColour]} the same as ${ABOUT_CORNER[cornerColour]}? The cross colour is unlike any of the edge's.`,
   of: (look) => {
     const [one, two] = [EDGE_COLOURS[edgeColour](look), CORNER_COLOURS[cornerColour](look)];
-    if (one === undefined || two === undefined || two === CROSS) return undefined;
-    return one === two ? 'like' : 'unlike';
+    return one === undefined || two === undefined ? undefined : one === two ? 'like' : 'unlike';
   },
 });
 
@@ -189,9 +188,12 @@ const side = (piece: 'corner' | 'edge'): Feature => ({
   about: `Is the ${piece} at the left or right?${piece === 'edge' ? ' On top in front or behind: in the middle.' : ''}`,
   of: (look) => sideOf(look[piece].place),
 });
+const EDGE_ON_TOP = 'An edge on top is next to the two columns that it stands between.';
 const fromOwnSlot = (piece: 'corner' | 'edge'): Feature => ({
   values: NEARNESS,
-  about: `How far is the ${piece} from the pair's own slot: the same column, next to it, or across?`,
+  about:
+    `How far is the ${piece} from the pair's own slot: the same column, next to it, or across?` +
+    (piece === 'edge' ? ` ${EDGE_ON_TOP}` : ''),
   of: (look) => nearnessOf(angleOf(look[piece].place), angleOf(look.own)),
 });
 const hidden = (faces: 'RL' | 'FB'): Feature => ({
@@ -214,7 +216,7 @@ export const FEATURES = {
   'edge from own slot': fromOwnSlot('edge'),
   'edge from corner': {
     values: NEARNESS,
-    about: 'How far is the edge from the corner: the same column, next to it, or across?',
+    about: `How far is the edge from the corner: the same column, next to it, or across? ${EDGE_ON_TOP}`,
     of: ({ corner, edge }) => nearnessOf(angleOf(edge.place), angleOf(corner.place)),
   },
   'U between': {
@@ -286,5 +288,6 @@ export function featuresOf(sighting: Sighting): Partial<Record<FeatureName, stri
  */
 export function topsLike(sighting: Sighting): string | undefined {
   const features = featuresOf(sighting);
+  if (features['cross colour'] === 'up') return undefined;
   return features['edge at'] === 'top' ? features['edge top and corner top'] : features['edge front and corner top'];
 }

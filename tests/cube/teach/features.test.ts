@@ -11,7 +11,7 @@ import {
   wordsFor,
   writeCondition,
 } from '../../../src/cube/teach/conditions.ts';
-import { FEATURE_NAMES, type FeatureName, featuresOf } from '../../../src/cube/teach/features.ts';
+import { FEATURE_NAMES, type FeatureName, featuresOf, topsLike } from '../../../src/cube/teach/features.ts';
 import { type Sighting, sightingsOf } from '../../../src/cube/teach/sighting.ts';
 
 const at = (address: string, seen: Slot): Sighting => ({ address: readAddress(address)!, seen });
@@ -128,7 +128,12 @@ describe('what a viewer sees', () => {
     expect(joined).not.toHaveProperty('down when hidden by R or L');
     expect(featuresOf(at('DFL:D UB:U', 'FR'))).not.toHaveProperty('edge top and corner top');
     expect(featuresOf(at('UFR:U FL:F', 'FR'))).not.toHaveProperty('edge front and corner sideways');
-    expect(featuresOf(at('UFR:U FL:F', 'FR'))).not.toHaveProperty('edge front and corner top');
+  });
+
+  it('is unlike where the corner shows the cross colour, which no edge of a pair has', () => {
+    expect(featuresOf(at('UFR:U FL:F', 'FR'))).toMatchObject({ 'edge front and corner top': 'unlike' });
+    expect(featuresOf(at('UFR:F FL:F', 'FR'))).toMatchObject({ 'edge front and corner front': 'unlike' });
+    expect(topsLike(at('UFR:U FL:F', 'FR'))).toBeUndefined();
   });
 
   it.each(FEATURE_NAMES)('"%s" takes each of its values somewhere, and no other', (name) => {
