@@ -3,7 +3,7 @@ import { FAMILIES, type Family } from '../cube/cases.ts';
 import { wordsFor } from '../cube/teach/conditions.ts';
 import { FEATURE_NAMES, FEATURES, type FeatureName } from '../cube/teach/features.ts';
 import { type ProvedTable, proveTable } from '../cube/teach/rules.ts';
-import { type FoundTable, findTable } from '../cube/teach/table.ts';
+import { type FoundTable, findTable, type NoTable } from '../cube/teach/table.ts';
 import { likelyWord, listed } from '../lesson/likely.ts';
 import { ruleFacts, ruleSaid, writeRule } from '../lesson/rule-said.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -56,6 +56,19 @@ function tell(found: FoundTable, { rules, cost, sightings }: ProvedTable, io: Io
   );
 }
 
+function whyNone(none: NoTable, { over, features }: RulesOptions): string {
+  switch (none.lacks) {
+    case 'turns':
+      return `with ${over} turns over the shortest there is no table; it takes --over ${none.leastOver}`;
+    case 'advice':
+      return 'there is no table: for some case neither a lift nor a trigger makes the pair joined, split or easier';
+    case 'features':
+      return features === undefined
+        ? 'there is no table: conditions on one or two features do not tell apart what needs different advice'
+        : 'there is no table with these features: one or two of them do not tell apart what needs different advice';
+  }
+}
+
 export async function rules(options: RulesOptions, io: Io): Promise<ExitCode> {
   if (options.family === undefined) {
     if (options.json) {
@@ -73,14 +86,9 @@ export async function rules(options: RulesOptions, io: Io): Promise<ExitCode> {
   }
   const families = [family as Family];
   const found = findTable(families, { over: options.over, features: features as FeatureName[] | undefined });
-  if ('leastOver' in found) {
-    const why =
-      found.leastOver === undefined
-        ? 'no table was found; with more features there may be one'
-        : `with ${options.over} turns over the shortest there is no table; it takes --over ${found.leastOver}`;
-    if (options.json)
-      io.out(`${JSON.stringify({ families, leastOver: found.leastOver ?? null, rules: [] }, undefined, 2)}\n`);
-    io.err(`${why}\n`);
+  if ('lacks' in found) {
+    if (options.json) io.out(`${JSON.stringify({ families, ...found, rules: [] }, undefined, 2)}\n`);
+    io.err(`${whyNone(found, options)}\n`);
     return 1;
   }
   const proved = proveTable(families, found.rules);

@@ -3,7 +3,8 @@
  *
  * A take-out is: turns of U, one quarter turn of the lifting face that brings the stuck piece up, turns of U, the same
  * face back, the base whole after it. With `by` it is: turns of U, then those turns, as seen from any side or in a
- * mirror. What it aims at stands between two printed turns: the way on never begins with the face that the take-out ended
+ * mirror, in the course of which the piece comes up; turns of U that they begin or end with are one turn with those
+ * before and after them. What it aims at stands between two printed turns: the way on never begins with the face that the take-out ended
  * with, since nobody prints `R R`.
  *
  * All is tried with the own slot at FR, and seen from there or from another side only when it is told: the same
@@ -162,17 +163,35 @@ interface Side extends Outcome {
   readonly face: Face;
 }
 
+/** Whether one of the lists of pieces is below at first, and each of it on top at some time. */
+function comeUp(start: Cube, turns: readonly Turn[], lists: readonly (readonly Piece[])[]): boolean {
+  const onTop = new Set<Piece>();
+  let cube = start;
+  for (const one of turns) {
+    cube = afterTurns(cube, [one]);
+    for (const p of [CORNER, EDGE]) if (isOnTop(cube, p)) onTop.add(p);
+  }
+  return lists.some((pieces) => pieces.every((p) => !isOnTop(start, p) && onTop.has(p)));
+}
+
+/** A turn of U at the end leaves joined joined: what follows begins with another, or with none. */
+const withoutTopLast = (turns: readonly Turn[]): readonly Turn[] =>
+  turns.at(-1)?.letter === 'U' ? turns.slice(0, -1) : turns;
+
 /** From those sides from which the turns touch only faces of the stuck piece's slot. */
 function sidesOf(address: Address, by: readonly Turn[], piece: LiftedPiece | undefined): Side[] {
   const start = cubeWithPair(address, OWN);
   const { base } = goalAt(address, OWN);
-  const slots = stuckPieces(start, piece).flatMap((pieces) => pieces.map((p) => slotOf(start, p)));
+  const lists = stuckPieces(start, piece);
+  const slots = lists.flatMap((pieces) => pieces.map((p) => slotOf(start, p)));
   return everySide(by).flatMap((some) => {
     const touched = some.map((t) => t.letter as Face).filter((face) => face !== 'U');
     const isAtStuck = slots.length === 0 || slots.some((slot) => touched.every((face) => slot?.includes(face)));
     if (!isAtStuck || touched[0] === undefined) return [];
-    return TURNS_ON_TOP.flatMap((onTop) => {
-      const turns = withTopFirst(onTop, some);
+    return TURNS_ON_TOP.flatMap((onTop): Side[] => {
+      const all = withTopFirst(onTop, some);
+      if (lists.length > 0 && !comeUp(start, all, lists)) return [];
+      const turns = withoutTopLast(all);
       const cube = afterTurns(start, turns);
       const after = addressOf(cube, OWN);
       return after && areHome(cube, base) ? [{ turns, address: after, face: touched[0]! }] : [];

@@ -33,16 +33,19 @@ export const SIMPLE_CONDITIONS: readonly Condition[] = FEATURE_NAMES.flatMap((fe
 });
 
 /**
- * Those conditions with the sightings that meet them, each set of sightings once, none that leaves all or none over. Where
- * several conditions mean the same sightings, one on a feature in `known` is taken.
+ * Those conditions on `features` with the sightings that meet them, each set of sightings once, none that leaves all or
+ * none over. Where several conditions mean the same sightings, one on a feature in `known` is taken.
  */
 export function telling(
   sightings: readonly Seen[],
   known: readonly FeatureName[] = [],
+  features: readonly FeatureName[] = FEATURE_NAMES,
 ): { condition: Condition; bits: Bits }[] {
   const seen = new Set<string>();
   const isKnown = ({ feature }: Condition): number => (known.includes(feature) ? 0 : 1);
-  const inOrder = [...SIMPLE_CONDITIONS].sort((a, b) => isKnown(a) - isKnown(b));
+  const inOrder = SIMPLE_CONDITIONS.filter(({ feature }) => features.includes(feature)).sort(
+    (a, b) => isKnown(a) - isKnown(b),
+  );
   return inOrder.flatMap((condition) => {
     const bits = bitsOf(sightings.length, (i) => meets(sightings[i]!, condition));
     const size = sizeOf(bits);
@@ -98,6 +101,13 @@ export function pickedBy(
   known: readonly FeatureName[] = [],
 ): readonly Condition[] | undefined {
   if (own.size === sightings.length) return [];
-  const found = narrowed(sightings, (i) => own.has(sightings[i]!), known);
-  return found?.left === own.size ? found.conditions : undefined;
+  const wanted = bitsOf(sightings.length, (i) => own.has(sightings[i]!));
+  const choices = telling(sightings, known).filter(({ bits }) => isWithin(wanted, bits));
+  const one = choices.find(({ bits }) => isSame(bits, wanted));
+  if (one) return [one.condition];
+  for (const [i, first] of choices.entries()) {
+    const second = choices.slice(i + 1).find(({ bits }) => isWithinBoth(first.bits, bits, wanted));
+    if (second) return [first.condition, second.condition];
+  }
+  return undefined;
 }

@@ -5,11 +5,14 @@
  * Rules are taken one after the other; one may be taken if some advice works for all sightings that it adds. Whatever can
  * be finished from some sightings covered can be finished in as many rules from more of them, so that of the rules that
  * could come next only those that add most need be tried: none that adds a part of what another adds. Tables of one rule
- * are tried first, then of two, and so on: the first that is found has the fewest rules.
+ * are tried first, then of two, and so on: the first that is found has the fewest rules. For the same reason there is a
+ * table at all only if taking the rule that adds most, again and again, comes to an end with all covered; that one is
+ * kept for where the search is stopped.
  */
 import { FAMILIES, type Family } from '../cases.ts';
 import type { Face } from '../faces.ts';
-import { inverse, type Turn } from '../turns.ts';
+import { everySide } from '../sides.ts';
+import { inverse, type Turn, writeTurns } from '../turns.ts';
 import { type Advice, type Aim, follow, LIFTED_PIECES, WAYS } from './advice.ts';
 import { FEATURE_NAMES, type FeatureName } from './features.ts';
 import { type Bits, bitsOf, both, isSame, isWithin, sizeOf, telling, without } from './narrow.ts';
@@ -34,10 +37,14 @@ export interface FoundTable {
   readonly atLeast: number;
 }
 
-export interface NoTable {
-  /** The fewest turns over the shortest that would have to be allowed; undefined if no advice that is tried works everywhere. */
-  readonly leastOver: number | undefined;
-}
+/** Why there is none: each is proved. */
+export type NoTable =
+  /** So many turns over the shortest would have to be allowed at least. */
+  | { readonly lacks: 'turns'; readonly leastOver: number }
+  /** Of the advice that is tried, for some sighting none works. */
+  | { readonly lacks: 'advice' }
+  /** One condition or two on these features do not tell apart what needs different advice. */
+  | { readonly lacks: 'features' };
 
 /** As in rules: the side faces, or those in front and behind. With any of four the student would still have to choose. */
 const LIFTS: readonly (readonly Face[])[] = [
@@ -58,9 +65,17 @@ const nearer = (families: readonly Family[]): Aim[] =>
   }));
 
 /** Triggers and what undoes them; one of a single face is a lift like any other, and counts done twice. */
-const BY: readonly (readonly Turn[])[] = Object.values(TRIGGERS).flatMap((turns) =>
-  [turns, inverse(turns)].map((some) => (isOfOneFace(some) ? [...some, ...some] : some)),
-);
+const BY: readonly (readonly Turn[])[] = Object.values(TRIGGERS)
+  .flatMap((turns) => [turns, inverse(turns)].map((some) => (isOfOneFace(some) ? [...some, ...some] : some)))
+  // Advice is tried from every side and in a mirror: one of two that are the same then is enough.
+  .filter((turns, i, all) => all.findIndex((other) => sidesText(other) === sidesText(turns)) === i);
+
+function sidesText(turns: readonly Turn[]): string {
+  return everySide(turns)
+    .map((side) => writeTurns(side))
+    .sort()
+    .join();
+}
 
 function isOfOneFace(turns: readonly Turn[]): boolean {
   return new Set(turns.map((t) => t.letter).filter((letter) => letter !== 'U')).size === 1;
@@ -91,7 +106,7 @@ interface Choice {
 
 /** One condition or two, each set of sightings once, said in the fewest conditions. */
 function choicesAmong(sightings: readonly Seen[], features: readonly FeatureName[]): Choice[] {
-  const simple = telling(sightings).filter(({ condition }) => features.includes(condition.feature));
+  const simple = telling(sightings, [], features);
   const known = new Map<string, Choice>();
   const offer = (bits: Bits, when: readonly Condition[]): void => {
     const key = bits.join();
@@ -162,8 +177,23 @@ function adviceFor(gain: Bits, counselled: readonly Counselled[], limit: number,
   return { ...best.advice, most: Math.max(...own.map((i) => shortestOf(sightings[i]!.address) + best.over[i]!)) };
 }
 
-const MOST_RULES = 12;
+/** By the rule that adds most, again and again; undefined if some sightings are left for which there is none. */
+function byMostGain({ choices, good, all }: Search): Step[] | undefined {
+  const steps: Step[] = [];
+  let covered: Bits = all.map(() => 0);
+  for (;;) {
+    const rest = without(all, covered);
+    if (good.some((works) => isWithin(rest, works))) return [...steps, { when: [], gain: rest }];
+    const [step] = stepsFrom(covered, choices, good);
+    if (!step) return undefined;
+    steps.push(step);
+    covered = covered.map((word, i) => word | step.gain[i]!);
+  }
+}
+
 const MOST_NODES = 4000;
+/** Once the search was stopped, for each number of rules more. */
+const FURTHER_NODES = 200;
 
 function counselledBy(all: readonly Advice[], sightings: readonly Seen[]): Counselled[] {
   return all
@@ -191,7 +221,8 @@ export function findTable(families: readonly Family[], options: TableOptions): F
   }
   const least = leastOver(counselled, sightings);
   const limit = options.over ?? least;
-  if (!Number.isFinite(least) || least > limit) return { leastOver: Number.isFinite(least) ? least : undefined };
+  if (!Number.isFinite(least)) return { lacks: 'advice' };
+  if (least > limit) return { lacks: 'turns', leastOver: least };
   const good = counselled
     .map(({ over }) => bitsOf(sightings.length, (i) => over[i]! <= limit))
     .filter((bits, i, every) => every.findIndex((other) => isSame(other, bits)) === i);
@@ -201,23 +232,18 @@ export function findTable(families: readonly Family[], options: TableOptions): F
     all: bitsOf(sightings.length, () => true),
     nodes,
   };
+  const none = bitsOf(sightings.length, () => false);
+  const plain = byMostGain(search);
+  if (!plain) return { lacks: 'features' };
+  let steps = plain;
   let atLeast = 1;
-  for (let rules = 1; rules <= MOST_RULES; rules++) {
-    const steps = finish(
-      search,
-      bitsOf(sightings.length, () => false),
-      rules,
-      new Map(),
-    );
-    if (steps) {
-      const table = steps.map(
-        ({ when, gain }): Rule => ({ when, counsel: adviceFor(gain, counselled, limit, sightings) }),
-      );
-      return { rules: table, over: limit, cost: proveTable(families, table).cost!, atLeast };
-    }
-    if (search.nodes > 0) atLeast = rules + 1;
+  for (let rules = 1; rules < plain.length; rules++) {
+    steps = finish(search, none, rules, new Map()) ?? plain;
+    if (steps !== plain) break;
+    if (search.nodes > 0 && atLeast === rules) atLeast = rules + 1;
     // Stopped: from here on the first table that is found is taken, without the others being tried.
-    else search.nodes = nodes;
+    else search.nodes = FURTHER_NODES;
   }
-  return { leastOver: undefined };
+  const table = steps.map(({ when, gain }): Rule => ({ when, counsel: adviceFor(gain, counselled, limit, sightings) }));
+  return { rules: table, over: limit, cost: proveTable(families, table).cost!, atLeast };
 }

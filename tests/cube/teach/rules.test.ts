@@ -9,13 +9,13 @@ import type { Face } from '../../../src/cube/faces.ts';
 import { setUpFor } from '../../../src/cube/search/set-up-for.ts';
 import { type Advice, follow } from '../../../src/cube/teach/advice.ts';
 import { readCondition, wordsFor } from '../../../src/cube/teach/conditions.ts';
-import { FEATURE_NAMES } from '../../../src/cube/teach/features.ts';
+import { FEATURE_NAMES, type FeatureName } from '../../../src/cube/teach/features.ts';
 import { isJoined, isSplit } from '../../../src/cube/teach/joined-split.ts';
 import { narrowed, pickedBy } from '../../../src/cube/teach/narrow.ts';
 import { type Condition, proveTable, type Rule, type Seen, seenOf, shortestOf } from '../../../src/cube/teach/rules.ts';
 import { findTable } from '../../../src/cube/teach/table.ts';
 import { TRIGGERS } from '../../../src/cube/teach/triggers.ts';
-import { inverse, type Turn, writeTurns } from '../../../src/cube/turns.ts';
+import { inverse, type Turn, turnOf, writeTurns } from '../../../src/cube/turns.ts';
 import { coloursOf, INSERTS, naiveLength } from './naive-advice.ts';
 
 const when = (conditions: Record<string, readonly string[]>): Condition[] =>
@@ -187,6 +187,38 @@ describe.each(THUMB)('$name', ({ family, rule, look, exact }) => {
   });
 });
 
+describe('advice by a trigger', () => {
+  const by = (trigger: readonly Turn[], kind: 'joined' | 'split', most = 8): Advice => ({
+    ...aim(kind),
+    lift: ANY,
+    piece: 'edge',
+    by: trigger,
+    most,
+  });
+  const seenAt = (address: string): Seen =>
+    seenOf(['top-away']).find((one) => writeAddress(one.address) === address && one.seen === 'FR')!;
+
+  it('makes one turn of the turns of U that meet at its end', () => {
+    // By hand: L U L' U' leaves the pair joined; from there U F' U2 F inserts it, and U' and U are no turn together.
+    const sighting = seenAt('UFR:F BL:L');
+    const done = follow(sighting, by(TRIGGERS['righty']!, 'joined'))!;
+    expect(writeTurns([...done.takeOut, ...done.rest])).toBe("L U L' F' U2 F");
+    expect(done.length).toBe(6);
+    const { turns } = turnsOrFaults('solution', writeTurns([...done.takeOut, ...done.rest]));
+    const solved = againstCentres(afterTurns(turns, stateOf(sighting)));
+    expect(addressText(pairSight(solved, 'FR'))).toBe('DFR:D FR:F');
+  });
+
+  it('has to bring the piece up', () => {
+    // R U2 R' and its likes from the other sides take the edge round through the bottom and back, never up.
+    const through = [...TRIGGERS['righty']!.slice(0, 1), turnOf('face', 'U', 2), turnOf('face', 'R', 3)];
+    for (const sighting of seenOf(['top-away'])) {
+      const done = follow(sighting, { ...by(through, 'joined', 11), aim: { kind: 'family', family: 'top-away' } });
+      expect(done).toBeUndefined();
+    }
+  });
+});
+
 describe('a table', () => {
   const split: Rule = { when: when({ edge: ['good'] }), counsel: { ...aim('split'), lift: RL, most: 8 } };
   const rest: Rule = { when: [], counsel: { ...aim('joined'), lift: ANY, most: 8 } };
@@ -240,6 +272,14 @@ describe('narrowing', () => {
     expect(narrowed([first!, first!], (i) => i === 0)).toBeUndefined();
   });
 
+  it('finds the two conditions that pick just some sightings, where one picks part of them', () => {
+    const sightings = seenOf(['top-away']);
+    const own = sightings.filter(({ features: f }) => f['edge column'] === 'front left' && f['cross colour'] === 'up');
+    const picked = pickedBy(sightings, new Set(own))!;
+    expect(picked).toHaveLength(2);
+    expect(sightings.filter((s) => picked.every((c) => c.values.includes(s.features[c.feature] ?? '')))).toEqual(own);
+  });
+
   it('says what a rule that comes later must add to stand alone', () => {
     const later: Rule = { when: when({ 'cross colour': SIDEWAYS }), counsel: { turnsTheCube: true, most: 8 } };
     const first: Rule = { when: when({ 'edge front and corner top': ['unlike'] }), counsel: rule.counsel };
@@ -256,7 +296,7 @@ describe('narrowing', () => {
 describe('a table that is found', () => {
   it.each(['top-away', 'away-top'] as const)('for %s is exact and speaks of every sighting', (family) => {
     const found = findTable([family], {});
-    if ('leastOver' in found) throw new Error(`none within ${found.leastOver}`);
+    if ('lacks' in found) throw new Error(`none for want of ${found.lacks}`);
     const { rules, uncovered, cost } = proveTable([family], found.rules);
     expect(uncovered).toEqual([]);
     expect(rules.flatMap((r) => r.exceptions)).toEqual([]);
@@ -298,9 +338,23 @@ describe('a table that is found', () => {
     expect(findTable(['away-top'], { over: 2 })).toMatchObject({ atLeast: 3, rules: [{}, {}, {}] });
   });
 
+  it('is the same size with features that mean the same', () => {
+    const sizeWith = (feature: FeatureName): number | undefined => {
+      const found = findTable(['top-home'], { features: [feature, 'cross colour', 'edge'] });
+      return 'rules' in found ? found.rules.length : undefined;
+    };
+    // With the edge at home, how far the corner is from the own slot is how far the edge is from the corner.
+    expect(sizeWith('edge from corner')).toBe(sizeWith('corner from own slot'));
+    expect(sizeWith('edge from corner')).toBeGreaterThan(3);
+  });
+
+  it('is not there with features that tell too little, proved at once', () => {
+    expect(findTable(['top-away'], { features: ['edge column'] })).toEqual({ lacks: 'features' });
+  });
+
   it('is not found with fewer turns over the shortest than some sighting needs', () => {
     const least = findTable(['away-top'], { over: 0 });
-    expect(least).toEqual({ leastOver: 2 });
+    expect(least).toEqual({ lacks: 'turns', leastOver: 2 });
     expect(findTable(['away-top'], { over: 2 })).toHaveProperty('rules');
   });
 });
