@@ -46,6 +46,14 @@ export function proveClaims(texts: readonly ClaimsText[]): { items: Items; false
     for (const [name, refused] of file.unproved) if (!own.has(name)) add(sheet, name, { sheet, refused });
     for (const id of file.others) add(sheet, id, { sheet, other: id });
   }
-  const papers = [...new Set(items.map(({ paper }) => paper).filter((paper) => paper !== ''))];
-  return { items: { items, byName, papers }, falseClaims: files.flatMap((file) => file.falseClaims) };
+  const ofPapers = items.filter(({ paper }) => paper !== '');
+  const papers = [...new Set(ofPapers.map(({ paper }) => paper))];
+  const onPapers = new Map<string, Item[]>();
+  for (const item of ofPapers) {
+    const key = nameKey(item.number);
+    const known = onPapers.get(key);
+    if (known) known.push(item);
+    else onPapers.set(key, [item]);
+  }
+  return { items: { items, byName, papers, onPapers }, falseClaims: files.flatMap((file) => file.falseClaims) };
 }

@@ -7,6 +7,10 @@ const placeWords = (place: string): string => [...place].map((side) => SIDE[side
 const listed = (items: readonly string[], last = 'and'): string =>
   items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 
+/** The first few of what may be a whole class. */
+const few = (items: readonly string[], last = 'and'): string =>
+  items.length <= 4 ? listed(items, last) : `${items.slice(0, 3).join(', ')} ${last} ${items.length - 3} more`;
+
 const counted = (count: number): string => `${count} ${count === 1 ? 'turn' : 'turns'}`;
 
 const slotWords = (slots: readonly string[]): string =>
@@ -97,6 +101,13 @@ export const marking: MarkingWords = {
     noItem: 'No item is named.',
     unknownItem: (item, likely) => `There is no item ${item}${likely ? `; ${likely} was likely meant` : ''}.`,
     several: (item, sheets) => `Item ${item} is in ${listed(sheets)}: name one of them as the paper.`,
+    whichPaper: (item, papers, right, handout) => {
+      const on =
+        right.length > 0
+          ? `It would be right on paper ${few(right, 'or')}`
+          : `It is an item of ${papers.length === 1 ? 'paper' : 'papers'} ${few(papers)}`;
+      return `Item ${item}: which paper? ${on}${handout === undefined ? '' : `; for the handout write ${handout} as the paper`}.`;
+    },
     unknownPaper: (paper, likely) => `There is no paper ${paper}${likely ? `; ${likely} was likely meant` : ''}.`,
     notOnPaper: (paper, item, items) => `Paper ${paper} has no item ${item}; it has ${items}.`,
     unproved: (claim, why) => `Item ${claim} cannot be marked, its claim does not hold: ${why}.`,

@@ -57,6 +57,13 @@ export interface MarkingWords {
     readonly unknownItem: (item: string, likely: string | undefined) => string;
     /** In several files: their names, of which one belongs in the column of the paper. */
     readonly several: (item: string, sheets: readonly string[]) => string;
+    /** No paper is named: which papers have the item, on which of them the answer is right, and the handout that has it too. */
+    readonly whichPaper: (
+      item: string,
+      papers: readonly string[],
+      right: readonly string[],
+      handout: string | undefined,
+    ) => string;
     readonly unknownPaper: (paper: string, likely: string | undefined) => string;
     readonly notOnPaper: (paper: string, item: string, items: string) => string;
     readonly unproved: (claim: string, why: string) => string;

@@ -204,6 +204,51 @@ describe('mark', () => {
   });
 });
 
+describe('papers that differ', () => {
+  const students = 5;
+  let ofClass = '';
+  beforeAll(async () => {
+    const folder = newFolder();
+    writeFileSync(join(folder, 'edge-away.yaml'), readFileSync(root('lessons/edge-away.yaml')));
+    put(folder, 'class.csv', `code\n${Array.from({ length: students }, (_, i) => `S${i}`).join('\n')}\n`);
+    await command(folder, ['build', 'edge-away.yaml', '--roster', 'class.csv']);
+    ofClass = readFileSync(join(folder, 'out/edge-away.claims.json'), 'utf8');
+  });
+  interface Key {
+    readonly id: string;
+    readonly sheet: string;
+    readonly answer?: string;
+    readonly solution?: string;
+  }
+  const keys = (): Key[] =>
+    (JSON.parse(ofClass).claims as Key[]).filter(({ sheet }) => /-key\.pdf$/.test(sheet) || sheet === 'edge-away.pdf');
+
+  it('whose items name no paper are never marked wrong where they are right', async () => {
+    const folder = newFolder();
+    put(folder, 'edge-away.claims.json', ofClass);
+    const rows = keys().map(({ id, solution, answer }) => ({
+      item: id.replace(/^[^.:]{3}\./, '').replace(/\..*/, ''),
+      id,
+      answer: solution ?? answer,
+    }));
+    put(folder, 'a.csv', `student,item,answer\n${rows.map(({ item, answer }) => `K7,${item},${answer}`).join('\n')}\n`);
+    const { out } = await command(folder, ['mark', 'edge-away.claims.json', 'a.csv', '--json']);
+    const marked = rowsOf(out);
+    expect(marked).toHaveLength(rows.length);
+    const counts = new Map<unknown, number>();
+    marked.forEach(({ verdict, matched, says }, i) => {
+      const { id } = rows[i]!;
+      counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
+      expect(['solves', 'solves-turned', 'unmatched'], `${id}: ${says}`).toContain(verdict);
+      if (verdict === 'unmatched') expect(says, id).toContain(': which paper? It would be right on paper ');
+      else if (/^\d/.test(id)) expect(matched).toBe(id.replace(/\..*/, ''));
+    });
+    // All of the handout, and more than the 23 questions of choice of each paper.
+    expect(counts.get('unmatched')).toBeGreaterThan(20 * students);
+    expect(counts.get('solves')! + counts.get('solves-turned')!).toBeGreaterThanOrEqual(31);
+  });
+});
+
 describe('mark --type', () => {
   const type = (folder: string, typed: readonly string[], args: readonly string[] = []) =>
     command(folder, ['mark', '--type', 'edge-away.claims.json', ...args], { typed });

@@ -197,6 +197,60 @@ describe('an item', () => {
   });
 });
 
+describe('a row that names no paper', () => {
+  const others = proved(
+    fileOf([
+      ...EDGE_AWAY,
+      ...['K4T', 'GXN'].flatMap((code) => [
+        { ...paper(2, CHOICE), id: `${code}.2` },
+        // The case of item 2 of the handout.
+        { ...paper(4, EDGE_AWAY[1]!), id: `${code}.4` },
+      ]),
+      { ...paper(30, EDGE_AWAY[1]!), id: 'GXN.30' },
+    ]),
+  ).items;
+  const ASKS = /^Item \S+: which paper\? /;
+
+  it.each([
+    // Right on the handout, whatever papers have.
+    ['2', "L U L' R U R'", 'solves', '2'],
+    ['1', "L' U L R U R'", 'solves', '1'],
+    // Wrong everywhere.
+    ['4', 'R U', 'fails', '4'],
+    ['4', '', 'empty', '4'],
+    // Only one paper has it, and it is right there.
+    ['30', "L U L' R U R'", 'solves', 'GXN.30'],
+  ])('of item %s with %s: %s as %s', (item, answer, verdict, matched) => {
+    expect(marked(others, item, answer)).toMatchObject({ verdict, matched });
+  });
+
+  it.each([
+    ['4', "L U L' R U R'", 'It would be right on paper K4T or GXN; for the handout write a as the paper.'],
+    ['#4', "L U L' R U R'", 'It would be right on paper K4T or GXN; for the handout write a as the paper.'],
+    ['2', 'b)', 'It would be right on paper K4T or GXN; for the handout write a as the paper.'],
+    ['2', 'A', 'It is an item of papers K4T and GXN; for the handout write a as the paper.'],
+    ['30', 'R U', 'It is an item of paper GXN.'],
+  ])('asks which is meant: item %s, %s', (item, answer, says) => {
+    const row = marked(others, item, answer);
+    expect([row.verdict, row.matched, row.says.replace(ASKS, '')]).toEqual(['unmatched', '', says]);
+    expect(row.says).toMatch(ASKS);
+  });
+
+  it('is of the handout or of a paper where the paper says so', () => {
+    expect(marked(others, '4', "L U L' R U R'", { paper: 'GXN' })).toMatchObject({
+      verdict: 'solves',
+      matched: 'GXN.4',
+    });
+    expect(marked(others, '4', "L U L' R U R'", { paper: 'a' })).toMatchObject({ verdict: 'fails', matched: '4' });
+  });
+
+  it('is of the paper where there is but one and no handout', () => {
+    const one = proved(fileOf([CHOICE, paper(4, EDGE_AWAY[1]!)])).items;
+    expect(marked(one, '2', 'A')).toMatchObject({ verdict: 'fails', matched: 'K4T.2' });
+    expect(marked(one, '4', 'R U')).toMatchObject({ verdict: 'fails', matched: 'K4T.4' });
+  });
+});
+
 describe('items of two claims files', () => {
   const texts = ['edge-away', 'corner-away'].map((name) => {
     const text = readClaimsText(`out/${name}.claims.json`, fileOf(claimsOf(name), name));
