@@ -33,8 +33,9 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --hand left     mirrored, for those who lead with the left hand
   --scheme C,C,…  for cubes of other colours: six, up,front,right,down,back,left
   --wide r        wide turns as small letters
-  --roster FILE   a table of students, CSV with headings: code or initials, cross, front, scheme, hand, level. Each gets a
-                  practice paper with a code of its own; the lesson has to ask for practice. Goes with one lesson
+  --roster FILE   a table of students, CSV with headings: code (the student code) or initials, cross, front, scheme,
+                  hand, level. Each gets a practice paper with a paper code of its own; the lesson has to ask for
+                  practice. Goes with one lesson
   --watch         go on, and build again whatever is saved
   --pictures      also write the picture of each case as an SVG file, for slides, to NAME-pictures/
   --json          one JSON document on standard output
@@ -113,8 +114,9 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --small-letters outer
                   an answer with small letters that is right as turns of one layer counts as right; without it a small
                   letter is a wide turn, and what it would have been is said
-  --type          asks for code, item and answer, shows each verdict at once, and keeps the answers in ANSWERS.csv
-                  (NAME-answers.csv if you name none, in DIR with --out), where you can go on another time
+  --type          asks for student code, paper code (where there are practice papers; empty for the handout), item and
+                  answer, shows each verdict at once, and keeps the answers in ANSWERS.csv (NAME-answers.csv if you
+                  name none, in DIR with --out), where you can go on another time
   --json          one JSON document on standard output
 
   turnsheet mark out/edge-away.claims.json lessons/class/edge-away-answers.csv --out out

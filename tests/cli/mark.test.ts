@@ -255,9 +255,14 @@ describe('mark --type', () => {
 
   it('shows each verdict at once, and keeps the answers', async () => {
     const folder = classroom();
-    const { code, err } = await type(folder, ['K7', '1', "L' U L R U R'", '2', 'R U', '', 'K8', '1.1', '', '', '']);
+    const { code, err } = await type(folder, [
+      ...['K7', '', '1', "L' U L R U R'", '2', 'R U', ''],
+      ...['K8', '', '1.1', '', '', ''],
+    ]);
     expect(code).toBe(0);
-    expect(err).toMatch(/code: K7, item: K7, 1, answer: {3}Solves: 6 turns/);
+    expect(err).toMatch(
+      /student code: K7, paper code \(empty for the handout\): K7, item: K7, 1, answer: {3}Solves: 6 turns/,
+    );
     expect(err).toMatch(/K8, 1\.1, answer: {3}No answer\./);
     expect(err).toMatch(/3 answers of 2 students: 1 right, 1 wrong, 1 empty\n {2}edge-away-answers\.csv\n$/);
     expect(readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8')).toBe(
@@ -268,7 +273,7 @@ describe('mark --type', () => {
   it('goes on with a file, under the columns that it has', async () => {
     const folder = classroom();
     put(folder, 'mine.csv', 'Answer;Note;Code;Item\nR U;late;K1;3\n');
-    await type(folder, ['K7', '1', 'R', '2', 'L', 'undo', '', ''], ['mine.csv']);
+    await type(folder, ['K7', '', '1', 'R', '2', 'L', 'undo', '', ''], ['mine.csv']);
     expect(readFileSync(join(folder, 'mine.csv'), 'utf8')).toBe(
       '\ufeffAnswer;Note;Code;Item\r\nR U;late;K1;3\r\nR;;K7;1\r\n',
     );
@@ -284,15 +289,45 @@ describe('mark --type', () => {
   it('keeps the paper of an item, with a column for it or without', async () => {
     const folder = classroom();
     put(folder, 'mine.csv', 'student,item,answer\n');
-    await type(folder, ['K7', 'K4T 7', 'B', '', ''], ['mine.csv']);
+    await type(folder, ['K7', '', 'K4T 7', 'B', '', ''], ['mine.csv']);
     expect(readFileSync(join(folder, 'mine.csv'), 'utf8')).toContain('K7,K4T.7,B');
-    await type(folder, ['K7', 'K4T 7', 'B', '', '']);
+    await type(folder, ['K7', '', 'K4T 7', 'B', '', '']);
     expect(readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8')).toContain('K7,K4T,7,B,');
+  });
+
+  it('asks for the paper, offers the one that the student had, and asks again for one that there is not', async () => {
+    const folder = classroom();
+    const [key] = (JSON.parse(claims).claims as { id: string; asks?: string; answer: string }[]).filter(
+      ({ asks }) => asks,
+    );
+    const [code, item] = key!.id.split('.') as [string, string];
+    const typed = [...['AB', 'ZZZ', code.toLowerCase(), item, key!.answer, ''], ...['ab', '', item, key!.answer, '']];
+    const { err } = await type(folder, [
+      ...typed,
+      ...['AB', '-', '1', 'R', ''],
+      ...['CD', 'edge-away', '1', 'R', '', ''],
+    ]);
+    expect(err).toContain('There is no paper ZZZ.\nAB, paper code (empty for the handout): ');
+    expect(err).toContain(`ab, paper code (empty for ${code} as before, - for the handout): `);
+    expect(err.match(/ {2}Right\.\n/g)).toHaveLength(2);
+    const kept = readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8').split('\r\n').slice(1);
+    const ofPaper = `${code},${item},${key!.answer},`;
+    expect(kept).toEqual([`AB,${ofPaper}`, `ab,${ofPaper}`, 'AB,,1,R,', 'CD,edge-away,1,R,', '']);
+  });
+
+  it('asks for no paper where the claims have none', async () => {
+    const folder = classroom();
+    const { claims: all, ...rest } = JSON.parse(claims);
+    const handout = all.filter(({ sheet }: { sheet: string }) => sheet === 'edge-away.pdf');
+    put(folder, 'edge-away.claims.json', JSON.stringify({ ...rest, claims: handout }));
+    const { err } = await type(folder, ['K7', '1', 'R', '', '']);
+    expect(err).toMatch(/student code: K7, item: K7, 1, answer: {3}Not solved/);
+    expect(err).not.toContain('paper code');
   });
 
   it('ends where the input ends, with what there was', async () => {
     const folder = classroom();
-    expect((await type(folder, ['K7', '1', 'R', '2'])).code).toBe(0);
+    expect((await type(folder, ['K7', '', '1', 'R', '2'])).code).toBe(0);
     expect(readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8')).toContain('K7,,1,R,');
   });
 
@@ -302,7 +337,7 @@ describe('mark --type', () => {
   ])('does not write into %s', async (file, text, says) => {
     const folder = classroom();
     put(folder, file, text);
-    const { code, err } = await type(folder, ['K7', '1', 'R'], [file]);
+    const { code, err } = await type(folder, ['K7', '', '1', 'R'], [file]);
     expect(code).toBe(1);
     expect(err).toMatch(says);
     expect(readFileSync(join(folder, file), 'utf8')).toBe(text);
