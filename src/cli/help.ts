@@ -100,8 +100,8 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
 
   Does each answer on the cube after its set-up: whatever solves is right, whether or not it is the key's. CLAIMS is the
   .claims.json that "build" writes beside a PDF; it is proved again. SUBMISSIONS are CSV files with the columns student,
-  item and answer (and paper and mark if you like), YAML, or text with a line for each answer, such as K7 3 R U R'; or
-  folders of such files. An item is the number of a case, 3, or of a solution, 3.1, or, with its paper code in the column
+  item and answer (and paper and mark if you like), YAML, or text with a line for each answer, such as K7 3 R U R', or
+  with the paper code, K7 39C 21 R U R'; or folders of such files. An item is the number of a case, 3, or of a solution, 3.1, or, with its paper code in the column
   paper, an item of a practice paper. A row without a paper code is of the handout; where its answer is right on a
   practice paper instead, or is a letter, it is "unmatched" and says so. A handout is named as the paper by its file's
   name, edge-away; with several CLAIMS files it has to be. Every row is told; what matches no item is "unmatched".

@@ -1,7 +1,7 @@
 /** What both ways of marking share: the claims that are marked against, and what is said at the terminal. */
 import type { ClaimsText } from '../marking/claims-file.ts';
 import { nameOfClaims, proveClaims } from '../marking/gather-items.ts';
-import type { Items } from '../marking/items.ts';
+import { type Items, nameKey } from '../marking/items.ts';
 import { pointsOf } from '../marking/points.ts';
 import { type MarkedRow, plainSays } from '../marking/submission.ts';
 import { LANGUAGES } from '../words/languages.ts';
@@ -29,6 +29,12 @@ export async function loadItems(
     problems.push({ severity: 'error', file, claim, message: `${why}; its item is not marked: build the sheet again` });
   }
   return { items, claims, name: nameOfClaims(files[0]!) };
+}
+
+/** Whether a word names one of the papers, or a handout by its file, and is no item itself. */
+export function paperNames(items: Items, claims: readonly ClaimsText[]): (word: string) => boolean {
+  const known = new Set([...items.papers, ...claims.map(({ file }) => nameOfClaims(file))].map(nameKey));
+  return (word) => known.has(nameKey(word)) && !items.byName.has(nameKey(word));
 }
 
 export function tellProblems(problems: readonly FileProblem[], io: Io): void {

@@ -5,6 +5,7 @@ import { type ClaimsText, readClaimsText } from '../marking/claims-file.ts';
 import { isUnreadable, type SubmissionsRead, type Unreadable } from '../marking/fields.ts';
 import { MOST_ROWS } from '../marking/limits.ts';
 import { readSubmissions, SUBMISSION_FILES } from '../marking/read-submissions.ts';
+import type { IsPaper } from '../marking/read-text.ts';
 import type { Submission } from '../marking/submission.ts';
 import { readBytes } from './files.ts';
 
@@ -26,9 +27,9 @@ async function bytesOf(folder: string, file: string): Promise<Uint8Array | { rea
   return bytes;
 }
 
-async function readFile(folder: string, file: string): Promise<SubmissionsRead | Unreadable> {
+async function readFile(folder: string, file: string, isPaper?: IsPaper): Promise<SubmissionsRead | Unreadable> {
   const bytes = await bytesOf(folder, file);
-  return 'unreadable' in bytes ? bytes : readSubmissions(file, bytes);
+  return 'unreadable' in bytes ? bytes : readSubmissions(file, bytes, isPaper);
 }
 
 export async function readClaims(
@@ -69,6 +70,7 @@ export async function gatherSubmissions(
   folder: string,
   names: readonly string[],
   ours: string,
+  isPaper: IsPaper,
   problems: FileProblem[],
 ): Promise<Gathered> {
   const rows: Submission[] = [];
@@ -78,7 +80,7 @@ export async function gatherSubmissions(
     problems.push({ severity: 'error', file: names[0]!, message: 'the folder has no CSV, YAML or text file' });
   }
   for (const file of all) {
-    const read = await readFile(folder, file);
+    const read = await readFile(folder, file, isPaper);
     if (isUnreadable(read)) {
       const { unreadable: message, row } = read;
       problems.push({ severity: 'error', file, ...(row !== undefined && { row }), message });

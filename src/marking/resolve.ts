@@ -21,14 +21,12 @@ function unknown({ item, paper }: Submission, items: Items, words: MarkingWords[
     const numbers = items.items.filter((i) => i.paper === named).map((i) => i.number);
     return words.notOnPaper(named, item, seriesOf(numbers));
   }
-  // Of short numbers each is near to each: only longer names have a likely one.
-  const likely =
-    item.length > 2
-      ? likelyWord(
-          item,
-          items.items.map((i) => i.id),
-        )
-      : undefined;
+  // Of short names each is near to each: only longer ones are likely meant, and have a likely one.
+  const isLong = (name: string): boolean => name.length > 2;
+  if (!isLong(item)) return words.unknownItem(item, undefined);
+  const likelyPaper = item.includes('.') ? undefined : likelyWord(item, items.papers);
+  if (likelyPaper !== undefined) return words.paperForItem(item, likelyPaper);
+  const likely = likelyWord(item, items.items.map(({ id }) => id).filter(isLong));
   return words.unknownItem(item, likely);
 }
 

@@ -100,6 +100,10 @@ export const marking: MarkingWords = {
   unmatched: {
     noItem: 'No item is named.',
     unknownItem: (item, likely) => `There is no item ${item}${likely ? `; ${likely} was likely meant` : ''}.`,
+    paperForItem: (item, paper) =>
+      item.toUpperCase() === paper.toUpperCase()
+        ? `${paper} is a paper: name an item of it too.`
+        : `There is no item ${item}; if it is a paper, ${paper} was likely meant: name paper, item and answer.`,
     several: (item, sheets) => `Item ${item} is in ${listed(sheets)}: name one of them as the paper.`,
     whichPaper: (item, papers, right, handout) => {
       const on =

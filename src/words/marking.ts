@@ -55,6 +55,8 @@ export interface MarkingWords {
   readonly unmatched: {
     readonly noItem: string;
     readonly unknownItem: (item: string, likely: string | undefined) => string;
+    /** What is named as the item looks like the code of a paper. */
+    readonly paperForItem: (item: string, paper: string) => string;
     /** In several files: their names, of which one belongs in the column of the paper. */
     readonly several: (item: string, sheets: readonly string[]) => string;
     /** No paper is named: which papers have the item, on which of them the answer is right, and the handout that has it too. */

@@ -249,6 +249,22 @@ describe('papers that differ', () => {
   });
 });
 
+describe('lines of text', () => {
+  it('name the paper before the item, as typed answers do', async () => {
+    const folder = classroom();
+    const all = JSON.parse(claims).claims as { id: string; asks?: string; answer: string }[];
+    const [code, item] = all.find(({ asks }) => asks)!.id.split('.') as [string, string];
+    const { answer } = all.find(({ asks }) => asks)!;
+    put(folder, 'a.txt', `AB ${code} ${item} ${answer}\nAB ${code}.${item} ${answer}\nAB edge-away 1 L' U L R U R'\n`);
+    const { out } = await command(folder, ['mark', 'edge-away.claims.json', 'a.txt', '--json']);
+    expect(rowsOf(out)).toMatchObject([
+      { paper: code, item, answer, verdict: 'solves', matched: `${code}.${item}` },
+      { paper: '', verdict: 'solves', matched: `${code}.${item}` },
+      { paper: 'edge-away', item: '1', verdict: 'solves', matched: '1' },
+    ]);
+  });
+});
+
 describe('mark --type', () => {
   const type = (folder: string, typed: readonly string[], args: readonly string[] = []) =>
     command(folder, ['mark', '--type', 'edge-away.claims.json', ...args], { typed });

@@ -189,6 +189,10 @@ describe('an item', () => {
     ['K4T.11', '', /K4T\.1 was likely meant/],
     ['1', 'K4', /There is no paper K4; K4T was likely meant/],
     ['9', 'K4T', /Paper K4T has no item 9; it has 1 to 4/],
+    // A paper's code is no item, and no item is near to it.
+    ['K4T', '', /^K4T is a paper: name an item of it too\.$/],
+    ['K4U', '', /^There is no item K4U; if it is a paper, K4T was likely meant/],
+    ['39C', '', /^There is no item 39C\.$/],
     ['__proto__', '', /There is no item __proto__/],
   ])('"%s" with paper "%s" is unmatched', (item, paper, says) => {
     const row = marked(withPaper, item, "R U R'", { paper });
