@@ -4,6 +4,7 @@ import { nameOfClaims, proveClaims } from '../marking/gather-items.ts';
 import { type Items, nameKey } from '../marking/items.ts';
 import { pointsOf } from '../marking/points.ts';
 import { type MarkedRow, plainSays } from '../marking/submission.ts';
+import { isTimed } from '../marking/times.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import type { Io } from './io.ts';
 import type { MarkOptions } from './options.ts';
@@ -52,9 +53,13 @@ export function saidOf({ mark, says }: MarkedRow): string {
 export function summaryLine(rows: readonly MarkedRow[]): string {
   const count = (...verdicts: MarkedRow['verdict'][]): number =>
     rows.filter(({ verdict }) => verdicts.includes(verdict)).length;
-  const others = (['unreadable', 'empty', 'unmatched'] as const)
-    .map((verdict) => `${count(verdict)} ${verdict}`)
-    .filter((said) => !said.startsWith('0 '));
+  const times = rows.filter(isTimed).length;
+  const others = [
+    `${count('unreadable')} unreadable`,
+    `${count('empty') - times} empty`,
+    counted(times, 'time'),
+    `${count('unmatched')} unmatched`,
+  ].filter((said) => !said.startsWith('0 '));
   const marked = rows.filter(({ mark }) => pointsOf(mark) !== undefined).length;
   const right = Math.round(100 * rows.reduce((sum, { points }) => sum + points, 0)) / 100;
   const parts = [

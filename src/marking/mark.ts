@@ -14,6 +14,7 @@ import { resolve } from './resolve.ts';
 import type { SmallLetters } from './small-letters.ts';
 import { likelyMeant } from './spelling.ts';
 import { isRight, type MarkedRow, type NearMiss, type Submission, type Verdict } from './submission.ts';
+import { isTimes } from './times.ts';
 import { type Judgement, judge } from './verdict.ts';
 import type { Answered } from './which-paper.ts';
 
@@ -200,7 +201,9 @@ export function marker(items: Items, options: MarkingOptions): (submission: Subm
       ? plain('empty', words.empty)
       : item.kind === 'choice'
         ? choice(item, answer, words)
-        : markTurns(item, answer, neighbours(item), options);
+        : isTimes(answer)
+          ? plain('empty', words.time)
+          : markTurns(item, answer, neighbours(item), options);
     return { ...judged, matched: item.id };
   };
   return (submission) => {

@@ -25,6 +25,7 @@ export const markingSheets: MarkingSheetWords = {
     right: 'Right:',
     over: (turns) => `${turns} more than the shortest`,
     notAnswered: 'Not answered:',
+    times: 'Times, not marked:',
     unmatched: 'Matches no item:',
   },
   report: {

@@ -86,6 +86,7 @@ export const marking: MarkingWords = {
     'Write the place, and the side that its cross colour looks to (of an edge: the colour that belongs in front or behind), such as UBR:B.',
   wrongPlace: (right, side) => `It is at the ${placeWords(right)}, its sticker on the ${placeWords(side)}.`,
   empty: 'No answer.',
+  time: 'A time; times are not marked.',
   rightChoice: 'Right.',
   wrongChoice: (right, option) => (option === '' ? `Right is ${right}.` : `Right is ${right}: ${option}.`),
   wrongMend: (letter, turn, now) => `${letter} is right; its turn ${turn} should be \`${now}\`.`,

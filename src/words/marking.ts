@@ -40,6 +40,8 @@ export interface MarkingWords {
   readonly noPlace: string;
   readonly wrongPlace: (right: PlaceName, side: PlaceName) => string;
   readonly empty: string;
+  /** A time where turns are marked. */
+  readonly time: string;
   readonly rightChoice: string;
   /** The right letter and what it stands for; letters in order stand for nothing more. */
   readonly wrongChoice: (right: string, option: string) => string;

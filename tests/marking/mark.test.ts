@@ -75,6 +75,20 @@ describe('a verdict', () => {
     expect(marked(items, '1', answer)).toMatchObject({ verdict: 'empty', length: null, points: 0 });
   });
 
+  it.each(['12.4', '12,4 s', '9', '1:02.35', '12.4 11.9 10.2', '12.4 / 11.9', '12.4, 11.9, 10'])(
+    'of a time, %s, is empty: it is not marked',
+    (answer) => {
+      expect(marked(items, '1', answer)).toMatchObject({ verdict: 'empty', says: 'A time; times are not marked.' });
+    },
+  );
+
+  it.each(['12.4 R U', '1200', 'R2', '2R', '1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1x'])(
+    'of what is no time, %s, is not',
+    (answer) => {
+      expect(marked(items, '1', answer).says).not.toMatch(/time/);
+    },
+  );
+
   it('of what cannot be read tells the character and what was likely meant', () => {
     const row = marked(items, '1', 'Li U L R U R3');
     expect(row.verdict).toBe('unreadable');
