@@ -366,10 +366,12 @@ function markOptions(values: Parsed['values'], names: readonly string[]): MarkOp
   const scheme = values.scheme === undefined ? USUAL_SCHEME : schemeOf(values.scheme);
   if (isUsageError(scheme)) return scheme;
   if (values.out === '') return { usage: '--out needs the name of a folder; "." is this one' };
-  const [first, ...rest] = names;
-  if (first === undefined)
-    return { usage: '"mark" needs a claims file, as "build" writes beside each PDF, and submissions' };
   const isClaims = (name: string): boolean => /\.claims\.json$/i.test(name);
+  // Claims come first, whatever they are called; submissions before them are as good where the claims can be told.
+  const isSwapped = names.some(isClaims) && !/\.(?:json|pdf)$/i.test(names[0]!);
+  const [first, ...rest] = isSwapped ? [...names.filter(isClaims), ...names.filter((name) => !isClaims(name))] : names;
+  if (first === undefined)
+    return { usage: '"mark" needs the claims file that "build" writes for each lesson, and submissions' };
   const type = values.type ?? false;
   const submissions = rest.filter((name) => !isClaims(name));
   if (!type && submissions.length === 0) {

@@ -1,6 +1,6 @@
 /** Claims files and submissions named on the command line -> what is in them. */
 import { readdir, stat } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { basename, dirname, extname, join, resolve } from 'node:path';
 import { type ClaimsText, readClaimsText } from '../marking/claims-file.ts';
 import { isUnreadable, type SubmissionsRead, type Unreadable } from '../marking/fields.ts';
 import { MOST_ROWS } from '../marking/limits.ts';
@@ -32,6 +32,34 @@ async function readFile(folder: string, file: string, isPaper?: IsPaper): Promis
   return 'unreadable' in bytes ? bytes : readSubmissions(file, bytes, isPaper);
 }
 
+/** What a file that is given as claims is instead, as far as it can be told. */
+function mistakenFor(file: string, bytes: Uint8Array): string | undefined {
+  if (Buffer.from(bytes.subarray(0, 5)).toString('latin1') === '%PDF-') return 'it is a printed sheet';
+  if (/\.(?:csv|tsv|txt)$/i.test(file)) return 'it is a file of answers';
+  return /\.ya?ml$/i.test(file) ? 'it is a lesson or a file of answers' : undefined;
+}
+
+/**
+ * The claims file of a sheet or a lesson: beside it, or where "build" writes if it is told nothing. A sheet is called
+ * after its lesson, and what it is may follow: `edge-away-key.pdf`.
+ */
+async function claimsFor(folder: string, file: string): Promise<string | undefined> {
+  const stem = basename(file, extname(file));
+  const names = stem.split('-').map((_, i, parts) => `${parts.slice(0, parts.length - i).join('-')}.claims.json`);
+  for (const path of [dirname(file), 'out'].flatMap((at) => names.map((name) => join(at, name)))) {
+    if (await stat(resolve(folder, path)).catch(() => undefined)) return path;
+  }
+  return undefined;
+}
+
+async function whyNoClaims(folder: string, file: string, bytes: Uint8Array, unreadable: string): Promise<string> {
+  const what = mistakenFor(file, bytes);
+  if (what === undefined) return unreadable;
+  const claims = await claimsFor(folder, file);
+  const remedy = claims ? `name ${claims} in its place` : 'name the .claims.json that "build" wrote with the handout';
+  return `${what}, not a claims file: ${remedy}`;
+}
+
 export async function readClaims(
   folder: string,
   files: readonly string[],
@@ -41,8 +69,12 @@ export async function readClaims(
   for (const file of files) {
     const bytes = await bytesOf(folder, file);
     const claims = 'unreadable' in bytes ? bytes : readClaimsText(file, new TextDecoder().decode(bytes));
-    if ('unreadable' in claims) problems.push({ severity: 'error', file, message: claims.unreadable });
-    else read.push(claims);
+    if (!('unreadable' in claims)) read.push(claims);
+    else {
+      const { unreadable } = claims;
+      const message = 'unreadable' in bytes ? unreadable : await whyNoClaims(folder, file, bytes, unreadable);
+      problems.push({ severity: 'error', file, message });
+    }
   }
   return read;
 }

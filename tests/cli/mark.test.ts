@@ -138,6 +138,15 @@ describe('mark', () => {
     expect(rowsOf(out)).toHaveLength(44);
   });
 
+  it('takes claims after the submissions too', async () => {
+    const folder = classroom();
+    mkdirSync(join(folder, 'in'));
+    put(folder, join('in', 'a.csv'), ANSWERS);
+    const { out } = await command(folder, MARK);
+    expect((await command(folder, ['mark', 'answers.csv', 'edge-away.claims.json'])).out).toBe(out);
+    expect((await command(folder, ['mark', 'in', 'edge-away.claims.json'])).out).toBe(out);
+  });
+
   it('tells a claim that was changed, marks the rest, and ends with 1', async () => {
     const folder = classroom();
     put(folder, 'edge-away.claims.json', claims.replace(`"solution": "L' U L R U R'"`, `"solution": "L' U L R U R"`));
@@ -162,7 +171,22 @@ describe('mark', () => {
       ['mark', 'edge-away.claims.json', 'no.csv'],
       /no\.csv: error: there is no such file/,
     ],
-    ['a file that is no claims file', ['mark', 'answers.csv', 'answers.csv'], /answers\.csv: error: it is not JSON/],
+    [
+      'answers for claims',
+      ['mark', 'answers.csv', 'answers.csv'],
+      /answers\.csv: error: it is a file of answers, not a claims file: name the \.claims\.json that "build" wrote/,
+    ],
+    [
+      'a PDF for claims',
+      ['mark', 'edge-away-key.pdf', 'answers.csv'],
+      /edge-away-key\.pdf: error: it is a printed sheet, not a claims file: name edge-away\.claims\.json in its place/,
+    ],
+    [
+      'the lesson for claims',
+      ['mark', 'edge-away.yaml', 'answers.csv'],
+      /edge-away\.yaml: error: it is a lesson or a file of answers, .*: name edge-away\.claims\.json in its place/,
+    ],
+    ['a file that is no claims file', ['mark', 'a.json', 'answers.csv'], /a\.json: error: it is not JSON/],
     [
       'an empty folder',
       ['mark', 'edge-away.claims.json', 'empty'],
@@ -171,6 +195,9 @@ describe('mark', () => {
   ])('with %s ends with 1 and writes nothing', async (_, args, says) => {
     const folder = classroom();
     mkdirSync(join(folder, 'empty'));
+    put(folder, 'edge-away-key.pdf', '%PDF-1.7\n');
+    put(folder, 'edge-away.yaml', 'title: The edge is away\n');
+    put(folder, 'a.json', 'title');
     const { code, err } = await command(folder, [...args, '--out', 'out']);
     expect(code).toBe(1);
     expect(err).toMatch(says);
@@ -178,7 +205,7 @@ describe('mark', () => {
   });
 
   it.each([
-    [['mark'], /needs a claims file/],
+    [['mark'], /needs the claims file that "build" writes/],
     [['mark', 'a.claims.json'], /needs submissions after a\.claims\.json/],
     [['mark', 'a.claims.json', 'b.csv', '--small-letters', 'big'], /--small-letters is wide or outer/],
     [['mark', '--type', 'a.claims.json', 'b.csv', 'c.csv'], /keeps one CSV file/],
