@@ -3,7 +3,7 @@ import { readdir, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join, resolve } from 'node:path';
 import { type ClaimsText, readClaimsText } from '../marking/claims-file.ts';
 import { isUnreadable, type SubmissionsRead, type Unreadable } from '../marking/fields.ts';
-import { MOST_ROWS } from '../marking/limits.ts';
+import { LARGEST_CLAIMS, LARGEST_SUBMISSIONS, MOST_ROWS } from '../marking/limits.ts';
 import { readSubmissions, SUBMISSION_FILES } from '../marking/read-submissions.ts';
 import type { IsPaper } from '../marking/read-text.ts';
 import type { Submission } from '../marking/submission.ts';
@@ -18,17 +18,18 @@ export interface FileProblem {
   readonly message: string;
 }
 
-/** Bytes; see readBytes, which reads at most a little more. */
-const LARGEST = 4_000_000;
-
-async function bytesOf(folder: string, file: string): Promise<Uint8Array | { readonly unreadable: string }> {
-  const bytes = await readBytes(folder, file);
-  if (!('unreadable' in bytes) && bytes.length > LARGEST) return { unreadable: 'it is larger than 4 MB' };
-  return bytes;
+async function bytesOf(
+  folder: string,
+  file: string,
+  largest: number,
+): Promise<Uint8Array | { readonly unreadable: string }> {
+  const bytes = await readBytes(folder, file, largest);
+  if ('unreadable' in bytes || bytes.length <= largest) return bytes;
+  return { unreadable: `it is larger than ${largest / 1_000_000} MB` };
 }
 
 async function readFile(folder: string, file: string, isPaper?: IsPaper): Promise<SubmissionsRead | Unreadable> {
-  const bytes = await bytesOf(folder, file);
+  const bytes = await bytesOf(folder, file, LARGEST_SUBMISSIONS);
   return 'unreadable' in bytes ? bytes : readSubmissions(file, bytes, isPaper);
 }
 
@@ -67,7 +68,7 @@ export async function readClaims(
 ): Promise<ClaimsText[]> {
   const read: ClaimsText[] = [];
   for (const file of files) {
-    const bytes = await bytesOf(folder, file);
+    const bytes = await bytesOf(folder, file, LARGEST_CLAIMS);
     const claims = 'unreadable' in bytes ? bytes : readClaimsText(file, new TextDecoder().decode(bytes));
     if (!('unreadable' in claims)) read.push(claims);
     else {

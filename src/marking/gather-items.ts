@@ -8,8 +8,13 @@ export const nameOfClaims = (file: string): string => file.replace(/^.*[\\/]/, '
 
 /** Ids of items that are in more than one file. */
 function idsTwice(files: readonly ProvedFile[]): ReadonlySet<string> {
-  const all = files.flatMap(({ items }) => [...items.keys()]);
-  return new Set(all.filter((id, i) => all.indexOf(id) !== i));
+  const seen = new Set<string>();
+  const twice = new Set<string>();
+  for (const id of files.flatMap(({ items }) => [...items.keys()])) {
+    if (seen.has(id)) twice.add(id);
+    seen.add(id);
+  }
+  return twice;
 }
 
 /** Items in order, with their places on their sheets; an id that two files have is told apart by the file's name. */

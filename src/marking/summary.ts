@@ -112,7 +112,8 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
     };
   });
   const share = ({ points, answered }: { points: number; answered: number }): number => points / answered;
-  const place = ({ item }: ItemFigures): number => items.indexOf(item);
+  const places = new Map(items.map((item, i) => [item, i]));
+  const place = ({ item }: ItemFigures): number => places.get(item)!;
 
   const ruled = figures.filter(({ item }) => item.rule);
   const rules = [...groupedBy(ruled, ({ item }) => `${item.lesson} ${item.rule!.number}`).values()].map(

@@ -250,6 +250,25 @@ describe('papers that differ', () => {
   const keys = (): Key[] =>
     (JSON.parse(ofClass).claims as Key[]).filter(({ sheet }) => /-key\.pdf$/.test(sheet) || sheet === 'edge-away.pdf');
 
+  it('are marked however many of them there are', async () => {
+    // As for a class of 150, which is some 5 MB: papers of other codes with the same items.
+    const document = JSON.parse(ofClass);
+    const papers = (document.claims as Key[]).filter(({ sheet }) => sheet === 'edge-away-key.pdf');
+    const more = Array.from({ length: 30 }, (_, i) =>
+      papers.map((claim) => ({ ...claim, id: claim.id.replace(/^.../, (code) => `${code}${i}`) })),
+    ).flat();
+    const folder = newFolder();
+    const json = JSON.stringify({ ...document, claims: [...document.claims, ...more] }, undefined, 2);
+    expect(json.length).toBeGreaterThan(4_000_000);
+    put(folder, 'edge-away.claims.json', json);
+    const { id, answer } = more.findLast((claim) => claim.answer !== undefined)!;
+    const [paper, item] = id.split('.');
+    put(folder, 'a.csv', `student,paper,item,answer\nK7,${paper},${item},${answer}\nK8,,1,L' U L R U R'\n`);
+    const { code, out } = await command(folder, ['mark', 'edge-away.claims.json', 'a.csv']);
+    expect(code).toBe(0);
+    expect(out.match(/ solves /g)).toHaveLength(2);
+  });
+
   it('whose items name no paper are never marked wrong where they are right', async () => {
     const folder = newFolder();
     put(folder, 'edge-away.claims.json', ofClass);
