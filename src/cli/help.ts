@@ -45,13 +45,14 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   turnsheet build lessons/*.yaml --paper letter --ink mono --out print
 `,
   find: `turnsheet find --pair "CORNER EDGE" [--keep SLOTS|none] [--longer N] [--json]
-       turnsheet find --setup TURNS --slot SLOT [--keep SLOTS|none] [--longer N] [--json]
+       turnsheet find --setup TURNS [--slot SLOT] [--keep SLOTS|none] [--longer N] [--json]
 
   Finds every shortest solution of a case, as turns of the six faces, and proves that there is no shorter one.
 
   --pair ADDRESS  where the pair is, its own slot at FR: the corner's place, the face that its cross-colour sticker is
                   on, the edge's place, the face that its F-coloured sticker is on
-  --setup TURNS   the case that these turns make of a solved cube, with --slot: the pair's own slot, FR, FL, BL or BR
+  --setup TURNS   the case that these turns make of a solved cube
+  --slot SLOT     with --setup: the pair's own slot, FR, FL, BL or BR; FR without it
   --keep SLOTS    slots that are solved and stay so, with commas; "none"; without it every slot without a stuck piece
   --longer N      also the solutions of up to N turns more
   --faces FACES   only turns of these, as in --faces UDRLF, without the back face

@@ -296,17 +296,14 @@ function findOptions(values: Parsed['values'], rest: readonly string[]): FindOpt
   const { pair, setup, slot, keep, faces, begins, ends } = values;
   if (rest.length > 0) return { usage: `"find" takes no "${rest[0]}": a case is named by --pair or by --setup` };
   if ((pair === undefined) === (setup === undefined)) {
-    return { usage: '"find" needs either --pair "UFR:R UB:U" or --setup "R U\' R\'" --slot FR' };
+    return { usage: '"find" needs either --pair "UFR:R UB:U" or --setup "R U\' R\'"' };
   }
   if (pair !== undefined && slot !== undefined) {
     return { usage: '--pair is written with its own slot at FR; --slot goes with --setup' };
   }
-  if (setup !== undefined && slot === undefined) {
-    return { usage: `--setup needs --slot: the own slot of the pair that is to be solved, as in --slot FR` };
-  }
   const longer = longerOf(values.longer);
   if (isUsageError(longer)) return longer;
-  const start = setup === undefined ? { pair: pair! } : { setup, slot: slot! };
+  const start = setup === undefined ? { pair: pair! } : { setup, slot: slot ?? 'FR' };
   const hands = values.hands ?? false;
   return { command: 'find', json: values.json ?? false, start, keep, longer, faces, begins, ends, hands };
 }
