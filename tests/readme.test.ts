@@ -1,6 +1,7 @@
 /** What the README shows is true: its first lesson builds, its example of an error is what is said. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { COMMAND_NAMES } from '../src/cli/options.ts';
 import { caseSchema, lessonSchema } from '../src/lesson/schema.ts';
 import { VERDICTS } from '../src/marking/submission.ts';
 import { command, newFolder, put } from './cli/command.ts';
@@ -37,6 +38,11 @@ describe('the README', () => {
     expect(shown).toHaveLength(5);
     for (const line of shown) expect(out.split('\n')).toContain(line);
     for (const verdict of VERDICTS) expect(README).toContain(`| \`${verdict}\` |`);
+  });
+
+  it('names commands as they are typed, which the package alone does not put on the path', () => {
+    const commands = [...COMMAND_NAMES, 'help'].join('|');
+    expect(README.match(new RegExp(`(?<!npx )turnsheet (?:${commands})\\b.*`, 'g'))).toBeNull();
   });
 
   it('explains every key of the format', () => {

@@ -393,6 +393,6 @@ function markOptions(values: Parsed['values'], names: readonly string[]): MarkOp
 
 function unknownCommand(word: string): UsageError {
   const likely = likelyWord(word, COMMAND_NAMES);
-  const file = /\.ya?ml$/i.test(word) ? `; to build it: turnsheet build ${word}` : '';
+  const file = /\.ya?ml$/i.test(word) ? `; to build it: npx turnsheet build ${word}` : '';
   return { usage: `there is no command "${word}"${likely ? `; "${likely}" was likely meant` : file}` };
 }

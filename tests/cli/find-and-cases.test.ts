@@ -123,7 +123,7 @@ describe('find', () => {
     const { code, out, err } = await run('find', ...args);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(says);
-    expect(err).toMatch(/\nTry: turnsheet help/);
+    expect(err).toMatch(/\nTry: npx turnsheet help/);
   });
 });
 
