@@ -26,6 +26,8 @@ interface Kept {
   readonly file: string;
   readonly cells: string[][];
   readonly delimiter: string;
+  /** Answers of earlier times. */
+  readonly rows: readonly Submission[];
 }
 
 /** A file that is not there is begun; one that cannot be gone on with is told. */
@@ -34,17 +36,16 @@ async function open(folder: string, file: string): Promise<Kept | { readonly unr
     return { unreadable: 'typed answers are kept in a CSV file: give it a name that ends in .csv' };
   }
   const bytes = await readBytes(folder, file);
-  if ('unreadable' in bytes) {
-    return bytes.unreadable === 'there is no such file' ? { file, cells: [HEADER], delimiter: ',' } : bytes;
-  }
-  if (bytes.length === 0) return { file, cells: [HEADER], delimiter: ',' };
+  const begun: Kept = { file, cells: [HEADER], delimiter: ',', rows: [] };
+  if ('unreadable' in bytes) return bytes.unreadable === 'there is no such file' ? begun : bytes;
+  if (bytes.length === 0) return begun;
   const read = readSubmissions(file, bytes);
   if (isUnreadable(read)) return read;
   const { cells, delimiter } = readTable(decode(bytes).text);
   const rows = cells.map((row) => [...row]);
   // What a line end at the end of the file leaves.
   if (rows.at(-1)?.every((cell) => cell === '')) rows.pop();
-  return { file, cells: rows, delimiter };
+  return { file, cells: rows, delimiter, rows: read.rows };
 }
 
 /** The row of a submission under the columns that the file has. */
@@ -65,10 +66,11 @@ const howTo = (hasPapers: boolean): string =>
 type AskPaper = (student: string) => Promise<string | undefined>;
 
 /** Of claims without papers nothing is asked. What a student had before is offered again. */
-function paperAsker({ papers }: Items, handouts: readonly string[], io: Io): AskPaper {
+function paperAsker({ papers }: Items, handouts: readonly string[], kept: Kept, io: Io): AskPaper {
   if (papers.length === 0) return () => Promise.resolve('');
   const known = [...papers, ...handouts];
-  const before = new Map<string, string>();
+  const isKnown = ({ paper }: Submission): boolean => known.some((code) => nameKey(code) === nameKey(paper));
+  const before = new Map(kept.rows.filter(isKnown).map(({ student, paper }) => [nameKey(student), paper]));
   return async (student) => {
     const last = before.get(nameKey(student)) ?? '';
     const empty = last === '' ? 'empty for the handout' : `empty for ${last} as before, - for the handout`;
@@ -158,7 +160,7 @@ export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode>
   io.err(howTo(items.papers.length > 0));
   const mark = marker(items, { smallLetters: options.smallLetters, words: LANGUAGES.en.marking });
   const handouts = claims.map((text) => nameOfClaims(text.file));
-  const rows = await askFor(kept, mark, paperAsker(items, handouts, io), io);
+  const rows = await askFor(kept, mark, paperAsker(items, handouts, kept, io), io);
   if ('failure' in rows) {
     io.err(`turnsheet: ${rows.failure}\n`);
     return 1;

@@ -375,6 +375,9 @@ describe('mark --type', () => {
     const kept = readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8').split('\r\n').slice(1);
     const ofPaper = `${code},${item},${key!.answer},`;
     expect(kept).toEqual([`AB,${ofPaper}`, `ab,${ofPaper}`, 'AB,,1,R,', 'CD,edge-away,1,R,', '']);
+    // Another time.
+    const again = await type(folder, ['CD', '', '']);
+    expect(again.err).toContain('CD, paper code (empty for edge-away as before, - for the handout): ');
   });
 
   it('asks for no paper where the claims have none', async () => {
