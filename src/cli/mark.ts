@@ -75,7 +75,8 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
     return ok ? 0 : 1;
   }
   io.out(asText(rows));
-  io.err([summaryLine(rows), ...paths.map((path) => `  ${path}\n`)].join(''));
+  const summary = claims.length > 0 ? [summaryLine(rows)] : [];
+  io.err([...summary, ...paths.map((path) => `  ${path}\n`)].join(''));
   if (out !== undefined && !isWhole(problems))
     io.err('nothing was written, and files of earlier runs are as they were\n');
   return ok ? 0 : 1;

@@ -26,7 +26,7 @@ export const markingSheets: MarkingSheetWords = {
     over: (turns) => `${turns} more than the shortest`,
     notAnswered: 'Not answered:',
     times: 'Times, not marked:',
-    unmatched: 'Matches no item:',
+    unmatched: 'Not marked, the item is not clear:',
   },
   report: {
     title: (lesson) => `Class report · ${lesson}`,

@@ -201,6 +201,8 @@ describe('mark', () => {
     const { code, err } = await command(folder, [...args, '--out', 'out']);
     expect(code).toBe(1);
     expect(err).toMatch(says);
+    // What could not be marked has no figures.
+    expect(err.includes('0 right')).toBe(args[1] === 'edge-away.claims.json');
     expect(readdirSync(folder)).not.toContain('out');
   });
 
