@@ -1,8 +1,11 @@
 /** What the README shows is true: its first lesson builds, its example of an error is what is said. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { COMMAND_NAMES } from '../src/cli/options.ts';
+import { DEEDS } from '../src/cube/teach/phases.ts';
 import { caseSchema, lessonSchema } from '../src/lesson/schema.ts';
 import { VERDICTS } from '../src/marking/submission.ts';
+import { english } from '../src/words/english.ts';
 import { command, newFolder, put } from './cli/command.ts';
 
 const README = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
@@ -37,6 +40,16 @@ describe('the README', () => {
     expect(shown).toHaveLength(5);
     for (const line of shown) expect(out.split('\n')).toContain(line);
     for (const verdict of VERDICTS) expect(README).toContain(`| \`${verdict}\` |`);
+  });
+
+  it('names commands as they are typed, which the package alone does not put on the path', () => {
+    const commands = [...COMMAND_NAMES, 'help'].join('|');
+    expect(README.match(new RegExp(`(?<!npx )turnsheet (?:${commands})\\b.*`, 'g'))).toBeNull();
+  });
+
+  it('explains every word for a phase', () => {
+    const words = DEEDS.map((deed) => english.handout.phase([deed], undefined));
+    expect(words.filter((word) => !README.includes(`\`${word}\``))).toEqual([]);
   });
 
   it('explains every key of the format', () => {

@@ -4,6 +4,7 @@ import { layOut } from '../layout/layout.ts';
 import { writePdf } from '../layout/pdf.ts';
 import type { Loaded } from '../lesson/load.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
+import { tooLarge } from '../marking/claims-file.ts';
 import { claimsFile, pdfName } from '../sheets/claims.ts';
 import { courseChart, coverageClaims, type TaughtEvening } from '../sheets/course-chart.ts';
 import { makingOf } from '../sheets/making.ts';
@@ -31,10 +32,20 @@ async function picturesOf(name: string, proved: ProvedLesson, { out, ink }: Buil
   }));
 }
 
+/** The claims file of a lesson as it is written, and why "mark" could not read it, where it could not. */
+function claimsOf(file: string, sheets: readonly PrintedSheet[], out: string): { claims: OutFile; refused?: string } {
+  const path = join(out, `${nameOf(file)}.claims.json`);
+  const document = claimsFile(sheets, nameOf(file), basename(file));
+  const claims = { path, bytes: json(document) };
+  const why = tooLarge(document.claims.length, Buffer.byteLength(claims.bytes));
+  return why === undefined ? { claims } : { claims, refused: `${path} ${why}: build the roster in parts` };
+}
+
 async function filesOf(
   file: string,
   proved: ProvedLesson,
   sheets: readonly PrintedSheet[],
+  claims: OutFile,
   options: BuildOptions,
 ): Promise<OutFile[]> {
   const name = nameOf(file);
@@ -42,11 +53,7 @@ async function filesOf(
     path: join(options.out, pdfName(name, sheet)),
     bytes: await writePdf(sheet.pages),
   }));
-  return [
-    ...(await Promise.all(pdfs)),
-    { path: join(options.out, `${name}.claims.json`), bytes: json(claimsFile(sheets, name, basename(file))) },
-    ...(options.pictures ? await picturesOf(name, proved, options) : []),
-  ];
+  return [...(await Promise.all(pdfs)), claims, ...(options.pictures ? await picturesOf(name, proved, options) : [])];
 }
 
 /** Who gets a practice paper: the students of a roster, or nobody in particular; with the lessons of evenings before. */
@@ -117,6 +124,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const built = new Map<string, Built>();
   const known = new Map<string, LoadedFile>();
   const said: string[] = [];
+  let refused: string | undefined;
   const step = progress(io, named.lessons.length, options.json);
   for (const file of named.lessons) {
     step(file);
@@ -136,16 +144,17 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     tell(told, io);
     if (!proved || !printed || countErrors(ofPage) > 0) continue;
     built.set(file, { proved, sheets: printed.sheets, practised: printed.practised });
-    files.push(...(await filesOf(file, proved, printed.sheets, options)));
-    const { cases, claims } = proved;
-    said.push(`${file}: ${counted(cases.length, 'case')}, ${counted(claims.length, 'solution')} proved`);
+    const { claims, refused: why } = claimsOf(file, printed.sheets, options.out);
+    refused ??= why;
+    if (refused === undefined) files.push(...(await filesOf(file, proved, printed.sheets, claims, options)));
+    said.push(`${file}: ${counted(proved.cases.length, 'case')}, ${counted(proved.claims.length, 'solution')} proved`);
   }
   step(undefined);
   if (countErrors(all) === 0) {
     for (const course of named.courses) files.push(...(await chartOf(course, built, options)));
   }
   const errors = countErrors(all);
-  const failure = errors > 0 ? undefined : await writeAll(io.folder, files);
+  const failure = errors > 0 ? undefined : (refused ?? (await writeAll(io.folder, files)));
   const ok = errors === 0 && failure === undefined;
   if (failure) io.err(`turnsheet: ${failure}; nothing was changed\n`);
   const paths = ok ? files.map((f) => f.path) : [];

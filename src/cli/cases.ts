@@ -41,7 +41,7 @@ export async function cases(options: CasesOptions, io: Io): Promise<ExitCode> {
   if (family !== undefined && !known) {
     const likely = likelyWord(family, FAMILIES);
     const meant = likely ? `"${likely}" was likely meant` : `there are ${joined(FAMILIES)}`;
-    io.err(`turnsheet: there is no family "${family}"; ${meant}\nTry: turnsheet help cases\n`);
+    io.err(`turnsheet: there is no family "${family}"; ${meant}\nTry: npx turnsheet help cases\n`);
     return 2;
   }
   if (options.print) {

@@ -2,7 +2,7 @@
 import { access, copyFile, link, mkdir, open, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 
-/** Bytes; no lesson comes near it, and what is no file at all (a device, a pipe without end) is not read for ever. */
+/** Bytes; no lesson, course or roster comes near it. */
 const LARGEST = 4_000_000;
 
 const WHY: Readonly<Record<string, string>> = {
@@ -12,8 +12,15 @@ const WHY: Readonly<Record<string, string>> = {
   EPERM: 'it may not be read',
 };
 
-/** The bytes, at most a few more than a lesson may have, or why there are none, in words. */
-export async function readBytes(folder: string, file: string): Promise<Uint8Array | { readonly unreadable: string }> {
+/**
+ * The bytes, or why there are none, in words. Of what has more than `largest` only a little more is read, which tells it:
+ * what is no file at all (a device, a pipe without end) is not read for ever.
+ */
+export async function readBytes(
+  folder: string,
+  file: string,
+  largest = LARGEST,
+): Promise<Uint8Array | { readonly unreadable: string }> {
   try {
     const handle = await open(resolve(folder, file));
     try {
@@ -22,7 +29,7 @@ export async function readBytes(folder: string, file: string): Promise<Uint8Arra
       for await (const chunk of handle.createReadStream({ autoClose: false })) {
         chunks.push(chunk as Uint8Array);
         size += (chunk as Uint8Array).length;
-        if (size > LARGEST) break;
+        if (size > largest) break;
       }
       return Buffer.concat(chunks);
     } finally {

@@ -186,7 +186,7 @@ function shortfall({ shortest, searched }: Answer): string {
 
 export function find(options: FindOptions, io: Io): ExitCode {
   const refuse = ({ usage }: UsageError): ExitCode => {
-    io.err(`turnsheet: ${usage}\nTry: turnsheet help find\n`);
+    io.err(`turnsheet: ${usage}\nTry: npx turnsheet help find\n`);
     return 2;
   };
   const { start, keep, longer } = options;

@@ -2,24 +2,24 @@
 import type { CommandName } from './options.ts';
 
 const ABOUT: Readonly<Record<CommandName, string>> = {
-  check: `turnsheet check LESSON… [--json]
+  check: `npx turnsheet check LESSON… [--json]
 
   Reads the lessons, proves every set-up and every solution, and tells what is wrong and where.
   Writes no file.
 
   --json          one JSON document on standard output
 
-  turnsheet check lessons/edge-away.yaml
+  npx turnsheet check lessons/edge-away.yaml
 `,
-  new: `turnsheet new FILE [--json]
+  new: `npx turnsheet new FILE [--json]
 
   Writes a short lesson with comments to begin with; it builds as it is. A file that is there is left alone.
 
-  turnsheet new lessons/my-lesson.yaml
+  npx turnsheet new lessons/my-lesson.yaml
 `,
-  build: `turnsheet build LESSON… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono] [--pictures]
-                       [--cross COLOUR] [--front COLOUR] [--hand left] [--scheme COLOURS] [--wide r]
-                       [--roster FILE] [--json]
+  build: `npx turnsheet build LESSON… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono] [--pictures]
+                    [--cross COLOUR] [--front COLOUR] [--hand left] [--scheme COLOURS] [--wide r]
+                    [--roster FILE] [--json]
 
   Proves the lessons and writes, for each NAME.yaml, a handout NAME.pdf, a practice paper NAME-practice.pdf and its key
   NAME-key.pdf if the lesson asks for practice, and NAME.claims.json: everything that they claim, in a form that other
@@ -33,24 +33,26 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --hand left     mirrored, for those who lead with the left hand
   --scheme C,C,…  for cubes of other colours: six, up,front,right,down,back,left
   --wide r        wide turns as small letters
-  --roster FILE   a table of students, CSV with headings: code or initials, cross, front, scheme, hand, level. Each gets a
-                  practice paper with a code of its own; the lesson has to ask for practice. Goes with one lesson
+  --roster FILE   a table of students, CSV with headings: code (the student code) or initials, cross, front, scheme,
+                  hand, level. Each gets a practice paper with a paper code of its own; the lesson has to ask for
+                  practice. Goes with one lesson
   --watch         go on, and build again whatever is saved
   --pictures      also write the picture of each case as an SVG file, for slides, to NAME-pictures/
   --json          one JSON document on standard output
 
-  turnsheet build lessons/edge-away.yaml
-  turnsheet build lessons/edge-away.yaml --roster class.csv
-  turnsheet build lessons/*.yaml --paper letter --ink mono --out print
+  npx turnsheet build lessons/edge-away.yaml
+  npx turnsheet build lessons/edge-away.yaml --roster class.csv
+  npx turnsheet build lessons/*.yaml --paper letter --ink mono --out print
 `,
-  find: `turnsheet find --pair "CORNER EDGE" [--keep SLOTS|none] [--longer N] [--json]
-       turnsheet find --setup TURNS --slot SLOT [--keep SLOTS|none] [--longer N] [--json]
+  find: `npx turnsheet find --pair "CORNER EDGE" [--keep SLOTS|none] [--longer N] [--json]
+npx turnsheet find --setup TURNS [--slot SLOT] [--keep SLOTS|none] [--longer N] [--json]
 
   Finds every shortest solution of a case, as turns of the six faces, and proves that there is no shorter one.
 
   --pair ADDRESS  where the pair is, its own slot at FR: the corner's place, the face that its cross-colour sticker is
                   on, the edge's place, the face that its F-coloured sticker is on
-  --setup TURNS   the case that these turns make of a solved cube, with --slot: the pair's own slot, FR, FL, BL or BR
+  --setup TURNS   the case that these turns make of a solved cube
+  --slot SLOT     with --setup: the pair's own slot, FR, FL, BL or BR; FR without it
   --keep SLOTS    slots that are solved and stay so, with commas; "none"; without it every slot without a stuck piece
   --longer N      also the solutions of up to N turns more
   --faces FACES   only turns of these, as in --faces UDRLF, without the back face
@@ -59,12 +61,12 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --hands         also which are easiest for hands: of all, with the cube held still, from behind, with the left hand
   --json          one JSON document on standard output
 
-  turnsheet find --pair "UFR:R UB:U" --keep FL,BL,BR
-  turnsheet find --setup "L' U' L" --slot FL --longer 1
-  turnsheet find --pair "UFR:R FL:F" --hands
+  npx turnsheet find --pair "UFR:R UB:U" --keep FL,BL,BR
+  npx turnsheet find --setup "L' U' L" --slot FL --longer 1
+  npx turnsheet find --pair "UFR:R FL:F" --hands
 `,
-  cases: `turnsheet cases [FAMILY] [--every-address] [--every-keep] [--longer N] [--json]
-       turnsheet cases [FAMILY] --print [LESSON…] [--out DIR] [--paper a4|letter|a5] [--ink colour|mono]
+  cases: `npx turnsheet cases [FAMILY] [--every-address] [--every-keep] [--longer N] [--json]
+npx turnsheet cases [FAMILY] --print [LESSON…] [--out DIR] [--paper a4|letter|a5] [--ink colour|mono]
 
   The catalogue: for each case the length of its shortest solutions, proved, and how many there are. A family is the
   whereabouts of corner and edge: top-top, home-top, top-home, home-home, top-away, away-top, home-away, away-home,
@@ -77,11 +79,11 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
                   the easiest for hands; of lessons that are named it says where they show each case
   --json          one JSON document on standard output
 
-  turnsheet cases top-away
-  turnsheet cases --every-address --every-keep --longer 1 --json
-  turnsheet cases top-away --print lessons/*.yaml
+  npx turnsheet cases top-away
+  npx turnsheet cases --every-address --every-keep --longer 1 --json
+  npx turnsheet cases top-away --print lessons/*.yaml
 `,
-  rules: `turnsheet rules [FAMILY] [--over N] [--features NAMES] [--json]
+  rules: `npx turnsheet rules [FAMILY] [--over N] [--features NAMES] [--json]
 
   Finds the fewest rules of thumb that solve a family of cases without exception, as seen from all four sides, and
   writes them as a lesson has them. Without a family it lists what rules can speak of.
@@ -90,19 +92,22 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --features A,B  what rules may speak of, by name, with commas
   --json          one JSON document on standard output
 
-  turnsheet rules top-away
-  turnsheet rules away-top --features "cross colour,edge,edge top and corner sideways"
+  npx turnsheet rules top-away
+  npx turnsheet rules away-top --features "cross colour,edge,edge top and corner sideways"
 `,
-  mark: `turnsheet mark CLAIMS SUBMISSIONS… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono] [--scheme COLOURS]
-                       [--small-letters outer] [--json]
-       turnsheet mark --type CLAIMS [ANSWERS.csv] [--json]
+  mark: `npx turnsheet mark CLAIMS SUBMISSIONS… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono]
+                   [--scheme COLOURS] [--small-letters outer] [--json]
+npx turnsheet mark --type CLAIMS [ANSWERS.csv] [--json]
 
   Does each answer on the cube after its set-up: whatever solves is right, whether or not it is the key's. CLAIMS is the
-  .claims.json that "build" writes beside a PDF; it is proved again. SUBMISSIONS are CSV files with the columns student,
-  item and answer (and paper and mark if you like), YAML, or text with a line for each answer, such as K7 3 R U R'; or
-  folders of such files. An item is the number of a case, 3, or of a solution, 3.1, or, with its paper, an item of a
-  practice paper. With several CLAIMS files the paper of a handout is its file's name. Every row is told; what matches
-  no item is "unmatched".
+  NAME.claims.json that "build" writes with a lesson's PDF files; it is proved again. SUBMISSIONS are CSV files with the
+  columns student, item and answer (and paper and mark if you like), YAML, or text with a line for each answer, such as
+  K7 3 R U R', or with the paper code before the item, K7 39C 21 R U R'; or folders of such files.
+
+  An item is the number of a case, 3, or of a solution, 3.1, or, with its paper code in the column paper, an item of a
+  practice paper. A row without a paper code is of the handout; where its answer is right on a practice paper instead,
+  or is a letter, it is "unmatched" and says so. A handout is named as the paper by its file's name, edge-away; with
+  several CLAIMS files it has to be. Every row is told; what matches no item is "unmatched".
 
   --out DIR       write there NAME-slips.pdf, a slip for each student; NAME-class.csv and NAME-class.json, the class as
                   a table; NAME-report.pdf, for the coach. Your own marks in the column "mark" of NAME-class.csv, right,
@@ -112,27 +117,29 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --small-letters outer
                   an answer with small letters that is right as turns of one layer counts as right; without it a small
                   letter is a wide turn, and what it would have been is said
-  --type          asks for code, item and answer, shows each verdict at once, and keeps the answers in ANSWERS.csv
-                  (NAME-answers.csv if you name none, in DIR with --out), where you can go on another time
+  --type          asks for student code, paper code (where there are practice papers; empty for the handout), item and
+                  answer, shows each verdict at once, and keeps the answers in ANSWERS.csv (NAME-answers.csv if you
+                  name none, in DIR with --out), where you can go on another time
   --json          one JSON document on standard output
 
-  turnsheet mark out/edge-away.claims.json lessons/class/edge-away-answers.csv --out out
-  turnsheet mark --type out/edge-away.claims.json
+  npx turnsheet mark out/edge-away.claims.json lessons/class/edge-away-answers.csv --out out
+  npx turnsheet mark --type out/edge-away.claims.json
 `,
 };
 
 const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints them as class material.
 
-  turnsheet check LESSON…     tell what is wrong with a lesson
-  turnsheet build LESSON…     write its handout as PDF
-  turnsheet new FILE          write a lesson to begin with
-  turnsheet find …            every shortest solution of a case, proved
-  turnsheet cases [FAMILY]    the catalogue: shortest lengths and numbers of solutions
-  turnsheet rules [FAMILY]    the fewest rules of thumb for a family, proved
-  turnsheet mark CLAIMS …     mark what students hand in
-  turnsheet help COMMAND      more about a command, with examples
-  turnsheet --version
+  npx turnsheet check LESSON…     tell what is wrong with a lesson
+  npx turnsheet build LESSON…     write its handout as PDF, and what else it asks for
+  npx turnsheet new FILE          write a lesson to begin with
+  npx turnsheet find …            every shortest solution of a case, proved
+  npx turnsheet cases [FAMILY]    the catalogue: shortest lengths and numbers of solutions
+  npx turnsheet rules [FAMILY]    the fewest rules of thumb for a family, proved
+  npx turnsheet mark CLAIMS …     mark what students hand in
+  npx turnsheet help COMMAND      more about a command, with examples
+  npx turnsheet --version
 
+Run it in turnsheet's own folder. Lessons and other files may lie anywhere: give their path.
 Exit code: 0 done; 1 the lesson has errors; 2 wrong usage; 3 a fault in turnsheet itself.
 `;
 

@@ -1,8 +1,11 @@
 /** `turnsheet mark --type`: answers typed at a table, each verdict at once, kept in a CSV file that can be continued. */
 import { join } from 'node:path';
+import { likelyWord } from '../lesson/likely.ts';
 import { jsonRow } from '../marking/class-table.ts';
 import { decode } from '../marking/decode.ts';
 import { FIELDS, isUnreadable } from '../marking/fields.ts';
+import { nameOfClaims } from '../marking/gather-items.ts';
+import { type Items, nameKey } from '../marking/items.ts';
 import { marker } from '../marking/mark.ts';
 import { columnsOf } from '../marking/read-csv.ts';
 import { readSubmissions } from '../marking/read-submissions.ts';
@@ -23,6 +26,8 @@ interface Kept {
   readonly file: string;
   readonly cells: string[][];
   readonly delimiter: string;
+  /** Answers of earlier times. */
+  readonly rows: readonly Submission[];
 }
 
 /** A file that is not there is begun; one that cannot be gone on with is told. */
@@ -31,17 +36,16 @@ async function open(folder: string, file: string): Promise<Kept | { readonly unr
     return { unreadable: 'typed answers are kept in a CSV file: give it a name that ends in .csv' };
   }
   const bytes = await readBytes(folder, file);
-  if ('unreadable' in bytes) {
-    return bytes.unreadable === 'there is no such file' ? { file, cells: [HEADER], delimiter: ',' } : bytes;
-  }
-  if (bytes.length === 0) return { file, cells: [HEADER], delimiter: ',' };
+  const begun: Kept = { file, cells: [HEADER], delimiter: ',', rows: [] };
+  if ('unreadable' in bytes) return bytes.unreadable === 'there is no such file' ? begun : bytes;
+  if (bytes.length === 0) return begun;
   const read = readSubmissions(file, bytes);
   if (isUnreadable(read)) return read;
   const { cells, delimiter } = readTable(decode(bytes).text);
   const rows = cells.map((row) => [...row]);
   // What a line end at the end of the file leaves.
   if (rows.at(-1)?.every((cell) => cell === '')) rows.pop();
-  return { file, cells: rows, delimiter };
+  return { file, cells: rows, delimiter, rows: read.rows };
 }
 
 /** The row of a submission under the columns that the file has. */
@@ -55,21 +59,51 @@ function cellsOf(submission: Submission, cells: Cells): string[] {
   return row;
 }
 
-const HOW =
-  'Code, item, answer; an empty code ends, an empty item goes on to the next student, "undo" as an item takes the last answer back.\n';
+const howTo = (hasPapers: boolean): string =>
+  `Student code, ${hasPapers ? 'paper code, ' : ''}item, answer; an empty student code ends, an empty item goes on to the next student, "undo" as an item takes the last answer back.\n`;
+
+/** Asks which paper a student has; undefined at the end of the input. */
+type AskPaper = (student: string) => Promise<string | undefined>;
+
+/** Of claims without papers nothing is asked. What a student had before is offered again. */
+function paperAsker({ papers }: Items, handouts: readonly string[], kept: Kept, io: Io): AskPaper {
+  if (papers.length === 0) return () => Promise.resolve('');
+  const known = [...papers, ...handouts];
+  const isKnown = ({ paper }: Submission): boolean => known.some((code) => nameKey(code) === nameKey(paper));
+  const before = new Map(kept.rows.filter(isKnown).map(({ student, paper }) => [nameKey(student), paper]));
+  return async (student) => {
+    const last = before.get(nameKey(student)) ?? '';
+    const empty = last === '' ? 'empty for the handout' : `empty for ${last} as before, - for the handout`;
+    for (;;) {
+      const typed = (await io.ask(`${student}, paper code (${empty}): `))?.trim();
+      if (typed === undefined) return undefined;
+      const said = typed === '' ? last : typed === '-' ? '' : typed;
+      const paper = said === '' ? '' : known.find((code) => nameKey(code) === nameKey(said));
+      if (paper !== undefined) {
+        before.set(nameKey(student), paper);
+        return paper;
+      }
+      const { unknownPaper } = LANGUAGES.en.marking.unmatched;
+      io.err(`${harmless(unknownPaper(said, likelyWord(said, known)))}\n`);
+    }
+  };
+}
 
 /** Asks until there is no more; each answer is written before the next is asked for. */
 async function askFor(
   kept: Kept,
   mark: (row: Submission) => MarkedRow,
+  askPaper: AskPaper,
   io: Io,
 ): Promise<MarkedRow[] | { readonly failure: string }> {
   const rows: MarkedRow[] = [];
   const save = (): Promise<string | undefined> =>
     writeAll(io.folder, [{ path: kept.file, bytes: writeTable(kept.cells, kept.delimiter) }]);
   for (;;) {
-    const student = (await io.ask('code: '))?.trim();
+    const student = (await io.ask('student code: '))?.trim();
     if (!student) return rows;
+    const theirs = await askPaper(student);
+    if (theirs === undefined) return rows;
     for (;;) {
       const item = (await io.ask(`${student}, item: `))?.trim();
       if (!item) break;
@@ -86,7 +120,7 @@ async function askFor(
       }
       const answer = await io.ask(`${student}, ${item}, answer: `);
       if (answer === undefined) return rows;
-      const [paper, number] = paperAndItem(item);
+      const [paper, number] = paperAndItem(item, theirs);
       const row = mark({
         file: kept.file,
         row: kept.cells.length + 1,
@@ -105,10 +139,10 @@ async function askFor(
   }
 }
 
-/** "K4T 7" is item 7 of paper K4T. */
-function paperAndItem(text: string): [paper: string, item: string] {
+/** "K4T 7" is item 7 of paper K4T, whichever paper was named before. */
+function paperAndItem(text: string, paper: string): [paper: string, item: string] {
   const match = /^(\S+)\s+(\S+)$/.exec(text);
-  return match ? [match[1]!, match[2]!] : ['', text];
+  return match ? [match[1]!, match[2]!] : [paper, text];
 }
 
 export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode> {
@@ -123,9 +157,10 @@ export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode>
     return 1;
   }
   if (kept.cells.length > 1) io.err(`${file}: ${counted(kept.cells.length - 1, 'answer')} so far\n`);
-  io.err(HOW);
+  io.err(howTo(items.papers.length > 0));
   const mark = marker(items, { smallLetters: options.smallLetters, words: LANGUAGES.en.marking });
-  const rows = await askFor(kept, mark, io);
+  const handouts = claims.map((text) => nameOfClaims(text.file));
+  const rows = await askFor(kept, mark, paperAsker(items, handouts, kept, io), io);
   if ('failure' in rows) {
     io.err(`turnsheet: ${rows.failure}\n`);
     return 1;

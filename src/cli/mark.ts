@@ -8,7 +8,7 @@ import type { MarkedRow } from '../marking/submission.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
-import { loadItems, saidOf, summaryLine, tellProblems } from './marking.ts';
+import { loadItems, paperNames, saidOf, summaryLine, tellProblems } from './marking.ts';
 import type { MarkOptions } from './options.ts';
 import { harmless } from './report.ts';
 import { earlierTable, type FileProblem, gatherSubmissions } from './submission-files.ts';
@@ -37,7 +37,13 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   const { items, claims, name } = await loadItems(options, io, problems);
   const { out, smallLetters } = options;
   const tableName = `${name}-class.csv`;
-  const gathered = await gatherSubmissions(io.folder, options.submissions, tableName, problems);
+  const gathered = await gatherSubmissions(
+    io.folder,
+    options.submissions,
+    tableName,
+    paperNames(items, claims),
+    problems,
+  );
   const tablePath = join(out ?? '', tableName);
   const table = out === undefined ? [] : await earlierTable(io.folder, tablePath, problems);
   const kept = withKeptMarks(gathered.rows, table);
@@ -69,7 +75,8 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
     return ok ? 0 : 1;
   }
   io.out(asText(rows));
-  io.err([summaryLine(rows), ...paths.map((path) => `  ${path}\n`)].join(''));
+  const summary = claims.length > 0 ? [summaryLine(rows)] : [];
+  io.err([...summary, ...paths.map((path) => `  ${path}\n`)].join(''));
   if (out !== undefined && !isWhole(problems))
     io.err('nothing was written, and files of earlier runs are as they were\n');
   return ok ? 0 : 1;

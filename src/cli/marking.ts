@@ -1,9 +1,10 @@
 /** What both ways of marking share: the claims that are marked against, and what is said at the terminal. */
 import type { ClaimsText } from '../marking/claims-file.ts';
 import { nameOfClaims, proveClaims } from '../marking/gather-items.ts';
-import type { Items } from '../marking/items.ts';
+import { type Items, nameKey } from '../marking/items.ts';
 import { pointsOf } from '../marking/points.ts';
 import { type MarkedRow, plainSays } from '../marking/submission.ts';
+import { isTimed } from '../marking/times.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import type { Io } from './io.ts';
 import type { MarkOptions } from './options.ts';
@@ -31,6 +32,12 @@ export async function loadItems(
   return { items, claims, name: nameOfClaims(files[0]!) };
 }
 
+/** Whether a word names one of the papers, or a handout by its file, and is no item itself. */
+export function paperNames(items: Items, claims: readonly ClaimsText[]): (word: string) => boolean {
+  const known = new Set([...items.papers, ...claims.map(({ file }) => nameOfClaims(file))].map(nameKey));
+  return (word) => known.has(nameKey(word)) && !items.byName.has(nameKey(word));
+}
+
 export function tellProblems(problems: readonly FileProblem[], io: Io): void {
   for (const { severity, file, row, claim, message } of problems) {
     const where = [file, row, claim && `claim ${claim}`].filter((part) => part !== undefined).join(':');
@@ -46,9 +53,13 @@ export function saidOf({ mark, says }: MarkedRow): string {
 export function summaryLine(rows: readonly MarkedRow[]): string {
   const count = (...verdicts: MarkedRow['verdict'][]): number =>
     rows.filter(({ verdict }) => verdicts.includes(verdict)).length;
-  const others = (['unreadable', 'empty', 'unmatched'] as const)
-    .map((verdict) => `${count(verdict)} ${verdict}`)
-    .filter((said) => !said.startsWith('0 '));
+  const times = rows.filter(isTimed).length;
+  const others = [
+    `${count('unreadable')} unreadable`,
+    `${count('empty') - times} empty`,
+    counted(times, 'time'),
+    `${count('unmatched')} unmatched`,
+  ].filter((said) => !said.startsWith('0 '));
   const marked = rows.filter(({ mark }) => pointsOf(mark) !== undefined).length;
   const right = Math.round(100 * rows.reduce((sum, { points }) => sum + points, 0)) / 100;
   const parts = [

@@ -35,6 +35,6 @@ export async function newLesson({ file, json }: NewOptions, io: Io): Promise<Exi
   }
   if (json) io.out(`${JSON.stringify({ ok: !failure, file, ...(failure && { failure }) }, undefined, 2)}\n`);
   if (failure) io.err(`turnsheet: ${file}: ${failure}\n`);
-  else if (!json) io.err(`${file} is written. To print it: turnsheet build ${file}\n`);
+  else if (!json) io.err(`${file} is written. To print it: npx turnsheet build ${file}\n`);
   return failure ? 1 : 0;
 }

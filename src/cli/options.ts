@@ -296,17 +296,14 @@ function findOptions(values: Parsed['values'], rest: readonly string[]): FindOpt
   const { pair, setup, slot, keep, faces, begins, ends } = values;
   if (rest.length > 0) return { usage: `"find" takes no "${rest[0]}": a case is named by --pair or by --setup` };
   if ((pair === undefined) === (setup === undefined)) {
-    return { usage: '"find" needs either --pair "UFR:R UB:U" or --setup "R U\' R\'" --slot FR' };
+    return { usage: '"find" needs either --pair "UFR:R UB:U" or --setup "R U\' R\'"' };
   }
   if (pair !== undefined && slot !== undefined) {
     return { usage: '--pair is written with its own slot at FR; --slot goes with --setup' };
   }
-  if (setup !== undefined && slot === undefined) {
-    return { usage: `--setup needs --slot: the own slot of the pair that is to be solved, as in --slot FR` };
-  }
   const longer = longerOf(values.longer);
   if (isUsageError(longer)) return longer;
-  const start = setup === undefined ? { pair: pair! } : { setup, slot: slot! };
+  const start = setup === undefined ? { pair: pair! } : { setup, slot: slot ?? 'FR' };
   const hands = values.hands ?? false;
   return { command: 'find', json: values.json ?? false, start, keep, longer, faces, begins, ends, hands };
 }
@@ -366,10 +363,12 @@ function markOptions(values: Parsed['values'], names: readonly string[]): MarkOp
   const scheme = values.scheme === undefined ? USUAL_SCHEME : schemeOf(values.scheme);
   if (isUsageError(scheme)) return scheme;
   if (values.out === '') return { usage: '--out needs the name of a folder; "." is this one' };
-  const [first, ...rest] = names;
-  if (first === undefined)
-    return { usage: '"mark" needs a claims file, as "build" writes beside each PDF, and submissions' };
   const isClaims = (name: string): boolean => /\.claims\.json$/i.test(name);
+  // Claims come first, whatever they are called; submissions before them are as good where the claims can be told.
+  const isSwapped = names.some(isClaims) && !/\.(?:json|pdf)$/i.test(names[0]!);
+  const [first, ...rest] = isSwapped ? [...names.filter(isClaims), ...names.filter((name) => !isClaims(name))] : names;
+  if (first === undefined)
+    return { usage: '"mark" needs the claims file that "build" writes for each lesson, and submissions' };
   const type = values.type ?? false;
   const submissions = rest.filter((name) => !isClaims(name));
   if (!type && submissions.length === 0) {
@@ -394,6 +393,6 @@ function markOptions(values: Parsed['values'], names: readonly string[]): MarkOp
 
 function unknownCommand(word: string): UsageError {
   const likely = likelyWord(word, COMMAND_NAMES);
-  const file = /\.ya?ml$/i.test(word) ? `; to build it: turnsheet build ${word}` : '';
+  const file = /\.ya?ml$/i.test(word) ? `; to build it: npx turnsheet build ${word}` : '';
   return { usage: `there is no command "${word}"${likely ? `; "${likely}" was likely meant` : file}` };
 }

@@ -26,7 +26,7 @@ function featuresOf(text: string | undefined): FeatureName[] | undefined | Usage
     const feature = FEATURE_NAMES.find((name) => name === word);
     const likely = likelyWord(word, FEATURE_NAMES);
     if (!feature) {
-      const hint = likely ? `"${likely}" was likely meant` : '"turnsheet rules" alone lists them';
+      const hint = likely ? `"${likely}" was likely meant` : '"npx turnsheet rules" alone lists them';
       return { usage: `there is no feature "${word}"; ${hint}` };
     }
     found.push(feature);

@@ -35,7 +35,7 @@ async function dispatch(options: Options, io: Io): Promise<ExitCode> {
 export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
   const options = readOptions(args);
   if ('usage' in options) {
-    io.err(`turnsheet: ${options.usage}\nTry: turnsheet help\n`);
+    io.err(`turnsheet: ${options.usage}\nTry: npx turnsheet help\n`);
     return 2;
   }
   try {

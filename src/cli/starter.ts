@@ -1,6 +1,6 @@
 /** The lesson that `turnsheet new` writes: short, commented, and it builds. `schema` is for the help of editors. */
 export const starterLesson = (schema: string): string => `# yaml-language-server: $schema=${schema}
-# Your lesson. Change what you like; to print it:  turnsheet build this-file.yaml
+# Your lesson. Change what you like; to print it:  npx turnsheet build this-file.yaml
 
 title: The edge is away
 club: Our club

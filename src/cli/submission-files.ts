@@ -1,10 +1,11 @@
 /** Claims files and submissions named on the command line -> what is in them. */
 import { readdir, stat } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { basename, dirname, extname, join, resolve } from 'node:path';
 import { type ClaimsText, readClaimsText } from '../marking/claims-file.ts';
 import { isUnreadable, type SubmissionsRead, type Unreadable } from '../marking/fields.ts';
-import { MOST_ROWS } from '../marking/limits.ts';
+import { LARGEST_CLAIMS, LARGEST_SUBMISSIONS, MOST_ROWS } from '../marking/limits.ts';
 import { readSubmissions, SUBMISSION_FILES } from '../marking/read-submissions.ts';
+import type { IsPaper } from '../marking/read-text.ts';
 import type { Submission } from '../marking/submission.ts';
 import { readBytes } from './files.ts';
 
@@ -17,18 +18,47 @@ export interface FileProblem {
   readonly message: string;
 }
 
-/** Bytes; see readBytes, which reads at most a little more. */
-const LARGEST = 4_000_000;
-
-async function bytesOf(folder: string, file: string): Promise<Uint8Array | { readonly unreadable: string }> {
-  const bytes = await readBytes(folder, file);
-  if (!('unreadable' in bytes) && bytes.length > LARGEST) return { unreadable: 'it is larger than 4 MB' };
-  return bytes;
+async function bytesOf(
+  folder: string,
+  file: string,
+  largest: number,
+): Promise<Uint8Array | { readonly unreadable: string }> {
+  const bytes = await readBytes(folder, file, largest);
+  if ('unreadable' in bytes || bytes.length <= largest) return bytes;
+  return { unreadable: `it is larger than ${largest / 1_000_000} MB` };
 }
 
-async function readFile(folder: string, file: string): Promise<SubmissionsRead | Unreadable> {
-  const bytes = await bytesOf(folder, file);
-  return 'unreadable' in bytes ? bytes : readSubmissions(file, bytes);
+async function readFile(folder: string, file: string, isPaper?: IsPaper): Promise<SubmissionsRead | Unreadable> {
+  const bytes = await bytesOf(folder, file, LARGEST_SUBMISSIONS);
+  return 'unreadable' in bytes ? bytes : readSubmissions(file, bytes, isPaper);
+}
+
+/** What a file that is given as claims is instead, as far as it can be told. */
+function mistakenFor(file: string, bytes: Uint8Array): string | undefined {
+  if (Buffer.from(bytes.subarray(0, 5)).toString('latin1') === '%PDF-') return 'it is a printed sheet';
+  if (/\.(?:csv|tsv|txt)$/i.test(file)) return 'it is a file of answers';
+  return /\.ya?ml$/i.test(file) ? 'it is a lesson or a file of answers' : undefined;
+}
+
+/**
+ * The claims file of a sheet or a lesson: beside it, or where "build" writes if it is told nothing. A sheet is called
+ * after its lesson, and what it is may follow: `edge-away-key.pdf`.
+ */
+async function claimsFor(folder: string, file: string): Promise<string | undefined> {
+  const stem = basename(file, extname(file));
+  const names = stem.split('-').map((_, i, parts) => `${parts.slice(0, parts.length - i).join('-')}.claims.json`);
+  for (const path of [dirname(file), 'out'].flatMap((at) => names.map((name) => join(at, name)))) {
+    if (await stat(resolve(folder, path)).catch(() => undefined)) return path;
+  }
+  return undefined;
+}
+
+async function whyNoClaims(folder: string, file: string, bytes: Uint8Array, unreadable: string): Promise<string> {
+  const what = mistakenFor(file, bytes);
+  if (what === undefined) return unreadable;
+  const claims = await claimsFor(folder, file);
+  const remedy = claims ? `name ${claims} in its place` : 'name the .claims.json that "build" wrote with the handout';
+  return `${what}, not a claims file: ${remedy}`;
 }
 
 export async function readClaims(
@@ -38,10 +68,14 @@ export async function readClaims(
 ): Promise<ClaimsText[]> {
   const read: ClaimsText[] = [];
   for (const file of files) {
-    const bytes = await bytesOf(folder, file);
+    const bytes = await bytesOf(folder, file, LARGEST_CLAIMS);
     const claims = 'unreadable' in bytes ? bytes : readClaimsText(file, new TextDecoder().decode(bytes));
-    if ('unreadable' in claims) problems.push({ severity: 'error', file, message: claims.unreadable });
-    else read.push(claims);
+    if (!('unreadable' in claims)) read.push(claims);
+    else {
+      const { unreadable } = claims;
+      const message = 'unreadable' in bytes ? unreadable : await whyNoClaims(folder, file, bytes, unreadable);
+      problems.push({ severity: 'error', file, message });
+    }
   }
   return read;
 }
@@ -69,6 +103,7 @@ export async function gatherSubmissions(
   folder: string,
   names: readonly string[],
   ours: string,
+  isPaper: IsPaper,
   problems: FileProblem[],
 ): Promise<Gathered> {
   const rows: Submission[] = [];
@@ -78,7 +113,7 @@ export async function gatherSubmissions(
     problems.push({ severity: 'error', file: names[0]!, message: 'the folder has no CSV, YAML or text file' });
   }
   for (const file of all) {
-    const read = await readFile(folder, file);
+    const read = await readFile(folder, file, isPaper);
     if (isUnreadable(read)) {
       const { unreadable: message, row } = read;
       problems.push({ severity: 'error', file, ...(row !== undefined && { row }), message });

@@ -38,7 +38,7 @@ want them. For those who lead with the left hand the same figures are used in a 
 hands: { B: 2, y: 3, regrip: 1 }
 \`\`\`
 
-The figures are used where a lesson says \`choose: easiest\`, in \`turnsheet find --hands\`, in the booklet of cases, and in
+The figures are used where a lesson says \`choose: easiest\`, in \`npx turnsheet find --hands\`, in the booklet of cases, and in
 the hint of \`check\` where another solution is no longer than the one that is listed and costs ${EASIER_BY} less or better.
 `;
 }

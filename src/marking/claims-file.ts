@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { COLOURS } from '../cube/colours.ts';
 import { SLOTS } from '../cube/goal.ts';
-import { MOST_CLAIMS } from './limits.ts';
+import { LARGEST_CLAIMS, MOST_CLAIMS } from './limits.ts';
 
 const slot = z.enum(SLOTS);
 const colour = z.enum(COLOURS);
@@ -98,6 +98,13 @@ function entryOf(value: unknown, index: number): Entry {
     return read.success ? { kind, claim: read.data } : { kind: 'malformed', id, why: issue(read.error) };
   }
   return { kind: 'other', id };
+}
+
+/** Why a claims file that is to be written could not be read again; undefined where it can. */
+export function tooLarge(claims: number, bytes: number): string | undefined {
+  if (claims > MOST_CLAIMS) return `has ${claims} claims, and ${MOST_CLAIMS} is the most that "mark" reads`;
+  const [is, most] = [bytes, LARGEST_CLAIMS].map((n) => Math.ceil(n / 1_000_000));
+  return bytes > LARGEST_CLAIMS ? `is of ${is} MB, and ${most} is the most that "mark" reads` : undefined;
 }
 
 /** The text of a claims file, or why it is none. */

@@ -8,8 +8,13 @@ export const nameOfClaims = (file: string): string => file.replace(/^.*[\\/]/, '
 
 /** Ids of items that are in more than one file. */
 function idsTwice(files: readonly ProvedFile[]): ReadonlySet<string> {
-  const all = files.flatMap(({ items }) => [...items.keys()]);
-  return new Set(all.filter((id, i) => all.indexOf(id) !== i));
+  const seen = new Set<string>();
+  const twice = new Set<string>();
+  for (const id of files.flatMap(({ items }) => [...items.keys()])) {
+    if (seen.has(id)) twice.add(id);
+    seen.add(id);
+  }
+  return twice;
 }
 
 /** Items in order, with their places on their sheets; an id that two files have is told apart by the file's name. */
@@ -46,6 +51,14 @@ export function proveClaims(texts: readonly ClaimsText[]): { items: Items; false
     for (const [name, refused] of file.unproved) if (!own.has(name)) add(sheet, name, { sheet, refused });
     for (const id of file.others) add(sheet, id, { sheet, other: id });
   }
-  const papers = [...new Set(items.map(({ paper }) => paper).filter((paper) => paper !== ''))];
-  return { items: { items, byName, papers }, falseClaims: files.flatMap((file) => file.falseClaims) };
+  const ofPapers = items.filter(({ paper }) => paper !== '');
+  const papers = [...new Set(ofPapers.map(({ paper }) => paper))];
+  const onPapers = new Map<string, Item[]>();
+  for (const item of ofPapers) {
+    const key = nameKey(item.number);
+    const known = onPapers.get(key);
+    if (known) known.push(item);
+    else onPapers.set(key, [item]);
+  }
+  return { items: { items, byName, papers, onPapers }, falseClaims: files.flatMap((file) => file.falseClaims) };
 }

@@ -78,8 +78,10 @@ export interface Items {
   readonly items: readonly Item[];
   /** By the ids of claims and items, alone and after the name of their sheets; see nameKey. */
   readonly byName: ReadonlyMap<string, readonly Named[]>;
-  /** Ids of the papers, as printed. */
+  /** Codes of the papers, as printed. */
   readonly papers: readonly string[];
+  /** Items of papers by their number alone, in the order of the papers; see nameKey. */
+  readonly onPapers: ReadonlyMap<string, readonly Item[]>;
 }
 
 /** How names are compared: capitals and spaces do not matter. */

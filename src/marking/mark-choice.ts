@@ -46,6 +46,17 @@ function isMend({ turn, now }: SlipGiven, mend: ChoiceItem['mend']): boolean {
   return turn === mend.turn && (isTurn || isRead);
 }
 
+/** A letter, or of a slip a letter with a turn. */
+const LETTER = /^\W*\p{L}\W*$/u;
+const LETTER_AND_TURN = /^\W*\p{L}\W*\d{1,2}\W*[a-z]?w?[2'’′]?\W*$/iu;
+
+/** Whether an answer is of the form that the boxes of a paper ask for, so that it is hardly the solution of a case. */
+export function isFormOfChoice(item: ChoiceItem, answer: string): boolean {
+  if (item.asks === 'place') return placeGiven(answer) !== undefined;
+  const isForm = item.asks === 'order' || LETTER.test(answer) || (item.asks === 'slip' && LETTER_AND_TURN.test(answer));
+  return isForm && lettersGiven(item, answer) !== undefined;
+}
+
 export interface ChoiceVerdict {
   readonly verdict: 'solves' | 'fails' | 'unreadable';
   readonly says: string;

@@ -2,18 +2,21 @@
 
 import { type Slot, slotOfPlace } from '../cube/goal.ts';
 import { readTurns } from '../cube/notation.ts';
+import { prove } from '../cube/solves.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
 import type { MarkingWords, Unsolved } from '../words/marking.ts';
 import type { ChoiceItem, Item, Items, SolutionItem } from './items.ts';
 import { LONGEST_ANSWER, MOST_TURNS_MENDED } from './limits.ts';
-import { markChoice } from './mark-choice.ts';
+import { isFormOfChoice, markChoice } from './mark-choice.ts';
 import { nearMisses } from './near-misses.ts';
 import { pointsOf } from './points.ts';
 import { resolve } from './resolve.ts';
 import type { SmallLetters } from './small-letters.ts';
 import { likelyMeant } from './spelling.ts';
 import { isRight, type MarkedRow, type NearMiss, type Submission, type Verdict } from './submission.ts';
+import { isTimes } from './times.ts';
 import { type Judgement, judge } from './verdict.ts';
+import type { Answered } from './which-paper.ts';
 
 export interface MarkingOptions {
   readonly smallLetters: SmallLetters;
@@ -153,6 +156,28 @@ function choice(item: ChoiceItem, answer: string, words: MarkingWords): Marked {
   return plain(verdict, says);
 }
 
+/** All ways to read an answer that count; none where it cannot be read. */
+function readings(answer: string, smallLetters: SmallLetters): (readonly Turn[])[] {
+  if (isEmpty(answer) || answer.length > LONGEST_ANSWER) return [];
+  const reading = readTurns(answer);
+  if (!reading.ok) return [];
+  const capitals = smallLetters === 'outer' ? capitalsOf(answer, reading.turns, reading.smallWide) : undefined;
+  return capitals ? [reading.turns, capitals] : [reading.turns];
+}
+
+function answeredBy(answer: string, { smallLetters, words }: MarkingOptions): Answered {
+  let read: (readonly Turn[])[] | undefined;
+  return {
+    isRightOn: (item) => {
+      if (item.kind === 'choice')
+        return isFormOfChoice(item, answer) && choice(item, answer, words).verdict === 'solves';
+      read ??= readings(answer, smallLetters);
+      return read.some((turns) => prove(item.cube, turns, item.goal).verdict === 'solves');
+    },
+    isFormOf: (item) => item.kind === 'choice' && isFormOfChoice(item, answer),
+  };
+}
+
 /** The items that stand before and after it, as far as they are solved by turns. */
 function neighboursOf(items: readonly Item[]): (item: SolutionItem) => SolutionItem[] {
   const sheetOf = ({ lessonFile, lesson, paper }: Item): string => [lessonFile, lesson, paper].join('|');
@@ -168,7 +193,7 @@ export function marker(items: Items, options: MarkingOptions): (submission: Subm
   const { words } = options;
   const neighbours = neighboursOf(items.items);
   const marked = (submission: Submission): Marked & { matched: string } => {
-    const found = resolve(submission, items, words);
+    const found = resolve(submission, items, answeredBy(submission.answer, options), words);
     if ('unmatched' in found) return { ...plain('unmatched', found.unmatched), matched: '' };
     const { item } = found;
     const { answer } = submission;
@@ -176,7 +201,9 @@ export function marker(items: Items, options: MarkingOptions): (submission: Subm
       ? plain('empty', words.empty)
       : item.kind === 'choice'
         ? choice(item, answer, words)
-        : markTurns(item, answer, neighbours(item), options);
+        : isTimes(answer)
+          ? plain('empty', words.time)
+          : markTurns(item, answer, neighbours(item), options);
     return { ...judged, matched: item.id };
   };
   return (submission) => {

@@ -1,9 +1,11 @@
 /**
- * Submissions as plain lines: `K7 3 R U R'`, the student's code, the item and the answer, parted by spaces, a colon, a
- * comma, a semicolon or a bar. A line that begins with # is a comment.
+ * Submissions as plain lines: `K7 3 R U R'`, the student code, the item and the answer, or `K7 39C 1 O` with the paper
+ * before the item, parted by spaces, a colon, a comma, a semicolon or a bar. A line that begins with # is a comment.
  */
 import { type RowFault, type SubmissionsRead, submissionOf } from './fields.ts';
 import type { Submission } from './submission.ts';
+
+export type IsPaper = (word: string) => boolean;
 
 const WORD = /^\s*([^\s,;|]*?)(?:\s*[,;|]\s*|:?\s+|:?$)/u;
 
@@ -13,7 +15,8 @@ function split(text: string): [string, string] {
   return match ? [match[1]!, text.slice(match[0].length)] : [text.trim(), ''];
 }
 
-export function readText(file: string, text: string): SubmissionsRead {
+/** `isPaper`: whether a word names a paper or a handout. */
+export function readText(file: string, text: string, isPaper: IsPaper): SubmissionsRead {
   const rows: Submission[] = [];
   const faults: RowFault[] = [];
   let blank = 0;
@@ -25,8 +28,10 @@ export function readText(file: string, text: string): SubmissionsRead {
       return;
     }
     const [student, rest] = split(line);
-    const [item, answer] = split(rest);
-    rows.push(submissionOf(file, i + 1, { student, item, answer }, faults));
+    const [second, afterSecond] = split(rest);
+    const paper = isPaper(second) ? second : '';
+    const [item, answer] = paper === '' ? [second, afterSecond] : split(afterSecond);
+    rows.push(submissionOf(file, i + 1, { student, paper, item, answer }, faults));
   });
   return { rows, blank, faults };
 }

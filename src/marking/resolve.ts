@@ -3,6 +3,7 @@ import { likelyWord } from '../lesson/likely.ts';
 import type { MarkingWords } from '../words/marking.ts';
 import { type Item, type Items, nameKey } from './items.ts';
 import type { Submission } from './submission.ts';
+import { type Answered, type OnHandout, withoutPaper } from './which-paper.ts';
 
 /** The item, or why there is none, for the student. */
 export type Resolved = { readonly item: Item } | { readonly unmatched: string };
@@ -20,14 +21,12 @@ function unknown({ item, paper }: Submission, items: Items, words: MarkingWords[
     const numbers = items.items.filter((i) => i.paper === named).map((i) => i.number);
     return words.notOnPaper(named, item, seriesOf(numbers));
   }
-  // Of short numbers each is near to each: only longer names have a likely one.
-  const likely =
-    item.length > 2
-      ? likelyWord(
-          item,
-          items.items.map((i) => i.id),
-        )
-      : undefined;
+  // Of short names each is near to each: only longer ones are likely meant, and have a likely one.
+  const isLong = (name: string): boolean => name.length > 2;
+  if (!isLong(item)) return words.unknownItem(item, undefined);
+  const likelyPaper = item.includes('.') ? undefined : likelyWord(item, items.papers);
+  if (likelyPaper !== undefined) return words.paperForItem(item, likelyPaper);
+  const likely = likelyWord(item, items.items.map(({ id }) => id).filter(isLong));
   return words.unknownItem(item, likely);
 }
 
@@ -37,22 +36,31 @@ const tidied = (item: string): string =>
 
 /**
  * An exact claim id; else the item of the paper, if one is named; else the case of a handout. What several files have is
- * looked for under the paper, and told where there is none.
+ * looked for under the paper, and told where there is none. `answered` is the row's answer: it tells which sheet is meant
+ * where none is named.
  */
-export function resolve(row: Submission, items: Items, { unmatched: words }: MarkingWords): Resolved {
+export function resolve(
+  row: Submission,
+  items: Items,
+  answered: Answered,
+  { unmatched: words }: MarkingWords,
+): Resolved {
   if (row.item === '') return { unmatched: words.noItem };
   const written = [row.item, tidied(row.item)];
   const ofPaper = row.paper === '' ? [] : written.map((item) => `${row.paper}.${item}`);
   const names = [...new Set([...written, ...ofPaper].map(nameKey))];
+  const ofSheet = (found: OnHandout | undefined): Resolved | undefined =>
+    row.paper === '' ? withoutPaper(tidied(row.item), answered, found, items, words) : undefined;
   let sheets: string[] | undefined;
   for (const name of names) {
     const isCaseNumber = /^(?:.+:)?\d+$/.test(name);
     if (isCaseNumber && row.paper !== '') continue;
     const [found, ...more] = items.byName.get(name) ?? [];
     if (found && more.length > 0) sheets ??= [found, ...more].map(({ sheet }) => sheet);
-    else if (found && 'item' in found) return found;
+    else if (found && 'item' in found) return ofSheet(found) ?? found;
     else if (found && 'refused' in found) return { unmatched: words.unproved(found.refused.claim, found.refused.why) };
     else if (found) return { unmatched: words.nothingToAnswer(row.item) };
   }
-  return { unmatched: sheets ? words.several(row.item, sheets) : unknown(row, items, words) };
+  if (sheets) return { unmatched: words.several(row.item, sheets) };
+  return ofSheet(undefined) ?? { unmatched: unknown(row, items, words) };
 }

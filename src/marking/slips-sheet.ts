@@ -21,6 +21,7 @@ import type { StudentRows } from './by-student.ts';
 import type { Item, SolutionItem } from './items.ts';
 import { printable, spansOf } from './print-text.ts';
 import type { MarkedRow, NearMissKind } from './submission.ts';
+import { isTimed } from './times.ts';
 
 export interface SlipMaking {
   readonly words: Words;
@@ -173,7 +174,11 @@ function lists(rows: readonly MarkedRow[], of: SlipOf, { words: { markingSheets 
     ),
     ...line(
       slips.notAnswered,
-      rows.filter((row) => row.verdict === 'empty' && !isDone(row)).map((row) => nameOf(row, of)),
+      rows.filter((row) => row.verdict === 'empty' && !isDone(row) && !isTimed(row)).map((row) => nameOf(row, of)),
+    ),
+    ...line(
+      slips.times,
+      rows.filter(isTimed).map((row) => nameOf(row, of)),
     ),
     ...line(
       slips.unmatched,
@@ -189,7 +194,8 @@ function slip({ student, rows }: StudentRows, common: Omit<SlipOf, 'paper'>, mak
   const papers = [...new Set(matched.map((row) => common.itemById.get(row.matched)!.paper))];
   const paper = papers.length === 1 ? papers[0]! : '';
   const of = { ...common, paper };
-  const points = matched.reduce((n, row) => n + row.points, 0);
+  const counting = matched.filter((row) => !isTimed(row));
+  const points = counting.reduce((n, row) => n + row.points, 0);
   const head: Block = {
     kind: 'text',
     role: 'H2',
@@ -197,7 +203,7 @@ function slip({ student, rows }: StudentRows, common: Omit<SlipOf, 'paper'>, mak
     keepWithNext: true,
     spans: [
       { kind: 'strong', text: printable(student, LONGEST_CODE) || slips.noCode },
-      { kind: 'plain', text: ` · ${slips.score(pointsText(points), matched.length)}`, ink: 'grey' },
+      { kind: 'plain', text: ` · ${slips.score(pointsText(points), counting.length)}`, ink: 'grey' },
     ],
   };
   const cells = wrong.map((row) => panel(row, of, making));

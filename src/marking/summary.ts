@@ -5,6 +5,7 @@ import { byCode, byStudent, type StudentRows } from './by-student.ts';
 import type { ChoiceItem, Item, NamedRule } from './items.ts';
 import { lettersGiven } from './mark-choice.ts';
 import { isRight, type MarkedRow } from './submission.ts';
+import { isTimed } from './times.ts';
 
 export interface ItemFigures {
   readonly item: Item;
@@ -96,7 +97,7 @@ const isWrong = (row: MarkedRow): boolean => !isRight(row.verdict) && row.points
 export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): Summary {
   const itemById = new Map(items.map((item) => [item.id, item]));
   const students = byStudent(rows);
-  const counting = students.flatMap((s) => s.rows).filter((row) => row.matched !== '');
+  const counting = students.flatMap((s) => s.rows).filter((row) => row.matched !== '' && !isTimed(row));
   const itemOf = (row: MarkedRow): Item => itemById.get(row.matched)!;
   const wrong = counting.filter(isWrong).map((row) => ({ row, slip: slipName(row, itemOf(row)) }));
   const byItem = groupedBy(counting, (row) => row.matched);
@@ -111,7 +112,8 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
     };
   });
   const share = ({ points, answered }: { points: number; answered: number }): number => points / answered;
-  const place = ({ item }: ItemFigures): number => items.indexOf(item);
+  const places = new Map(items.map((item, i) => [item, i]));
+  const place = ({ item }: ItemFigures): number => places.get(item)!;
 
   const ruled = figures.filter(({ item }) => item.rule);
   const rules = [...groupedBy(ruled, ({ item }) => `${item.lesson} ${item.rule!.number}`).values()].map(

@@ -25,7 +25,8 @@ export const markingSheets: MarkingSheetWords = {
     right: 'Right:',
     over: (turns) => `${turns} more than the shortest`,
     notAnswered: 'Not answered:',
-    unmatched: 'Matches no item:',
+    times: 'Times, not marked:',
+    unmatched: 'Not marked, the item is not clear:',
   },
   report: {
     title: (lesson) => `Class report · ${lesson}`,

@@ -7,6 +7,10 @@ const placeWords = (place: string): string => [...place].map((side) => SIDE[side
 const listed = (items: readonly string[], last = 'and'): string =>
   items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 
+/** The first few of what may be a whole class. */
+const few = (items: readonly string[], last = 'and'): string =>
+  items.length <= 4 ? listed(items, last) : `${items.slice(0, 3).join(', ')} ${last} ${items.length - 3} more`;
+
 const counted = (count: number): string => `${count} ${count === 1 ? 'turn' : 'turns'}`;
 
 const slotWords = (slots: readonly string[]): string =>
@@ -82,6 +86,7 @@ export const marking: MarkingWords = {
     'Write the place, and the side that its cross colour looks to (of an edge: the colour that belongs in front or behind), such as UBR:B.',
   wrongPlace: (right, side) => `It is at the ${placeWords(right)}, its sticker on the ${placeWords(side)}.`,
   empty: 'No answer.',
+  time: 'A time; times are not marked.',
   rightChoice: 'Right.',
   wrongChoice: (right, option) => (option === '' ? `Right is ${right}.` : `Right is ${right}: ${option}.`),
   wrongMend: (letter, turn, now) => `${letter} is right; its turn ${turn} should be \`${now}\`.`,
@@ -96,7 +101,18 @@ export const marking: MarkingWords = {
   unmatched: {
     noItem: 'No item is named.',
     unknownItem: (item, likely) => `There is no item ${item}${likely ? `; ${likely} was likely meant` : ''}.`,
+    paperForItem: (item, paper) =>
+      item.toUpperCase() === paper.toUpperCase()
+        ? `${paper} is a paper: name an item of it too.`
+        : `There is no item ${item}; if it is a paper, ${paper} was likely meant: name paper, item and answer.`,
     several: (item, sheets) => `Item ${item} is in ${listed(sheets)}: name one of them as the paper.`,
+    whichPaper: (item, papers, right, handout) => {
+      const on =
+        right.length > 0
+          ? `It would be right on paper ${few(right, 'or')}`
+          : `It is an item of ${papers.length === 1 ? 'paper' : 'papers'} ${few(papers)}`;
+      return `Item ${item}: which paper? ${on}${handout === undefined ? '' : `; for the handout write ${handout} as the paper`}.`;
+    },
     unknownPaper: (paper, likely) => `There is no paper ${paper}${likely ? `; ${likely} was likely meant` : ''}.`,
     notOnPaper: (paper, item, items) => `Paper ${paper} has no item ${item}; it has ${items}.`,
     unproved: (claim, why) => `Item ${claim} cannot be marked, its claim does not hold: ${why}.`,

@@ -37,6 +37,7 @@ export interface MarkingSheetWords {
     /** After an item that needs so many turns more than the shortest. */
     readonly over: (turns: number) => string;
     readonly notAnswered: string;
+    readonly times: string;
     readonly unmatched: string;
   };
   readonly report: {

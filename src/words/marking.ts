@@ -40,6 +40,8 @@ export interface MarkingWords {
   readonly noPlace: string;
   readonly wrongPlace: (right: PlaceName, side: PlaceName) => string;
   readonly empty: string;
+  /** A time where turns are marked. */
+  readonly time: string;
   readonly rightChoice: string;
   /** The right letter and what it stands for; letters in order stand for nothing more. */
   readonly wrongChoice: (right: string, option: string) => string;
@@ -55,8 +57,17 @@ export interface MarkingWords {
   readonly unmatched: {
     readonly noItem: string;
     readonly unknownItem: (item: string, likely: string | undefined) => string;
+    /** What is named as the item looks like the code of a paper. */
+    readonly paperForItem: (item: string, paper: string) => string;
     /** In several files: their names, of which one belongs in the column of the paper. */
     readonly several: (item: string, sheets: readonly string[]) => string;
+    /** No paper is named: which papers have the item, on which of them the answer is right, and the handout that has it too. */
+    readonly whichPaper: (
+      item: string,
+      papers: readonly string[],
+      right: readonly string[],
+      handout: string | undefined,
+    ) => string;
     readonly unknownPaper: (paper: string, likely: string | undefined) => string;
     readonly notOnPaper: (paper: string, item: string, items: string) => string;
     readonly unproved: (claim: string, why: string) => string;

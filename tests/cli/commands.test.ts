@@ -10,7 +10,7 @@ const FAULTY = withLine(13, "      - L' U L R U' R'");
 describe('usage', () => {
   it.each([
     [['chek', 'a.yaml'], /no command "chek"; "check" was likely meant/],
-    [['a.yaml'], /turnsheet build a\.yaml/],
+    [['a.yaml'], /: npx turnsheet build a\.yaml/],
     [['check'], /needs the name of a lesson file/],
     [['check', 'a.yaml', '--paper', 'a4'], /"check" takes no option --paper/],
     [['build', 'a.yaml', '--paper', 'a3'], /--paper is a4, letter or a5, not "a3"/],
@@ -29,16 +29,32 @@ describe('usage', () => {
     const whole = await command(newFolder(), []);
     expect(whole.code).toBe(0);
     for (const name of COMMAND_NAMES) {
-      expect(whole.out).toContain(`turnsheet ${name}`);
+      expect(whole.out).toContain(`npx turnsheet ${name}`);
       for (const args of [
         ['help', name],
         [name, '--help'],
       ]) {
         const { code, out, err } = await command(newFolder(), args);
         expect([code, err]).toEqual([0, '']);
-        expect(out).toMatch(new RegExp(`^ {2}turnsheet ${name} [^[…]+$`, 'm'));
+        expect(out).toMatch(new RegExp(`^ {2}npx turnsheet ${name} [^[…]+$`, 'm'));
       }
     }
+  });
+
+  it('names every command as it is typed, in help, in what is said and in a new lesson', async () => {
+    const folder = newFolder();
+    const said = [
+      ...(await Promise.all([[], ...COMMAND_NAMES.map((name) => ['help', name])].map((args) => command(folder, args)))),
+      await command(folder, ['new', 'a.yaml']),
+      await command(folder, ['a.yaml']),
+      await command(folder, ['cases', 'top']),
+      await command(folder, ['find', '--pair', 'UFR']),
+      await command(folder, ['rules', 'top-away', '--features', 'x']),
+    ].map(({ out, err }) => out + err);
+    const text = [...said, readFileSync(join(folder, 'a.yaml'), 'utf8')].join('\n');
+    const commands = [...COMMAND_NAMES, 'help', '--version'].join('|');
+    expect(text.match(new RegExp(`(?<!npx )turnsheet (?:${commands})\\b.*`, 'g'))).toBeNull();
+    expect(text.match(new RegExp(`npx turnsheet (?:${commands})`, 'g'))!.length).toBeGreaterThan(40);
   });
 
   it('tells the version of the package', async () => {

@@ -29,6 +29,9 @@ describe('find', () => {
 
   it('answers for a set-up and any slot, as the viewer turns after it', async () => {
     const at = async (...args: string[]) => JSON.parse((await run('find', '--json', ...args)).out);
+    // Without a slot it is the one that lessons take too.
+    expect(await at('--setup', "R U R'")).toEqual(await at('--setup', "R U R'", '--slot', 'FR'));
+    expect((await at('--setup', "R U R'")).solutions).toEqual([{ turns: "R U' R'", length: 3 }]);
     expect(await at('--setup', "L' U' L", '--slot', 'FL')).toMatchObject({
       // From the table of tests/cube/address.test.ts, by hand.
       address: 'UBR:B UR:R',
@@ -103,7 +106,6 @@ describe('find', () => {
     [['UFR:R UB:U'], /"find" takes no "UFR:R UB:U": a case is named by --pair/],
     [['--pair', 'UFR:L UB:U'], /"UFR:L UB:U" is not a pair address/],
     [['--pair', 'UFR:R UB:U', '--slot', 'FL'], /its own slot at FR; --slot goes with --setup/],
-    [['--setup', "R U R'"], /--setup needs --slot/],
     [['--setup', "R U R'", '--slot', 'FRD'], /--slot is FR, FL, BL or BR, not "FRD"/],
     [['--setup', 'R U3', '--slot', 'FR'], /--setup "R U3" at character 4: nothing is turned "3" times; write U'/],
     [['--setup', 'R x', '--slot', 'FR'], /another face is up than before/],
@@ -121,7 +123,7 @@ describe('find', () => {
     const { code, out, err } = await run('find', ...args);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(says);
-    expect(err).toMatch(/\nTry: turnsheet help/);
+    expect(err).toMatch(/\nTry: npx turnsheet help/);
   });
 });
 

@@ -138,6 +138,15 @@ describe('mark', () => {
     expect(rowsOf(out)).toHaveLength(44);
   });
 
+  it('takes claims after the submissions too', async () => {
+    const folder = classroom();
+    mkdirSync(join(folder, 'in'));
+    put(folder, join('in', 'a.csv'), ANSWERS);
+    const { out } = await command(folder, MARK);
+    expect((await command(folder, ['mark', 'answers.csv', 'edge-away.claims.json'])).out).toBe(out);
+    expect((await command(folder, ['mark', 'in', 'edge-away.claims.json'])).out).toBe(out);
+  });
+
   it('tells a claim that was changed, marks the rest, and ends with 1', async () => {
     const folder = classroom();
     put(folder, 'edge-away.claims.json', claims.replace(`"solution": "L' U L R U R'"`, `"solution": "L' U L R U R"`));
@@ -162,7 +171,22 @@ describe('mark', () => {
       ['mark', 'edge-away.claims.json', 'no.csv'],
       /no\.csv: error: there is no such file/,
     ],
-    ['a file that is no claims file', ['mark', 'answers.csv', 'answers.csv'], /answers\.csv: error: it is not JSON/],
+    [
+      'answers for claims',
+      ['mark', 'answers.csv', 'answers.csv'],
+      /answers\.csv: error: it is a file of answers, not a claims file: name the \.claims\.json that "build" wrote/,
+    ],
+    [
+      'a PDF for claims',
+      ['mark', 'edge-away-key.pdf', 'answers.csv'],
+      /edge-away-key\.pdf: error: it is a printed sheet, not a claims file: name edge-away\.claims\.json in its place/,
+    ],
+    [
+      'the lesson for claims',
+      ['mark', 'edge-away.yaml', 'answers.csv'],
+      /edge-away\.yaml: error: it is a lesson or a file of answers, .*: name edge-away\.claims\.json in its place/,
+    ],
+    ['a file that is no claims file', ['mark', 'a.json', 'answers.csv'], /a\.json: error: it is not JSON/],
     [
       'an empty folder',
       ['mark', 'edge-away.claims.json', 'empty'],
@@ -171,14 +195,19 @@ describe('mark', () => {
   ])('with %s ends with 1 and writes nothing', async (_, args, says) => {
     const folder = classroom();
     mkdirSync(join(folder, 'empty'));
+    put(folder, 'edge-away-key.pdf', '%PDF-1.7\n');
+    put(folder, 'edge-away.yaml', 'title: The edge is away\n');
+    put(folder, 'a.json', 'title');
     const { code, err } = await command(folder, [...args, '--out', 'out']);
     expect(code).toBe(1);
     expect(err).toMatch(says);
+    // What could not be marked has no figures.
+    expect(err.includes('0 right')).toBe(args[1] === 'edge-away.claims.json');
     expect(readdirSync(folder)).not.toContain('out');
   });
 
   it.each([
-    [['mark'], /needs a claims file/],
+    [['mark'], /needs the claims file that "build" writes/],
     [['mark', 'a.claims.json'], /needs submissions after a\.claims\.json/],
     [['mark', 'a.claims.json', 'b.csv', '--small-letters', 'big'], /--small-letters is wide or outer/],
     [['mark', '--type', 'a.claims.json', 'b.csv', 'c.csv'], /keeps one CSV file/],
@@ -204,15 +233,100 @@ describe('mark', () => {
   });
 });
 
+describe('papers that differ', () => {
+  const students = 5;
+  let ofClass = '';
+  beforeAll(async () => {
+    const folder = newFolder();
+    writeFileSync(join(folder, 'edge-away.yaml'), readFileSync(root('lessons/edge-away.yaml')));
+    put(folder, 'class.csv', `code\n${Array.from({ length: students }, (_, i) => `S${i}`).join('\n')}\n`);
+    await command(folder, ['build', 'edge-away.yaml', '--roster', 'class.csv']);
+    ofClass = readFileSync(join(folder, 'out/edge-away.claims.json'), 'utf8');
+  });
+  interface Key {
+    readonly id: string;
+    readonly sheet: string;
+    readonly answer?: string;
+    readonly solution?: string;
+  }
+  const keys = (): Key[] =>
+    (JSON.parse(ofClass).claims as Key[]).filter(({ sheet }) => /-key\.pdf$/.test(sheet) || sheet === 'edge-away.pdf');
+
+  it('are marked however many of them there are', async () => {
+    // As for a class of 150, which is some 5 MB: papers of other codes with the same items.
+    const document = JSON.parse(ofClass);
+    const papers = (document.claims as Key[]).filter(({ sheet }) => sheet === 'edge-away-key.pdf');
+    const more = Array.from({ length: 30 }, (_, i) =>
+      papers.map((claim) => ({ ...claim, id: claim.id.replace(/^.../, (code) => `${code}${i}`) })),
+    ).flat();
+    const folder = newFolder();
+    const json = JSON.stringify({ ...document, claims: [...document.claims, ...more] }, undefined, 2);
+    expect(json.length).toBeGreaterThan(4_000_000);
+    put(folder, 'edge-away.claims.json', json);
+    const { id, answer } = more.findLast((claim) => claim.answer !== undefined)!;
+    const [paper, item] = id.split('.');
+    put(folder, 'a.csv', `student,paper,item,answer\nK7,${paper},${item},${answer}\nK8,,1,L' U L R U R'\n`);
+    const { code, out } = await command(folder, ['mark', 'edge-away.claims.json', 'a.csv']);
+    expect(code).toBe(0);
+    expect(out.match(/ solves /g)).toHaveLength(2);
+  });
+
+  it('whose items name no paper are never marked wrong where they are right', async () => {
+    const folder = newFolder();
+    put(folder, 'edge-away.claims.json', ofClass);
+    const rows = keys().map(({ id, solution, answer }) => ({
+      item: id.replace(/^[^.:]{3}\./, '').replace(/\..*/, ''),
+      id,
+      answer: solution ?? answer,
+    }));
+    put(folder, 'a.csv', `student,item,answer\n${rows.map(({ item, answer }) => `K7,${item},${answer}`).join('\n')}\n`);
+    const { out } = await command(folder, ['mark', 'edge-away.claims.json', 'a.csv', '--json']);
+    const marked = rowsOf(out);
+    expect(marked).toHaveLength(rows.length);
+    const counts = new Map<unknown, number>();
+    marked.forEach(({ verdict, matched, says }, i) => {
+      const { id } = rows[i]!;
+      counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
+      expect(['solves', 'solves-turned', 'unmatched'], `${id}: ${says}`).toContain(verdict);
+      if (verdict === 'unmatched') expect(says, id).toContain(': which paper? It would be right on paper ');
+      else if (/^\d/.test(id)) expect(matched).toBe(id.replace(/\..*/, ''));
+    });
+    // All of the handout, and more than the 23 questions of choice of each paper.
+    expect(counts.get('unmatched')).toBeGreaterThan(20 * students);
+    expect(counts.get('solves')! + counts.get('solves-turned')!).toBeGreaterThanOrEqual(31);
+  });
+});
+
+describe('lines of text', () => {
+  it('name the paper before the item, as typed answers do', async () => {
+    const folder = classroom();
+    const all = JSON.parse(claims).claims as { id: string; asks?: string; answer: string }[];
+    const [code, item] = all.find(({ asks }) => asks)!.id.split('.') as [string, string];
+    const { answer } = all.find(({ asks }) => asks)!;
+    put(folder, 'a.txt', `AB ${code} ${item} ${answer}\nAB ${code}.${item} ${answer}\nAB edge-away 1 L' U L R U R'\n`);
+    const { out } = await command(folder, ['mark', 'edge-away.claims.json', 'a.txt', '--json']);
+    expect(rowsOf(out)).toMatchObject([
+      { paper: code, item, answer, verdict: 'solves', matched: `${code}.${item}` },
+      { paper: '', verdict: 'solves', matched: `${code}.${item}` },
+      { paper: 'edge-away', item: '1', verdict: 'solves', matched: '1' },
+    ]);
+  });
+});
+
 describe('mark --type', () => {
   const type = (folder: string, typed: readonly string[], args: readonly string[] = []) =>
     command(folder, ['mark', '--type', 'edge-away.claims.json', ...args], { typed });
 
   it('shows each verdict at once, and keeps the answers', async () => {
     const folder = classroom();
-    const { code, err } = await type(folder, ['K7', '1', "L' U L R U R'", '2', 'R U', '', 'K8', '1.1', '', '', '']);
+    const { code, err } = await type(folder, [
+      ...['K7', '', '1', "L' U L R U R'", '2', 'R U', ''],
+      ...['K8', '', '1.1', '', '', ''],
+    ]);
     expect(code).toBe(0);
-    expect(err).toMatch(/code: K7, item: K7, 1, answer: {3}Solves: 6 turns/);
+    expect(err).toMatch(
+      /student code: K7, paper code \(empty for the handout\): K7, item: K7, 1, answer: {3}Solves: 6 turns/,
+    );
     expect(err).toMatch(/K8, 1\.1, answer: {3}No answer\./);
     expect(err).toMatch(/3 answers of 2 students: 1 right, 1 wrong, 1 empty\n {2}edge-away-answers\.csv\n$/);
     expect(readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8')).toBe(
@@ -223,7 +337,7 @@ describe('mark --type', () => {
   it('goes on with a file, under the columns that it has', async () => {
     const folder = classroom();
     put(folder, 'mine.csv', 'Answer;Note;Code;Item\nR U;late;K1;3\n');
-    await type(folder, ['K7', '1', 'R', '2', 'L', 'undo', '', ''], ['mine.csv']);
+    await type(folder, ['K7', '', '1', 'R', '2', 'L', 'undo', '', ''], ['mine.csv']);
     expect(readFileSync(join(folder, 'mine.csv'), 'utf8')).toBe(
       '\ufeffAnswer;Note;Code;Item\r\nR U;late;K1;3\r\nR;;K7;1\r\n',
     );
@@ -239,15 +353,48 @@ describe('mark --type', () => {
   it('keeps the paper of an item, with a column for it or without', async () => {
     const folder = classroom();
     put(folder, 'mine.csv', 'student,item,answer\n');
-    await type(folder, ['K7', 'K4T 7', 'B', '', ''], ['mine.csv']);
+    await type(folder, ['K7', '', 'K4T 7', 'B', '', ''], ['mine.csv']);
     expect(readFileSync(join(folder, 'mine.csv'), 'utf8')).toContain('K7,K4T.7,B');
-    await type(folder, ['K7', 'K4T 7', 'B', '', '']);
+    await type(folder, ['K7', '', 'K4T 7', 'B', '', '']);
     expect(readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8')).toContain('K7,K4T,7,B,');
+  });
+
+  it('asks for the paper, offers the one that the student had, and asks again for one that there is not', async () => {
+    const folder = classroom();
+    const [key] = (JSON.parse(claims).claims as { id: string; asks?: string; answer: string }[]).filter(
+      ({ asks }) => asks,
+    );
+    const [code, item] = key!.id.split('.') as [string, string];
+    const typed = [...['AB', 'ZZZ', code.toLowerCase(), item, key!.answer, ''], ...['ab', '', item, key!.answer, '']];
+    const { err } = await type(folder, [
+      ...typed,
+      ...['AB', '-', '1', 'R', ''],
+      ...['CD', 'edge-away', '1', 'R', '', ''],
+    ]);
+    expect(err).toContain('There is no paper ZZZ.\nAB, paper code (empty for the handout): ');
+    expect(err).toContain(`ab, paper code (empty for ${code} as before, - for the handout): `);
+    expect(err.match(/ {2}Right\.\n/g)).toHaveLength(2);
+    const kept = readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8').split('\r\n').slice(1);
+    const ofPaper = `${code},${item},${key!.answer},`;
+    expect(kept).toEqual([`AB,${ofPaper}`, `ab,${ofPaper}`, 'AB,,1,R,', 'CD,edge-away,1,R,', '']);
+    // Another time.
+    const again = await type(folder, ['CD', '', '']);
+    expect(again.err).toContain('CD, paper code (empty for edge-away as before, - for the handout): ');
+  });
+
+  it('asks for no paper where the claims have none', async () => {
+    const folder = classroom();
+    const { claims: all, ...rest } = JSON.parse(claims);
+    const handout = all.filter(({ sheet }: { sheet: string }) => sheet === 'edge-away.pdf');
+    put(folder, 'edge-away.claims.json', JSON.stringify({ ...rest, claims: handout }));
+    const { err } = await type(folder, ['K7', '1', 'R', '', '']);
+    expect(err).toMatch(/student code: K7, item: K7, 1, answer: {3}Not solved/);
+    expect(err).not.toContain('paper code');
   });
 
   it('ends where the input ends, with what there was', async () => {
     const folder = classroom();
-    expect((await type(folder, ['K7', '1', 'R', '2'])).code).toBe(0);
+    expect((await type(folder, ['K7', '', '1', 'R', '2'])).code).toBe(0);
     expect(readFileSync(join(folder, 'edge-away-answers.csv'), 'utf8')).toContain('K7,,1,R,');
   });
 
@@ -257,7 +404,7 @@ describe('mark --type', () => {
   ])('does not write into %s', async (file, text, says) => {
     const folder = classroom();
     put(folder, file, text);
-    const { code, err } = await type(folder, ['K7', '1', 'R'], [file]);
+    const { code, err } = await type(folder, ['K7', '', '1', 'R'], [file]);
     expect(code).toBe(1);
     expect(err).toMatch(says);
     expect(readFileSync(join(folder, file), 'utf8')).toBe(text);

@@ -75,6 +75,20 @@ describe('a verdict', () => {
     expect(marked(items, '1', answer)).toMatchObject({ verdict: 'empty', length: null, points: 0 });
   });
 
+  it.each(['12.4', '12,4 s', '9', '1:02.35', '12.4 11.9 10.2', '12.4 / 11.9', '12.4, 11.9, 10'])(
+    'of a time, %s, is empty: it is not marked',
+    (answer) => {
+      expect(marked(items, '1', answer)).toMatchObject({ verdict: 'empty', says: 'A time; times are not marked.' });
+    },
+  );
+
+  it.each(['12.4 R U', '1200', 'R2', '2R', '1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1x'])(
+    'of what is no time, %s, is not',
+    (answer) => {
+      expect(marked(items, '1', answer).says).not.toMatch(/time/);
+    },
+  );
+
   it('of what cannot be read tells the character and what was likely meant', () => {
     const row = marked(items, '1', 'Li U L R U R3');
     expect(row.verdict).toBe('unreadable');
@@ -189,11 +203,69 @@ describe('an item', () => {
     ['K4T.11', '', /K4T\.1 was likely meant/],
     ['1', 'K4', /There is no paper K4; K4T was likely meant/],
     ['9', 'K4T', /Paper K4T has no item 9; it has 1 to 4/],
+    // A paper's code is no item, and no item is near to it.
+    ['K4T', '', /^K4T is a paper: name an item of it too\.$/],
+    ['K4U', '', /^There is no item K4U; if it is a paper, K4T was likely meant/],
+    ['39C', '', /^There is no item 39C\.$/],
     ['__proto__', '', /There is no item __proto__/],
   ])('"%s" with paper "%s" is unmatched', (item, paper, says) => {
     const row = marked(withPaper, item, "R U R'", { paper });
     expect([row.verdict, row.points, row.matched]).toEqual(['unmatched', 0, '']);
     expect(row.says).toMatch(says);
+  });
+});
+
+describe('a row that names no paper', () => {
+  const others = proved(
+    fileOf([
+      ...EDGE_AWAY,
+      ...['K4T', 'GXN'].flatMap((code) => [
+        { ...paper(2, CHOICE), id: `${code}.2` },
+        // The case of item 2 of the handout.
+        { ...paper(4, EDGE_AWAY[1]!), id: `${code}.4` },
+      ]),
+      { ...paper(30, EDGE_AWAY[1]!), id: 'GXN.30' },
+    ]),
+  ).items;
+  const ASKS = /^Item \S+: which paper\? /;
+
+  it.each([
+    // Right on the handout, whatever papers have.
+    ['2', "L U L' R U R'", 'solves', '2'],
+    ['1', "L' U L R U R'", 'solves', '1'],
+    // Wrong everywhere.
+    ['4', 'R U', 'fails', '4'],
+    ['4', '', 'empty', '4'],
+    // Only one paper has it, and it is right there.
+    ['30', "L U L' R U R'", 'solves', 'GXN.30'],
+  ])('of item %s with %s: %s as %s', (item, answer, verdict, matched) => {
+    expect(marked(others, item, answer)).toMatchObject({ verdict, matched });
+  });
+
+  it.each([
+    ['4', "L U L' R U R'", 'It would be right on paper K4T or GXN; for the handout write a as the paper.'],
+    ['#4', "L U L' R U R'", 'It would be right on paper K4T or GXN; for the handout write a as the paper.'],
+    ['2', 'b)', 'It would be right on paper K4T or GXN; for the handout write a as the paper.'],
+    ['2', 'A', 'It is an item of papers K4T and GXN; for the handout write a as the paper.'],
+    ['30', 'R U', 'It is an item of paper GXN.'],
+  ])('asks which is meant: item %s, %s', (item, answer, says) => {
+    const row = marked(others, item, answer);
+    expect([row.verdict, row.matched, row.says.replace(ASKS, '')]).toEqual(['unmatched', '', says]);
+    expect(row.says).toMatch(ASKS);
+  });
+
+  it('is of the handout or of a paper where the paper says so', () => {
+    expect(marked(others, '4', "L U L' R U R'", { paper: 'GXN' })).toMatchObject({
+      verdict: 'solves',
+      matched: 'GXN.4',
+    });
+    expect(marked(others, '4', "L U L' R U R'", { paper: 'a' })).toMatchObject({ verdict: 'fails', matched: '4' });
+  });
+
+  it('is of the paper where there is but one and no handout', () => {
+    const one = proved(fileOf([CHOICE, paper(4, EDGE_AWAY[1]!)])).items;
+    expect(marked(one, '2', 'A')).toMatchObject({ verdict: 'fails', matched: 'K4T.2' });
+    expect(marked(one, '4', 'R U')).toMatchObject({ verdict: 'fails', matched: 'K4T.4' });
   });
 });
 

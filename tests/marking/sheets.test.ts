@@ -45,6 +45,23 @@ const CLASS: MarkedRow[] = [
   ['C1', '2', 'R'],
 ].map(([student, item, answer]) => marked(items, item!, answer!, { student: student! }));
 
+describe('times', () => {
+  const rows = [
+    marked(items, '1', "L' U L R U R'"),
+    marked(items, '2', '12.4'),
+    marked(items, '3', '9.8', { mark: '0.5' }),
+    marked(items, '5', ''),
+  ];
+
+  it('count in no figure, unless the coach marks them', () => {
+    const summary = summaryOf(rows, items.items);
+    expect([summary.answered, summary.points]).toEqual([3, 1.5]);
+    expect(summary.items.map(({ item }) => item.id).sort()).toEqual(['1', '3', '5']);
+    const { pages } = layOut(slipsSheet(summary.students, items.items, making), { paper: 'a4' });
+    expect(textOf(pages)).toMatch(/K7 · 1\.5 of 3 right.*Not answered: 3, 5 Times, not marked: 2/);
+  });
+});
+
 describe('slips', () => {
   const { students } = summaryOf(CLASS, items.items);
   const { pages, faults } = layOut(slipsSheet(students, items.items, making), { paper: 'a4' });
@@ -62,7 +79,7 @@ describe('slips', () => {
     expect(text).toMatch(/With R ?′ instead of R as turn 6 it solves/);
     expect(text).toMatch(/Right: 1, 13/);
     expect(text).toContain('Not answered: 1');
-    expect(text).toContain('Matches no item: 99');
+    expect(text).toContain('Not marked, the item is not clear: 99');
     expect(text.match(/\(picture\)/g)).toHaveLength(4);
   });
 

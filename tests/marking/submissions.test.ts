@@ -143,6 +143,19 @@ describe('text', () => {
     expect(short(read('a.txt', `${line}\n`))).toEqual([row]);
   });
 
+  it.each([
+    ['AB 39C 1 O', '1|AB|39C|1|O|'],
+    ["AB: 39c, 21, R U R'", "1|AB|39c|21|R U R'|"],
+    ["AB edge-away 3 R U R'", "1|AB|edge-away|3|R U R'|"],
+    ['AB 39C', '1|AB|39C|||'],
+    ['AB 39D 1 O', '1|AB||39D|1 O|'],
+    ['39C 1 O', '1|39C||1|O|'],
+  ])('with a paper before the item: %j', (line, row) => {
+    const isPaper = (word: string): boolean => ['39C', 'EDGE-AWAY'].includes(word.toUpperCase());
+    const found = readSubmissions('a.txt', utf8(line), isPaper);
+    expect(isUnreadable(found) ? found : short(found)).toEqual([row]);
+  });
+
   it('counts its lines, comments and empty ones apart', () => {
     const found = read('a.txt', '# Tuesday\r\nK7 1 R\r\n\r\nK8 1 L');
     expect(short(found)).toEqual(['2|K7||1|R|', '4|K8||1|L|']);
