@@ -2,8 +2,10 @@
 import { writeAddress } from '../cube/address.ts';
 import { caseOf, familyOf } from '../cube/cases.ts';
 import { writeCondition } from '../cube/teach/conditions.ts';
+import { phasesOf } from '../cube/teach/phases.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
 import type { ChoiceClaim, Claim, SolutionClaim } from '../lesson/claim.ts';
+import { phaseClaims } from '../lesson/phase-claims.ts';
 import { ruleField } from '../lesson/prove-rules.ts';
 import { positionAt } from '../lesson/source.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
@@ -44,6 +46,7 @@ function solutionClaims(paper: PracticePaper, item: PaperItem, e: SolveExercise,
     length: lengthOf(turns),
     shortest,
     proved: true,
+    ...phaseClaims(phasesOf(e.cube, turns, e.goal, paper.student.proved.lesson.triggers), making.wide),
   }));
 }
 
