@@ -53,6 +53,8 @@ export interface PracticeRequest {
   /** So many of the items to solve have a further slot open. */
   readonly open: number;
   readonly only: PracticeFilter;
+  /** Undefined if all that was taught is practised. */
+  readonly onlyAt: Span | undefined;
   /** Files of earlier lessons, the latest first, as the lesson names them: from its own folder. */
   readonly earlier: readonly { readonly file: string; readonly span: Span }[];
   /** Check words in capitals; undefined: our own list. */

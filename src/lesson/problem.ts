@@ -351,6 +351,11 @@ export const PROBLEM_KINDS = {
     cause: 'There is too little to choose from for papers of the same difficulty.',
     remedy: 'Teach more cases, or ask for fewer exercises.',
   },
+  'practice-shown': {
+    severity: 'warning',
+    cause: 'A practice paper prints turns in one item that solve another, since there is too little to choose from.',
+    remedy: 'Teach more cases, or ask for fewer exercises.',
+  },
   'practice-missing': {
     severity: 'error',
     cause: 'A roster is given for a lesson that asks for no practice.',

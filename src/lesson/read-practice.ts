@@ -51,6 +51,7 @@ export function practiceAt(
       hand: only.hand,
       turns: only.turns,
     },
+    onlyAt: written.only && at('only'),
     earlier: (written.earlier ?? []).map((file, i) => ({ file, span: at('earlier', i) })),
     words: words?.map((word) => word.toUpperCase()),
     wordsAt: { span: words ? at('words') : at() },

@@ -26,18 +26,18 @@ export function partsFor(items: number, words: readonly string[]): number[] | un
   return best[items];
 }
 
-/** Different words of these lengths, none of `not` where it can be helped. */
+/** Different words of these lengths where there are enough, those used longest ago. `used`: by word, on which paper last. */
 export function drawWords(
   parts: readonly number[],
   words: readonly string[],
-  not: readonly string[],
+  used: ReadonlyMap<string, number>,
   random: Random,
 ): string[] {
   const drawn: string[] = [];
+  const lastUse = (word: string): number => (drawn.includes(word) ? Number.POSITIVE_INFINITY : (used.get(word) ?? -1));
   for (const length of parts) {
     const fitting = random.shuffled(words.filter((w) => w.length === length));
-    const fresh = fitting.filter((w) => !drawn.includes(w));
-    drawn.push(fresh.find((w) => !not.includes(w)) ?? fresh[0] ?? fitting[0]!);
+    drawn.push(fitting.reduce((a, b) => (lastUse(b) < lastUse(a) ? b : a)));
   }
   return drawn;
 }

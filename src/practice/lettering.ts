@@ -18,11 +18,14 @@ const PLAIN_LETTERS = 'ABCDEFGHIJKLMNOP';
 const SHORTEST_WORD = 3;
 const rightOf = (e: Exercise): number => (e.form === 'choice' ? e.right[0]! : -1);
 
-/** The check words of a paper and the letters of its items; undefined if the list of words does not do. */
+/**
+ * The check words of a paper and the letters of its items; undefined if the list of words does not do. `used`: by
+ * word, on which paper of the class it stood last.
+ */
 export function lettering(
   exercises: readonly Exercise[],
   wordList: readonly string[],
-  not: readonly string[],
+  used: ReadonlyMap<string, number>,
   random: Random,
 ): Lettering | undefined {
   const orders = exercises.map((e) => (e.form === 'choice' ? random.shuffled(e.options.map((_, i) => i)) : []));
@@ -31,7 +34,7 @@ export function lettering(
   if (lettered.length < SHORTEST_WORD) return { words: [], items };
   const parts = partsFor(lettered.length, wordList);
   if (!parts) return undefined;
-  const words = drawWords(parts, wordList, not, random);
+  const words = drawWords(parts, wordList, used, random);
   let from = 0;
   for (const word of words) {
     const places = lettered.slice(from, from + word.length);

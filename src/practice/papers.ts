@@ -4,7 +4,7 @@ import type { Level, PracticeRequest } from '../lesson/practice.ts';
 import type { Problem, Span } from '../lesson/problem.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { CHECK_WORDS } from './check-words.ts';
-import { balance, type Choosing, chooseAll, total } from './choose.ts';
+import { balance, type Choosing, chooseAll, givenAway, total } from './choose.ts';
 import { type Desk, deskOf, groupsOf } from './desk.ts';
 import type { Exercise } from './exercise.ts';
 import type { Candidate } from './kinds/kind.ts';
@@ -68,6 +68,13 @@ const uneven = ({ span }: PracticeRequest, { code, difficulty, target }: Practic
   hint: 'teach more cases, or ask for fewer exercises, so that there is more to choose from',
 });
 
+const shown = ({ span }: PracticeRequest, code: string, [by, of]: readonly [number, number]): Problem => ({
+  code: 'practice-shown',
+  span,
+  message: `on paper ${code} item ${by + 1} shows an answer to item ${of + 1}`,
+  hint: 'teach more cases, or ask for fewer exercises, so that there is more to choose from',
+});
+
 export interface Papers {
   readonly papers: readonly PracticePaper[];
   /** With an error among them the papers are not whole. */
@@ -82,6 +89,7 @@ export function makePapers(request: PracticeRequest, students: readonly Student[
   const setUps = startSetUps();
   const all = new Coverage();
   const wordList = request.words ?? CHECK_WORDS;
+  const wordsUsed = new Map<string, number>();
   let before: readonly Candidate[] = [];
   for (const [position, student] of students.entries()) {
     const desk =
@@ -96,10 +104,11 @@ export function makePapers(request: PracticeRequest, students: readonly Student[
     const target = targetOf(groups.flatMap((g) => g.shelves));
     balance(chosen, target, choosing);
     const exercises = chosen.map(({ proved }) => proved.exercise);
-    const letters = lettering(exercises, wordList, papers.at(-1)?.checkWords ?? [], random);
+    const letters = lettering(exercises, wordList, wordsUsed, random);
     if (!letters) {
       return { papers, problems: [...problems, wordsLacking(request, exercises.filter(isLettered).length)] };
     }
+    for (const word of letters.words) wordsUsed.set(word, position);
     const paper: PracticePaper = {
       code: paperCode(lessonName(student.proved), request.seed, position),
       student,
@@ -115,6 +124,9 @@ export function makePapers(request: PracticeRequest, students: readonly Student[
       target,
     };
     if (100 * Math.abs(paper.difficulty - target) > MOST_OFF * target) problems.push(uneven(request, paper));
+    const [pair] = givenAway(chosen);
+    if (pair && !problems.some(({ code }) => code === 'practice-shown'))
+      problems.push(shown(request, paper.code, pair));
     papers.push(paper);
     before = chosen.map((one) => one.candidate);
   }

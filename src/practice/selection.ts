@@ -79,9 +79,11 @@ export function ranked(
     .map(({ one }) => one);
 }
 
+/** In points: the difficulty in the middle of a shelf; of an empty one 0. */
+export const middleOf = (shelf: Shelf): number => shelf[shelf.length >> 1]?.difficulty ?? 0;
+
 /** In points: what a paper of these shelves should come to. */
-export const targetOf = (shelves: readonly Shelf[]): number =>
-  shelves.reduce((sum, shelf) => sum + (shelf[shelf.length >> 1]?.difficulty ?? 0), 0);
+export const targetOf = (shelves: readonly Shelf[]): number => shelves.reduce((sum, shelf) => sum + middleOf(shelf), 0);
 
 /**
  * How many evenings ago the lessons were that come back, of so many earlier ones: 1, 2, 4, 8 … Distances that grow keep

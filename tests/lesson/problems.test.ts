@@ -27,6 +27,7 @@ const TOLD_ELSEWHERE = [
   'practice-too-few',
   'practice-words',
   'practice-uneven',
+  'practice-shown',
   'practice-missing',
   'roster-unreadable',
   'roster-column',

@@ -20,12 +20,26 @@ describe('check words', () => {
 
   it('are others than those of the neighbour, where the list has others', () => {
     const random = randomFor('words');
-    const first = drawWords([6, 4], CHECK_WORDS, [], random);
-    for (let i = 0; i < 50; i++) {
-      const next = drawWords([6, 4], CHECK_WORDS, first, random);
-      expect(next.some((word) => first.includes(word))).toBe(false);
+    const used = new Map<string, number>();
+    let before: string[] = [];
+    for (let paper = 0; paper < 50; paper++) {
+      const next = drawWords([6, 4], CHECK_WORDS, used, random);
+      expect(next.some((word) => before.includes(word))).toBe(false);
+      for (const word of next) used.set(word, paper);
+      before = next;
     }
-    expect(drawWords([4], ['SLOT'], ['SLOT'], random)).toEqual(['SLOT']);
+    expect(drawWords([4], ['SLOT'], new Map([['SLOT', 0]]), random)).toEqual(['SLOT']);
+  });
+
+  it('come back only when all others of their length have been used', () => {
+    const used = new Map<string, number>();
+    const six = CHECK_WORDS.filter((word) => word.length === 6);
+    const drawn = six.map((_, paper) => {
+      const [word] = drawWords([6], CHECK_WORDS, used, randomFor(paper));
+      used.set(word!, paper);
+      return word;
+    });
+    expect(new Set(drawn)).toEqual(new Set(six));
   });
 
   it('are the only words that the letters can spell', () => {

@@ -3,8 +3,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { reprove } from '../../src/audit/reprove.ts';
 import { writeAddress } from '../../src/cube/address.ts';
-import { familyOf } from '../../src/cube/cases.ts';
+import { caseOf, familyOf } from '../../src/cube/cases.ts';
 import { HANDS } from '../../src/cube/search/hands.ts';
 import { featuresOf } from '../../src/cube/teach/features.ts';
 import { writeTurns } from '../../src/cube/turns.ts';
@@ -67,6 +68,33 @@ describe.each(samples)('papers of %s', (name) => {
         items.forEach((item, i) => {
           if (before[i]) expect(idOf(item), `item ${i + 1}`).not.toBe(idOf(before[i]));
         });
+      });
+    }
+  });
+
+  it('have no two items of one case with turns to see, none that shows an answer of another, and neighbours other cases', () => {
+    const sightOf = ({ exercise: { address, slot } }: PaperItem): string => `${writeAddress(caseOf(address))} ${slot}`;
+    for (const one of loaded) {
+      const { papers } = papersOf(one, aClass(8));
+      papers.forEach(({ items }, n) => {
+        const withTurns = items.filter(({ exercise: { kind } }) =>
+          ['picture', 'slip', 'solve', 'drill'].includes(kind),
+        );
+        expect(new Set(withTurns.map(sightOf)).size).toBe(withTurns.length);
+        const before = papers[n - 1]?.items ?? [];
+        expect(items.filter((item, i) => before[i] && sightOf(item) === sightOf(before[i]))).toEqual([]);
+        const lines = items.flatMap(({ exercise: e }) =>
+          e.kind === 'slip' && e.form === 'choice'
+            ? e.options.flatMap((o) => (o.says === 'turns' ? [o.turns] : []))
+            : [],
+        );
+        for (const { exercise: e } of items.filter((item) => item.exercise.form === 'solve')) {
+          const solving = lines.filter((turns) => {
+            const claim = { setup: writeTurns(e.setup), solution: writeTurns(turns), pair: e.slot, kept: e.goal.kept };
+            return reprove(claim).verdict === 'solves';
+          });
+          expect(solving).toEqual([]);
+        }
       });
     }
   });
@@ -226,6 +254,26 @@ describe('a paper', () => {
     expect(lesson.slice(problems[0]!.span.start, problems[0]!.span.end)).toContain('40');
   });
 
+  it('tells once where one item shows an answer of another, for want of others', () => {
+    const lesson = SMALL_LESSON.replace('family:', 'practice:\n  items: { slip: 1, solve: 8 }\nfamily:');
+    const { papers, problems } = papersOf(load(lesson), aClass(1));
+    expect(problems.filter(({ code }) => code !== 'practice-uneven')).toMatchObject([
+      {
+        code: 'practice-shown',
+        message: expect.stringMatching(/^on paper \w{3} item 1 shows an answer to item [2-9]$/),
+      },
+    ]);
+    expect(papers).toHaveLength(1);
+  });
+
+  it('says that it is "only" that leaves too few', () => {
+    const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 4 }, only: { turns: 2 } }));
+    const [problem] = papersOf(one, aClass(1)).problems;
+    expect(problem).toMatchObject({ code: 'practice-too-few', hint: 'widen only, or ask for fewer' });
+    const { text } = one.proved!.lesson.source;
+    expect(text.slice(problem!.span.start, problem!.span.end)).toContain('turns');
+  });
+
   it('tells of a list of check words that does not come out, where it stands', () => {
     const lesson = SMALL_LESSON.replace('family:', 'practice:\n  items: { edge: 7 }\n  words: [SLOT, FRONT]\nfamily:');
     const { problems } = papersOf(load(lesson), aClass(1));
@@ -253,35 +301,35 @@ describe('a paper', () => {
     expect(table).toMatchInlineSnapshot(`
       [
         {
-          "checkWords": "PLANET",
+          "checkWords": "CAMERA",
           "code": "3E4",
-          "difficulty": 730,
+          "difficulty": 729,
           "items": [
-            "likeness UFL:F FL:F FR | PG | R U L' U L U' R' U'",
-            "likeness UBR:B BL:B FR | LT | L U R U' R' U' L'",
-            "edge UFL:F FL:F FR | KA | R U L' U L U' R' U'",
-            "edge UFR:R BL:B FR | XN | L U R U' R' U' L' U",
-            "picture UBL:L FL:F FR | GZEA | L' U R U' R' U' L U'",
-            "slip UFR:R BL:B FR | MLTR | L R U' R' U' L' U",
+            "likeness UBL:L FL:F FR | CM | L' U R U' R' U' L U'",
+            "likeness UBR:B BL:B FR | AR | L U R U' R' U' L'",
+            "edge UFL:F FL:F FR | LM | R U L' U L U' R' U'",
+            "edge UFR:R BL:B FR | YE | L U R U' R' U' L' U",
+            "picture UBL:L FL:F FR | MYRZ | L' U R U' R' U' L U'",
+            "slip UFR:R BL:B FR | GHAM | L R U' R' U' L' U",
             "place UFL:F BL:B FR |  | R U L U L' U2 R' U",
-            "solve UFR:R BL:B FR |  | R U L U L' U2 R'",
+            "solve UFL:F FL:F FR |  | L' R U' R' U' L U2",
             "solve UFL:F FL:F FR BL |  | L' R U' R' U' L U2",
             "drill UBR:B BL:B FR |  | L U R U' R' U' L'",
           ],
         },
         {
-          "checkWords": "DRAGON",
+          "checkWords": "PLANET",
           "code": "G4G",
           "difficulty": 727,
           "items": [
-            "likeness UBR:B FL:F FR | ND | L' U R U' R' U' L",
-            "likeness UBL:L BL:B FR | YR | L U R U' R' U' L' U'",
-            "edge UFR:R FL:F FR | AS | L' U R U' R' U' L U",
-            "edge UBR:B BL:B FR | GL | L U R U' R' U' L'",
-            "picture UFL:F BL:B FR | OEHL | R U L U L' U2 R' U",
-            "slip UFL:F FL:F FR | EGWN | L' R U' R' U' L U2",
+            "likeness UFL:F BL:B FR | HP | R U L U L' U2 R' U",
+            "likeness UBL:L FL:F FR | AL | L' U R U' R' U' L U'",
+            "edge UBL:L BL:B FR | AS | L U R U' R' U' L' U'",
+            "edge UBL:L FL:F FR | NW | L' U R U' R' U' L U'",
+            "picture UFL:F BL:B FR | EKSW | R U L U L' U2 R' U",
+            "slip UFL:F FL:F FR | HKNT | L' R U' R' U' L U2",
             "place UBR:B FL:F FR |  | L' U R U' R' U' L",
-            "solve UBR:B BL:B FR |  | L U R U' R' U' L'",
+            "solve UFR:R BL:B FR |  | R U L U L' U2 R'",
             "solve UFL:F BL:B FR FL |  | L R U' R' U' L' U2",
             "drill UBL:L FL:F FR |  | L' R U' R' U' L U'",
           ],
