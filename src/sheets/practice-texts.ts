@@ -39,7 +39,10 @@ export function optionSpans(option: Option, texts: RuleTexts): Span[] {
     case 'word':
       return [plain(texts.making.words.practice.options[option.word])];
     case 'rule':
-      return textSpans(wholeText(option.rule, texts) ?? '', texts);
+      // A colour's square beside the letter of a choice would be taken for a box to tick.
+      return textSpans(wholeText(option.rule, texts) ?? '', texts).map((span) =>
+        span.kind === 'swatch' ? plain(span.text) : span,
+      );
   }
 }
 

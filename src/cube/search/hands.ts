@@ -8,7 +8,7 @@
  */
 import type { Face } from '../faces.ts';
 import { type FaceTurn, faceTurn } from '../spots.ts';
-import { mirror, type Quarters, TURNS, type Turn } from '../turns.ts';
+import { type Quarters, TURNS, type Turn } from '../turns.ts';
 import { effect, STRAIGHT, type View } from '../view.ts';
 
 export interface HandModel {
@@ -155,9 +155,12 @@ interface Rotation {
 const rotationCost = ({ letter, quarters }: Turn, model: HandModel): number =>
   model.quarter[letter] + (quarters === 2 ? model.half : 0);
 
-/** From each view the cheapest way to every other: any is reached by two rotations at most. */
+/**
+ * From each view the cheapest way to every other. Two rotations reach any; where a club's figures make more of them
+ * cheaper, shortest paths find those (Floyd, Algorithm 97, Communications of the ACM 5(6), 1962).
+ */
 function rotationsOf(model: HandModel): readonly (readonly Rotation[])[] {
-  return VIEWS.map((from) => {
+  const ways = VIEWS.map((from) => {
     const best = new Map<View, Rotation>();
     const offer = (to: View, turns: readonly Turn[]): void => {
       const cost = turns.reduce((sum, turn) => sum + rotationCost(turn, model), 0);
@@ -168,8 +171,18 @@ function rotationsOf(model: HandModel): readonly (readonly Rotation[])[] {
       offer(middle, [first]);
       for (const second of ROTATIONS) offer(effect(second, middle).view, [first, second]);
     }
-    return [...best.values()];
+    return best;
   });
+  for (const middle of VIEWS) {
+    for (const from of VIEWS) {
+      for (const to of VIEWS) {
+        const [one, two, known] = [ways[from]!.get(middle), ways[middle]!.get(to), ways[from]!.get(to)];
+        if (!one || !two || !known || one.cost + two.cost > known.cost - 1e-9) continue;
+        ways[from]!.set(to, { to, cost: one.cost + two.cost, turns: [...one.turns, ...two.turns] });
+      }
+    }
+  }
+  return ways.map((best) => [...best.values()]);
 }
 
 /** Models are few and used for thousands of solutions. */
@@ -242,12 +255,6 @@ function cheapest(
 }
 
 const rounded = (cost: number): number => Math.round(cost * 100) / 100;
-
-/** The same for those who lead with the left hand: done in a mirror. */
-export function easiestLeft(turns: readonly Turn[], model: HandModel = HANDS, limits: HandLimits = {}): Execution {
-  const { turns: mirrored, cost } = easiest(mirror(turns), model, limits);
-  return { turns: mirror(mirrored), cost };
-}
 
 /** What a solution costs as it is written, with all its rotations, from the best grips for it. */
 export function costAsWritten(turns: readonly Turn[], model: HandModel = HANDS): number {

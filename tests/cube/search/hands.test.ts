@@ -1,7 +1,7 @@
 /** The cheapest way for hands, held against trying every way of a few turns. */
 import { describe, expect, it } from 'vitest';
 import { afterTurns, solvedCube } from '../../../src/cube/cube.ts';
-import { costAsWritten, easiest, easiestLeft, HANDS } from '../../../src/cube/search/hands.ts';
+import { costAsWritten, type Execution, easiest, HANDS } from '../../../src/cube/search/hands.ts';
 import { mirror, TURNS, type Turn, writeTurns } from '../../../src/cube/turns.ts';
 import { randomFrom } from '../../random.ts';
 import { turnsIn } from '../read.ts';
@@ -10,6 +10,12 @@ const FACE_TURNS = TURNS.filter((t) => t.kind === 'face');
 const SEED = 99;
 
 const stateAfter = (turns: readonly Turn[]): string => afterTurns(solvedCube(), turns).spots.join();
+
+/** As those do it who lead with the left hand. */
+function easiestLeft(turns: readonly Turn[]): Execution {
+  const { turns: mirrored, cost } = easiest(mirror(turns));
+  return { turns: mirror(mirrored), cost };
+}
 
 /** Every way to write some face turns with at most so many written turns, by trying all. */
 function cheapestByTrying(wanted: readonly Turn[], most: number): number {
@@ -92,5 +98,13 @@ describe('easiest', () => {
   it('follows a club that likes other things', () => {
     const loved = { ...HANDS, quarter: { ...HANDS.quarter, B: 0.2 } };
     expect(writeTurns(easiest(turnsIn("B U B'"), loved).turns)).toBe("B U B'");
+  });
+
+  it('is the cheapest too where a club likes three rotations better than one', () => {
+    const odd = { ...HANDS, quarter: { ...HANDS.quarter, x: 0, y: 0, z: 20 } };
+    // x x y' brings the back in front and turns it over; R and U there are B and D here.
+    const byHand = costAsWritten(turnsIn("x x y' R' U' R U R' U' R U"), odd);
+    expect(stateAfter(turnsIn("x x y' R' U' R U R' U' R U"))).toBe(stateAfter(turnsIn("B' D' B D B' D' B D")));
+    expect(easiest(turnsIn("B' D' B D B' D' B D"), odd).cost).toBeLessThanOrEqual(byHand + 0.005);
   });
 });
