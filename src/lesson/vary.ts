@@ -5,7 +5,7 @@
 import { type Colour, coloursHeld, type FaceColours, type Hold, oppositeColour } from '../cube/colours.ts';
 import { FACES, type Face } from '../cube/faces.ts';
 import { SLOTS, type Slot } from '../cube/goal.ts';
-import { mirroredAddress } from '../cube/search/mirrored.ts';
+import { IN_SIDE_MIRROR, mirroredAddress } from '../cube/mirrored.ts';
 import { mirroredCondition } from '../cube/teach/conditions.ts';
 import { type Counsel, turnsTheCube } from '../cube/teach/rules.ts';
 import { mirror, type WideSpelling } from '../cube/turns.ts';
@@ -23,7 +23,6 @@ export interface Variation {
 }
 
 const MIRRORED_FACE: Readonly<Record<Face, Face>> = { U: 'U', D: 'D', F: 'F', B: 'B', R: 'L', L: 'R' };
-const MIRRORED_SLOT: Readonly<Record<Slot, Slot>> = { FR: 'FL', FL: 'FR', BL: 'BR', BR: 'BL' };
 const OTHER_HAND = { right: 'left', left: 'right' } as const;
 const SAME_FACE = Object.fromEntries(FACES.map((f) => [f, f])) as Record<Face, Face>;
 
@@ -61,7 +60,7 @@ const changedLine = (change: Change, line: TextLine | undefined): TextLine | und
 const changedProse = (change: Change, prose: Prose): Prose => prose.map((p) => changedPhrases(change, p));
 
 const changedSlots = (change: Change, slots: readonly Slot[]): Slot[] =>
-  SLOTS.filter((s) => slots.includes(change.mirrored ? MIRRORED_SLOT[s] : s));
+  SLOTS.filter((s) => slots.includes(change.mirrored ? IN_SIDE_MIRROR[s] : s));
 
 function changedSolution(change: Change, solution: Solution): Solution {
   const turns = change.mirrored ? mirror(solution.turns) : solution.turns;
@@ -77,7 +76,7 @@ function changedCase(lesson: Change, scheme: FaceColours, c: Case): Case {
     hold,
     colours,
     name: changedLine(change, c.name),
-    slot: change.mirrored ? MIRRORED_SLOT[c.slot] : c.slot,
+    slot: change.mirrored ? IN_SIDE_MIRROR[c.slot] : c.slot,
     open: changedSlots(change, c.open),
     setup: change.mirrored ? mirror(c.setup) : c.setup,
     solutions: c.solutions.map((s) => changedSolution(change, s)),

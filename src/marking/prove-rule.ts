@@ -2,7 +2,7 @@
 import type { Address } from '../cube/address.ts';
 import { familyOf } from '../cube/cases.ts';
 import type { Slot } from '../cube/goal.ts';
-import { mirroredAddress } from '../cube/search/mirrored.ts';
+import { IN_SIDE_MIRROR, mirroredAddress } from '../cube/mirrored.ts';
 import { readCondition } from '../cube/teach/conditions.ts';
 import { FEATURE_NAMES, featuresOf } from '../cube/teach/features.ts';
 import { type Condition, fits } from '../cube/teach/rules.ts';
@@ -52,8 +52,6 @@ export function ruleTable(entries: readonly Entry[]): RuleTable {
     : undefined;
 }
 
-const MIRRORED: Readonly<Record<Slot, Slot>> = { FR: 'FL', FL: 'FR', BL: 'BR', BR: 'BL' };
-
 function applying(table: readonly RuleRead[], address: Address, seen: Slot): RuleRead | undefined {
   const family = familyOf(address);
   const sighting = { address, seen, features: featuresOf({ address, seen }) };
@@ -71,7 +69,7 @@ export function ruleOf(
   table: RuleTable,
 ): NamedRule | { readonly why: string } | undefined {
   if (id === undefined || !table) return undefined;
-  const found = [applying(table, address, pair), applying(table, mirroredAddress(address), MIRRORED[pair])];
+  const found = [applying(table, address, pair), applying(table, mirroredAddress(address), IN_SIDE_MIRROR[pair])];
   const named = found.find((rule) => rule && `rule.${rule.named.number}` === id)?.named;
   const [is] = found;
   return named ?? { why: `the file says that ${id} applies, the cube says ${is ? `rule.${is.named.number}` : 'none'}` };

@@ -2,12 +2,14 @@
 import { writeAddress } from '../cube/address.ts';
 import { caseOf, type Family } from '../cube/cases.ts';
 import { SLOTS } from '../cube/goal.ts';
-import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
+import { type Block, mm, type Sheet } from '../layout/blocks.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
+import { headRule } from './heading.ts';
 import { casePicture } from './panel.ts';
 import { type Making, printedTurns, signsOf } from './phrases.ts';
+import { grey, line, note, plain } from './texts.ts';
 
 const PICTURE = mm(24);
 const GAP = mm(5);
@@ -22,8 +24,6 @@ export interface BookletFacts {
   /** Undefined if no lessons were named. */
   readonly coverage: Coverage | undefined;
 }
-
-const plain = (text: string): Span[] => [{ kind: 'plain', text }];
 
 /** One position of the pair: picture, set-up, solutions. */
 function position({ case: c, ...proved }: ProvedCase, making: Making): Block {
@@ -69,7 +69,7 @@ function panel(positions: readonly ProvedCase[], number: number, facts: BookletF
           { kind: 'strong', text: address },
         ],
       },
-      { kind: 'text', role: 'P', style: 'note', ink: 'grey', spans: plain(notes.join(' · ')) },
+      note(grey(notes.join(' · '))),
       {
         kind: 'grid',
         columns: SLOTS.length,
@@ -95,7 +95,7 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
     const heading = words.family(family, panels.length);
     return [
       ...(i > 0 ? [{ kind: 'space', height: mm(6) } as const] : []),
-      { kind: 'text', role: 'H2', style: 'heading', spans: plain(heading), bookmark: heading, keepWithNext: true },
+      { kind: 'text', role: 'H2', style: 'heading', spans: [plain(heading)], bookmark: heading, keepWithNext: true },
       { kind: 'space', height: mm(2) },
       ...panels.flatMap((positions): Block[] => [
         panel(positions, ++number, facts, making),
@@ -111,17 +111,9 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
     title,
     language,
     body: [
-      { kind: 'text', role: 'H1', style: 'title', spans: plain(title), bookmark: title },
-      {
-        kind: 'text',
-        role: 'P',
-        style: 'note',
-        ink: 'grey',
-        spans: plain([words.about(cases), ...(taught === undefined ? [] : [words.covered(taught, cases)])].join(' · ')),
-      },
-      { kind: 'space', height: mm(2) },
-      { kind: 'rule', weight: 'heavy' },
-      { kind: 'space', height: mm(4) },
+      { kind: 'text', role: 'H1', style: 'title', spans: [plain(title)], bookmark: title },
+      note(grey([words.about(cases), ...(taught === undefined ? [] : [words.covered(taught, cases)])].join(' · '))),
+      ...headRule(mm(4)),
       {
         kind: 'columns',
         gap: mm(7),
@@ -135,10 +127,7 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
             child: {
               kind: 'stack',
               gap: mm(2),
-              children: [
-                { kind: 'text', role: 'P', style: 'body', spans: plain(words.howToRead) },
-                { kind: 'text', role: 'P', style: 'note', spans: plain(signsOf(making).join(' ')) },
-              ],
+              children: [line('body', plain(words.howToRead)), note(plain(signsOf(making).join(' ')))],
             },
           },
         ],

@@ -1,14 +1,15 @@
 /** ProvedLesson -> the handout: head, explanation, a panel for each case. */
-import { type Block, type ColumnsBlock, mm, type Sheet, type Span } from '../layout/blocks.ts';
+import { type Block, type ColumnsBlock, mm, type Sheet } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedPart } from '../lesson/proved.ts';
 import { drawHold } from '../svg/draw-hold.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
-import { clubLine, dotted, titleBlock } from './heading.ts';
+import { clubLine, dotted, headRule, headToFill, titleBlock } from './heading.ts';
 import { casePanel } from './panel.ts';
 import { lineSpans, type Making, noteBlocks, plainText, signsOf, textBlocks } from './phrases.ts';
 import { promisesOf } from './promises.ts';
+import { note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(26);
 const ASIDE = mm(54);
@@ -21,40 +22,20 @@ const TALLEST_OPENING = mm(150);
 const NARROWEST_TEXT = mm(55);
 const NARROWEST_PANEL = mm(78);
 
-const plain = (text: string): Span[] => [{ kind: 'plain', text }];
-const small = (spans: readonly Span[]): Block => ({ kind: 'text', role: 'P', style: 'note', spans });
-
 /** Club and course above the title, what is promised below it, lines for name and date beside them. */
 function head(proved: ProvedLesson, making: Making): Block[] {
   const { lesson } = proved;
-  const { handout } = making.words;
   const promises = promisesOf(proved, making.words);
   const below = [
     ...dotted([lesson.audience], making),
-    ...(promises ? plain(`${lesson.audience ? ' · ' : ''}${promises}`) : []),
+    ...(promises ? [plain(`${lesson.audience ? ' · ' : ''}${promises}`)] : []),
   ];
   const titles: Block[] = [
     ...clubLine(lesson, making),
     titleBlock(lesson, making),
     ...(below.length > 0 ? [{ kind: 'text', role: 'P', style: 'note', ink: 'grey', spans: below } as const] : []),
   ];
-  const lines: Block[] = [
-    { kind: 'write-line', label: handout.name },
-    { kind: 'write-line', label: handout.date },
-  ];
-  return [
-    {
-      kind: 'columns',
-      gap: mm(10),
-      columns: [
-        { width: { share: 1 }, child: { kind: 'stack', gap: 0, children: titles } },
-        { width: mm(50), child: { kind: 'stack', gap: mm(2), children: lines } },
-      ],
-    },
-    { kind: 'space', height: mm(2) },
-    { kind: 'rule', weight: 'heavy' },
-    { kind: 'space', height: mm(4) },
-  ];
+  return [headToFill(titles, making), ...headRule(mm(4))];
 }
 
 /** How to hold the cube. */
@@ -66,7 +47,7 @@ function orientation(lesson: Lesson, making: Making): Block {
     gap: mm(1),
     children: [
       { kind: 'figure', scene: drawHold({ colours: lesson.colours, ink, words }), width: PICTURE },
-      small([{ kind: 'strong', text: `${hold}: ` }, ...plain(holdWords(lesson.colours.D, lesson.hold.front))]),
+      note(strong(`${hold}: `), plain(holdWords(lesson.colours.D, lesson.hold.front))),
     ],
   };
 }
@@ -78,7 +59,7 @@ function legend({ words, ink }: Making): Block {
     gap: mm(1),
     children: [
       { kind: 'figure', scene: openViewLegend(words, ink), width: PICTURE },
-      small([{ kind: 'strong', text: words.handout.reading }]),
+      note(strong(words.handout.reading)),
     ],
   };
 }
@@ -87,7 +68,7 @@ function legend({ words, ink }: Making): Block {
 function signs(proved: ProvedLesson, making: Making): Block {
   const { stuckStaysOpen } = making.words.handout;
   const someStuck = proved.cases.some(({ goal, case: c }) => goal.kept.length < 3 - c.open.length);
-  return small(plain([...signsOf(making), ...(someStuck ? [stuckStaysOpen] : [])].join(' ')));
+  return note(plain([...signsOf(making), ...(someStuck ? [stuckStaysOpen] : [])].join(' ')));
 }
 
 /**
@@ -151,8 +132,8 @@ function glossary({ clubWords }: Lesson, { words }: Making): Block[] {
   if (entries.length === 0) return [];
   const { clubWords: heading, clubWord } = words.handout;
   return [
-    { kind: 'text', role: 'H2', style: 'heading', spans: plain(heading), keepWithNext: true },
-    ...entries.map(([ours, theirs]) => small(plain(clubWord(ours, theirs)))),
+    { kind: 'text', role: 'H2', style: 'heading', spans: [plain(heading)], keepWithNext: true },
+    ...entries.map(([ours, theirs]) => note(plain(clubWord(ours, theirs)))),
   ];
 }
 

@@ -1,5 +1,5 @@
 /** What the heads of all sheets of a lesson have in common. */
-import { type Block, mm, type Span } from '../layout/blocks.ts';
+import { type Block, mm, type Pt, type Span } from '../layout/blocks.ts';
 import type { Lesson, TextLine } from '../lesson/lesson.ts';
 import { lineSpans, type Making, plainText } from './phrases.ts';
 import { line, plain } from './texts.ts';
@@ -26,8 +26,28 @@ export const titleBlock = ({ title }: Lesson, making: Making): Block => ({
 });
 
 /** The heavy line below a head. */
-export const headRule = (): Block[] => [
+export const headRule = (below: Pt = mm(3)): Block[] => [
   { kind: 'space', height: mm(2) },
   { kind: 'rule', weight: 'heavy' },
-  { kind: 'space', height: mm(3) },
+  { kind: 'space', height: below },
 ];
+
+/** Titles with lines for name and date beside them, on what students write on. */
+export const headToFill = (titles: readonly Block[], { words: { handout } }: Making): Block => ({
+  kind: 'columns',
+  gap: mm(10),
+  columns: [
+    { width: { share: 1 }, child: { kind: 'stack', gap: 0, children: titles } },
+    {
+      width: mm(50),
+      child: {
+        kind: 'stack',
+        gap: mm(2),
+        children: [
+          { kind: 'write-line', label: handout.name },
+          { kind: 'write-line', label: handout.date },
+        ],
+      },
+    },
+  ],
+});

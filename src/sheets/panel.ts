@@ -13,6 +13,7 @@ import { drawCase } from '../svg/draw-case.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { CaseWhere } from '../words/words.ts';
 import { lineSpans, type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
+import { note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(35);
 const GUTTER = mm(4);
@@ -126,20 +127,13 @@ function solutionBlocks(proved: ProvedSolution, index: number, { address }: Prov
   ];
 }
 
-const note = (text: string, strong = false): Block => ({
-  kind: 'text',
-  role: 'P',
-  style: 'note',
-  spans: [{ kind: strong ? 'strong' : 'plain', text }],
-});
-
 /** What is otherwise than the reader has come to expect: the hold, and slots that are open. */
 function deviations({ case: c }: ProvedCase, lesson: Lesson, { words }: Making): Block[] {
   const { handout } = words;
   const isHeldOtherwise = c.hold.up !== lesson.hold.up || c.hold.front !== lesson.hold.front;
   return [
-    ...(isHeldOtherwise ? [note(`${handout.hold}: ${handout.holdWords(c.colours.D, c.hold.front)}`, true)] : []),
-    ...(c.open.length > 0 ? [note(handout.open(c.open))] : []),
+    ...(isHeldOtherwise ? [note(strong(`${handout.hold}: ${handout.holdWords(c.colours.D, c.hold.front)}`))] : []),
+    ...(c.open.length > 0 ? [note(plain(handout.open(c.open)))] : []),
   ];
 }
 

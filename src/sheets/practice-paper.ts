@@ -11,7 +11,7 @@ import { drawBlank } from '../svg/draw-place.ts';
 import type { Look } from '../svg/marks.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import type { Scene } from '../svg/scene.ts';
-import { clubLine } from './heading.ts';
+import { clubLine, headRule, headToFill } from './heading.ts';
 import { type Making, plainText, printedTurns, signsOf } from './phrases.ts';
 import { drawnOnce, itemId, lookOf, numberOf, optionSpans, pictureOf, textsOf } from './practice-texts.ts';
 import { grey, line, plain, strong } from './texts.ts';
@@ -261,10 +261,6 @@ function head(desk: Desk): Block[] {
     },
     line('body', strong(whose.join(' · '))),
   ];
-  const lines: Block[] = [
-    { kind: 'write-line', label: handout.name },
-    { kind: 'write-line', label: handout.date },
-  ];
   const hold = shownOnce('hold', desk, () => drawHold(look));
   const legend = shownOnce('legend', desk, () => openViewLegend(making.words, making.ink));
   const holdLine = line(
@@ -273,17 +269,8 @@ function head(desk: Desk): Block[] {
     plain(`${handout.holdWords(lesson.colours.D, lesson.hold.front)}. ${practice.start}`),
   );
   return [
-    {
-      kind: 'columns',
-      gap: mm(10),
-      columns: [
-        { width: { share: 1 }, child: { kind: 'stack', gap: 0, children: titles } },
-        { width: mm(50), child: { kind: 'stack', gap: mm(2), children: lines } },
-      ],
-    },
-    { kind: 'space', height: mm(2) },
-    { kind: 'rule', weight: 'heavy' },
-    { kind: 'space', height: mm(3) },
+    headToFill(titles, making),
+    ...headRule(),
     {
       kind: 'columns',
       gap: INNER_GAP,

@@ -6,12 +6,12 @@
 import { type Address, stuckSlots, writeAddress } from '../address.ts';
 import { homeSpot, pieceOf } from '../cube.ts';
 import { cornerOfSlot, SLOTS, type Slot } from '../goal.ts';
+import { mirroredAddress, mirroredSlots } from '../mirrored.ts';
 import { cubeWithPair } from '../place-pair.ts';
 import { CORNER_AFTER, EDGE_AFTER } from '../spots.ts';
 import { frameOf, keyIn } from './frame.ts';
 import { type HalfWordIndex, halfWordIndex } from './half-word-index.ts';
 import { HOME_KEY, KEY_PIECES, keyAfter, maskOfPieces } from './key.ts';
-import { mirroredAddress, mirroredSlots } from './mirrored.ts';
 import { followersAmong } from './normal-form.ts';
 import { eachWord } from './words.ts';
 

@@ -1,7 +1,7 @@
 /** Read the picture: which of four set-ups gives it? The wrong ones are those that a hasty look takes for it. */
 import { type Address, isSolvedAddress, writeAddress } from '../../cube/address.ts';
 import { caseOf, upToU } from '../../cube/cases.ts';
-import { mirroredAddress } from '../../cube/search/mirrored.ts';
+import { mirroredAddress } from '../../cube/mirrored.ts';
 import { edgeOf } from '../../cube/spots.ts';
 import { writeTurns } from '../../cube/turns.ts';
 import { doSetUp } from '../../lesson/set-up.ts';

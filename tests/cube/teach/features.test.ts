@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readAddress, writeAddress } from '../../../src/cube/address.ts';
 import { FAMILIES } from '../../../src/cube/cases.ts';
 import type { Slot } from '../../../src/cube/goal.ts';
-import { mirroredAddress } from '../../../src/cube/search/mirrored.ts';
+import { mirroredAddress } from '../../../src/cube/mirrored.ts';
 import {
   mirroredCondition,
   readCondition,
