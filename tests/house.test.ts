@@ -114,6 +114,11 @@ describe('the house', () => {
     expect(withFiles).toEqual(['layout/fonts.ts']);
   });
 
+  it('says at the head of every file what it is', () => {
+    const silent = files.filter((file) => !/^(#!.*\n)?\/\*\*/.test(readFileSync(join(SRC, file), 'utf8')));
+    expect(silent).toEqual([]);
+  });
+
   it('uses no clock and no chance outside the commands', () => {
     const using = files
       .filter((file) => roomOf(file) !== 'cli')

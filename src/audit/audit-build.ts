@@ -1,3 +1,4 @@
+/** A finished build read again: every claim of its file proved anew, and its texts looked for on the pages of the PDFs. */
 import { type Fault, readClaimsFile, type SolutionClaim } from './claims-file.ts';
 import { compare } from './compare.ts';
 import { readPdf } from './pdf-text.ts';

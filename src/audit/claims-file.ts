@@ -1,3 +1,4 @@
+/** The claims file as a stranger reads it: its form, and problems where it has another. */
 import { z } from 'zod';
 import { SLOTS, type Slot } from './places.ts';
 

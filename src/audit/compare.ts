@@ -1,3 +1,4 @@
+/** What a claim says held against what the second checker finds. */
 import type { SolutionClaim } from './claims-file.ts';
 import { addressText, cornerOf, isHome, type Place, pairSight, placeOf } from './places.ts';
 import { isPlainSequence, readTurns } from './read-turns.ts';

@@ -1,3 +1,4 @@
+/** The text of a PDF with its places, page by page. */
 /** One stretch of text as it stands on the page, in points. */
 export interface TextItem {
   readonly text: string;

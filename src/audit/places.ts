@@ -1,3 +1,4 @@
+/** Places, slots and pairs, read off the stickers. */
 import type { Stickers } from './stickers.ts';
 
 export const SLOTS = ['FR', 'FL', 'BL', 'BR'] as const;

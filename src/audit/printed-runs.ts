@@ -1,3 +1,4 @@
+/** Runs of turns among the texts of a page, as a reader sees them. */
 import type { TextItem } from './pdf-text.ts';
 import { PLACES } from './places.ts';
 import { PRINTED_TURN, readTurns } from './read-turns.ts';

@@ -1,3 +1,4 @@
+/** The second reader of notation, which shares nothing with the engine. */
 import type { Layer, Turn } from './stickers.ts';
 
 /** `at`: offset into the text, UTF-16 units from 0, of the first character that cannot be read. */

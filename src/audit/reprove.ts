@@ -1,3 +1,4 @@
+/** Proving a claim anew on the stickers, from its printed text alone. */
 import type { SolutionClaimText } from './claims-file.ts';
 import { addressText, CROSS, caseSight, cornerOf, familyOf, isHome, PLACES, type Place, pairSight } from './places.ts';
 import { lengthOf, readTurns } from './read-turns.ts';

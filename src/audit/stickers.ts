@@ -166,7 +166,7 @@ const ROTATIONS: readonly Stickers[] = [SOLVED, x, inTurn(x, x), undone(x), z, u
 ]);
 
 /** The rotation that has carried the centres to where they are. */
-export function netRotation(stickers: Stickers): Stickers {
+function netRotation(stickers: Stickers): Stickers {
   // Slices and rotations move the six centres as one body, so one of the 24 always fits.
   return ROTATIONS.find((rotation) => [49, 50, 51, 52, 53, 54].every((c) => rotation[c] === stickers[c]))!;
 }

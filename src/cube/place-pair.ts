@@ -1,4 +1,4 @@
-/** A cube for pictures and tables of one pair: its pieces where an address says, all else as solved as can be. */
+/** A cube for one pair: its pieces where an address says, all else as solved as can be. */
 import { type Address, SOLVED_ADDRESS, seenFrom } from './address.ts';
 import { type Cube, homeSpot, type Piece, pieceOf, solvedCube } from './cube.ts';
 import { cornerOfSlot, edgeOfSlot, type Slot } from './goal.ts';
@@ -14,7 +14,8 @@ function put(cube: Cube, piece: Piece, spot: number, faces: 2 | 3): void {
 
 /**
  * The pair of `slot` at an address. Twist, flip and parity of the rest are let go: turns may not be able to bring this
- * cube about, so it is for looking at the pair only.
+ * cube about. For all that is asked of the pair, the cross and the kept slots that makes no difference, since where turns
+ * take a piece depends on that piece alone, and the pieces put out of their places are of the top or of open slots.
  */
 export function cubeWithPair(address: Address, slot: Slot): Cube {
   const cube = solvedCube();

@@ -22,7 +22,7 @@ export interface CardGrid {
   readonly height: Pt;
 }
 
-export function cardGrid(shape: PageShape, least: Cards['least']): CardGrid {
+function cardGrid(shape: PageShape, least: Cards['least']): CardGrid {
   const left = Math.max(shape.left, shape.width - shape.right);
   const top = Math.max(shape.top, shape.height - shape.bottom);
   const [roomX, roomY] = [shape.width - 2 * left, shape.height - 2 * top];

@@ -1,3 +1,4 @@
+/** Text blocks -> a strip for each line, with swatches and turns within the text. */
 import type { Pt, TextBlock } from './blocks.ts';
 import { widthOf } from './fonts.ts';
 import type { Part } from './frames.ts';

@@ -1,3 +1,4 @@
+/** A turns block -> one strip: turns in their groups, lines and words under them, the ring with the length. */
 import type { Pt, TurnsBlock } from './blocks.ts';
 import { widthOf } from './fonts.ts';
 import { breakLines, type Finding, type Line, printed } from './lines.ts';

@@ -1,3 +1,4 @@
+/** Papers: their sizes, margins and the line of the foot. */
 import { mm, type Paper, type Pt } from './blocks.ts';
 
 /** A page's edges and the area that blocks may fill, in points from the top left corner. */

@@ -13,7 +13,7 @@ import { positionAt } from './source.ts';
 const caseText = ({ address }: ProvedCase): string => writeAddress(caseOf(address));
 
 /** Cases of the families that the lesson does not have; the solved pair is none that can be taught. */
-export function missingCases(families: readonly Family[], cases: readonly ProvedCase[]): string[] {
+function missingCases(families: readonly Family[], cases: readonly ProvedCase[]): string[] {
   const there = new Set(cases.map(caseText));
   const all = families.flatMap((family) =>
     casesOf(family)

@@ -29,7 +29,7 @@ export const holdSchema = z.strictObject({
   front: about(colour, 'The colour of the face towards the viewer.', 'green'),
 });
 
-export const schemeSchema = z.strictObject({
+const schemeSchema = z.strictObject({
   up: about(colour, 'Held one fixed way: the colour on top.', 'white'),
   front: about(colour, 'The colour in front.', 'green'),
   right: about(colour, 'The colour at the right.', 'red'),
@@ -84,7 +84,7 @@ export const everySchema = z.strictObject({
   slot: about(slot, SLOT, 'BL').optional(),
 });
 
-export const claimsSchema = z.strictObject({
+const claimsSchema = z.strictObject({
   cases: about(
     z.enum(['all', 'selection']),
     'all: every case of the families is here. selection: some of them, and the handout says so.',
@@ -103,7 +103,7 @@ export const claimsSchema = z.strictObject({
 const cost = () => z.number().min(0).max(20);
 
 /** What a club finds hard, in units of one turn of U: see HANDS in src/cube/search/hands.ts. */
-export const handsSchema = z.strictObject({
+const handsSchema = z.strictObject({
   ...(Object.fromEntries(
     ['U', 'D', 'R', 'L', 'F', 'B', 'M', 'E', 'S', 'x', 'y', 'z'].map((letter) => [
       letter,
@@ -184,7 +184,7 @@ export const ruleSchema = z.strictObject({
 export const TERMS = ['slot', 'pair', 'corner', 'edge', 'cross', 'set up', 'solve', 'hold', 'turn'] as const;
 export type Term = (typeof TERMS)[number];
 
-export const wordsSchema = z.strictObject(
+const wordsSchema = z.strictObject(
   Object.fromEntries(
     TERMS.map((term) => [term, about(text(), `What your club says for "${term}" in print.`).optional()]),
   ) as Record<Term, z.ZodOptional<z.ZodString>>,

@@ -56,7 +56,7 @@ const turnsLine = (label: string, turns: readonly Turn[], making: Making, rest: 
 });
 
 /** The turns of a solution in its phases, each with a few words. */
-export function phaseGroups({ phases, solution }: ProvedSolution, start: Standing | undefined, making: Making): Groups {
+function phaseGroups({ phases, solution }: ProvedSolution, start: Standing | undefined, making: Making): Groups {
   const { words } = making;
   if (!phases) return [{ turns: printedTurns(solution.turns, making) }];
   let stood = start;

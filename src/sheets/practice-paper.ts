@@ -206,7 +206,7 @@ function section(kind: ExerciseKind, items: readonly PaperItem[], desk: Desk): B
   return [...head, { kind: 'space', height: mm(2) }, ...body, { kind: 'space', height: mm(5) }];
 }
 
-/** `1–8 and 12`: the numbers of the items, runs drawn together. */
+/** `1–8, 12`: the numbers of the items, runs drawn together. */
 function numbersIn(items: readonly PaperItem[]): string {
   const runs: [number, number][] = [];
   for (const { number } of items) {

@@ -55,7 +55,7 @@ export const optionText = (option: Option, texts: RuleTexts): string =>
         .join('');
 
 /** The letter of an option, by its index. */
-export const letterOf = ({ order, letters }: PaperItem, option: number): string => letters[order.indexOf(option)]!;
+const letterOf = ({ order, letters }: PaperItem, option: number): string => letters[order.indexOf(option)]!;
 
 /** The answer as a student writes it: one letter, or several where options are to be put in order. */
 export const rightLetters = (item: PaperItem): string =>

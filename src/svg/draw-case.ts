@@ -22,7 +22,7 @@ import type { Scene } from './scene.ts';
 
 export const VIEWS = ['corner', 'open'] as const;
 export type ViewName = (typeof VIEWS)[number];
-export const PROJECTIONS: Readonly<Record<ViewName, Projection>> = { corner: CORNER_VIEW, open: OPEN_VIEW };
+const PROJECTIONS: Readonly<Record<ViewName, Projection>> = { corner: CORNER_VIEW, open: OPEN_VIEW };
 
 /**
  * A case as the viewer sees it now: the pair stands out, its own slot is an empty place with a dashed line around,

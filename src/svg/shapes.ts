@@ -7,7 +7,7 @@ export const rounded = (n: number): number => Math.round(n * 100) / 100 + 0;
 export const point = (x: number, y: number): Point => ({ x: rounded(x), y: rounded(y) });
 
 /** Twice the area; positive if the polygon runs clockwise on paper. */
-export const doubleArea = (points: readonly Point[]): number =>
+const doubleArea = (points: readonly Point[]): number =>
   points.reduce((sum, a, i) => {
     const b = points[(i + 1) % points.length]!;
     return sum + a.x * b.y - b.x * a.y;

@@ -1,3 +1,4 @@
+/** English of the booklet of all cases. */
 import type { BookletWords } from './words.ts';
 
 const WHEREABOUTS: Readonly<Record<string, string>> = { home: 'at home', top: 'on top', away: 'in a foreign slot' };

@@ -1,3 +1,4 @@
+/** English of the chart of a course. */
 import type { CourseWords } from './words.ts';
 
 const WHEREABOUTS: Readonly<Record<string, string>> = { home: 'at home', top: 'on top', away: 'in a foreign slot' };

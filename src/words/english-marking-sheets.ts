@@ -1,3 +1,4 @@
+/** English of slips and of the class's report. */
 import type { MarkingSheetWords } from './marking-sheets.ts';
 
 const ASKS: Readonly<Record<string, string>> = {

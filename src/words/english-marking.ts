@@ -1,3 +1,4 @@
+/** English of verdicts and near misses. */
 import type { MarkingWords, NearMissWords, Unsolved } from './marking.ts';
 
 const SIDE: Readonly<Record<string, string>> = { U: 'top', D: 'bottom', F: 'front', B: 'back', R: 'right', L: 'left' };

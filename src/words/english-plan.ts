@@ -1,3 +1,4 @@
+/** English of the running order. */
 import type { PlanWords } from './plan-words.ts';
 
 const turns = (count: number): string => `${count} ${count === 1 ? 'turn' : 'turns'}`;

@@ -1,3 +1,4 @@
+/** English of practice papers and keys. */
 import type { PracticeWords } from './practice-words.ts';
 
 const SIDES = { F: 'front', R: 'right', B: 'back', L: 'left' } as const;

@@ -1,3 +1,4 @@
+/** English of rules of thumb: questions, answers, statements, advice. */
 import type { FeatureWords, Lifted, RuleFeature, RuleWords } from './rule-words.ts';
 
 /** `a`, `a or b`, `a, b or c` */

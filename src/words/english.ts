@@ -1,3 +1,4 @@
+/** English: all words that are printed, and those of pictures. */
 import { booklet } from './english-booklet.ts';
 import { course } from './english-course.ts';
 import { marking } from './english-marking.ts';

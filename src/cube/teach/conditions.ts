@@ -27,7 +27,7 @@ const isSame = (one: readonly string[], two: readonly string[]): boolean =>
   one.length === two.length && one.every((value) => two.includes(value));
 
 /** The shortest way to write its values. */
-export function writeValues({ feature, values }: Condition): string {
+function writeValues({ feature, values }: Condition): string {
   const group = Object.entries(groupsOf(feature)).find(([, members]) => isSame(members, values));
   if (group) return group[0];
   const others = valuesOf(feature).filter((value) => !values.includes(value));

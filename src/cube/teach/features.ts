@@ -147,7 +147,7 @@ const turnedByU = (face: Face, quarters: number): Face => {
 };
 
 /** The quarter turn of a face that brings what is in a slot up; 1 clockwise, 3 counter-clockwise. */
-export function raising(face: Face, slot: Slot): 1 | 3 {
+function raising(face: Face, slot: Slot): 1 | 3 {
   const spot = cornerSpot(`D${slot}`, 'D');
   return isOnTop(cornerOf(CORNER_AFTER[24 * faceTurn(face, 1) + spot]!)) ? 1 : 3;
 }
@@ -273,7 +273,7 @@ export const VALUE_GROUPS: Readonly<Partial<Record<FeatureName, Readonly<Record<
   'cross colour': { sideways: ['front', 'back', 'left', 'right'] },
 };
 
-export const featureOf = (look: Look, name: FeatureName): string | undefined => FEATURES[name].of(look);
+const featureOf = (look: Look, name: FeatureName): string | undefined => FEATURES[name].of(look);
 
 /** All features of a sighting that have a meaning for it. */
 export function featuresOf(sighting: Sighting): Partial<Record<FeatureName, string>> {
