@@ -57,7 +57,8 @@ function liftAt(r: Reader, path: Path, text = 'any'): readonly Face[] | undefine
 
 /** Turns as they are written, or those of a trigger that is named. */
 function doneAt(r: Reader, path: Path, text: string, triggers: TriggerList): readonly Turn[] | undefined {
-  return triggers[text.trim()] ?? turnsAt(r, path, text);
+  const name = text.trim();
+  return (Object.hasOwn(triggers, name) ? triggers[name] : undefined) ?? turnsAt(r, path, text);
 }
 
 function aimAt(r: Reader, path: Path, written: NonNullable<RuleFile['aim']>, triggers: TriggerList): Aim | undefined {

@@ -12,14 +12,15 @@ export function readCondition(feature: FeatureName, text: string): Condition | {
   const isNegated = /^\s*not\s/.test(text);
   const words = text.replace(/^\s*not\s+/, '').split(/\s*,\s*|\s+or\s+/);
   const groups = groupsOf(feature);
+  const known = valuesOf(feature);
   const found: string[] = [];
   for (const word of words) {
     const value = word.trim();
-    const values = groups[value] ?? (valuesOf(feature).includes(value) ? [value] : undefined);
+    const values = Object.hasOwn(groups, value) ? groups[value] : known.includes(value) ? [value] : undefined;
     if (!values) return { unknown: value };
     found.push(...values);
   }
-  const values = valuesOf(feature).filter((value) => found.includes(value) !== isNegated);
+  const values = known.filter((value) => found.includes(value) !== isNegated);
   return { feature, values };
 }
 
