@@ -119,10 +119,11 @@ function leftOut({ uncovered, sightings }: ProvedTable, lesson: Lesson): Problem
   return [{ code: 'rules-leave-out', span, message, hint }];
 }
 
-/** `isWhole`: all rules could be read; what a part of them leaves out is not told. */
+/** `isWhole`: all of the lesson could be read; a family that was not is not told as missing. */
 export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
   if (lesson.rules.length === 0) return { proved: undefined, problems: [] };
   if (lesson.families.length === 0) {
+    if (!isWhole) return { proved: undefined, problems: [] };
     const message = 'rules speak of families of cases, and the lesson names none';
     const hint = 'add family: top-away, or whichever they are for';
     return {
@@ -153,6 +154,6 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
       exactIf: mend?.conditions ?? [],
     };
   });
-  if (isWhole) problems.push(...leftOut(table, lesson));
+  problems.push(...leftOut(table, lesson));
   return { proved: { table, rules }, problems };
 }

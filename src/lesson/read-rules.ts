@@ -13,6 +13,7 @@ import type { LessonRule } from './lesson.ts';
 import { likelyWord, listed } from './likely.ts';
 import { proseAt, type Reader, turnsAt } from './reader.ts';
 import { type RuleFile, ruleSchema } from './schema.ts';
+import { isStructural } from './yaml-errors.ts';
 import { type Path, spanAt } from './yaml-text.ts';
 
 const LIFTING: readonly Face[] = ['R', 'L', 'F', 'B'];
@@ -117,18 +118,24 @@ function counselAt(r: Reader, path: Path, written: RuleFile, triggers: TriggerLi
   return advice;
 }
 
-/** The rules that could be understood, numbered as they stand in the file. */
+function ruleAt(r: Reader, path: Path, number: number, one: unknown, triggers: TriggerList): LessonRule | undefined {
+  const parsed = ruleSchema.safeParse(one);
+  if (!parsed.success) {
+    r.problems.push(...formatProblems(r.yaml, parsed.error, path));
+    return undefined;
+  }
+  const when = conditionsAt(r, [...path, 'see'], parsed.data.see);
+  const counsel = counselAt(r, path, parsed.data, triggers);
+  const say = proseAt(r, [...path, 'say'], parsed.data.say);
+  return when && counsel && { number, rule: { when, counsel }, say, span: spanAt(r.yaml, path) };
+}
+
+/**
+ * The rules, numbered as they stand in the file. None if one of them could not be understood: what applies when depends
+ * on all that stand before.
+ */
 export function rulesAt(r: Reader, written: readonly unknown[], triggers: TriggerList): LessonRule[] {
-  return written.flatMap((one, i) => {
-    const path = ['rules', i];
-    const parsed = ruleSchema.safeParse(one);
-    if (!parsed.success) {
-      r.problems.push(...formatProblems(r.yaml, parsed.error, path));
-      return [];
-    }
-    const when = conditionsAt(r, [...path, 'see'], parsed.data.see);
-    const counsel = counselAt(r, path, parsed.data, triggers);
-    const say = proseAt(r, [...path, 'say'], parsed.data.say);
-    return when && counsel ? [{ number: i + 1, rule: { when, counsel }, say, span: spanAt(r.yaml, path) }] : [];
-  });
+  const read = written.map((one, i) => ruleAt(r, ['rules', i], i + 1, one, triggers));
+  const rules = read.filter((rule) => rule !== undefined);
+  return rules.length === read.length && !r.yaml.problems.some(isStructural) ? rules : [];
 }
