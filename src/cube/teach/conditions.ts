@@ -38,6 +38,15 @@ export function writeValues({ feature, values }: Condition): string {
 
 export const writeCondition = (condition: Condition): string => `${condition.feature}: ${writeValues(condition)}`;
 
+/** All of them, those on one feature as one, as a lesson has them after `see`: `{ cross colour: sideways, edge: bad }`. */
+export function writeSee(conditions: readonly Condition[]): string {
+  const values = new Map<FeatureName, readonly string[]>();
+  for (const { feature, values: some } of conditions) {
+    values.set(feature, values.get(feature)?.filter((value) => some.includes(value)) ?? some);
+  }
+  return `{ ${[...values].map(([feature, some]) => writeCondition({ feature, values: some })).join(', ')} }`;
+}
+
 const MIRRORED_VALUE: Readonly<Record<string, string>> = {
   left: 'right',
   right: 'left',
