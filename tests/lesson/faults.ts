@@ -582,6 +582,22 @@ export const FAULTS: readonly Fault[] = [
     says: /the pair unsolved.*was it .*L' U L R U R' \(U instead of U', turn 5\)/,
   },
   {
+    name: 'a solution in small letters',
+    code: 'solution-fails',
+    text: withLine(13, "      - l' u l r u r'"),
+    line: 13,
+    column: 9,
+    says: /was it L' U L R U R' \(a small letter turns two layers\)\?$/,
+  },
+  {
+    name: 'a set-up in small letters',
+    code: 'setup-rotates',
+    text: withLine(11, "    setup: r u r' l' u l"),
+    line: 11,
+    column: 12,
+    says: /was it R U R' L' U L \(a small letter turns two layers\), which the solutions solve\?$/,
+  },
+  {
     name: 'a solution that breaks a kept slot',
     code: 'solution-fails',
     text: withLine(16, "      - turns: L U L' R U"),
