@@ -2,6 +2,7 @@
 import { readAddress } from '../cube/address.ts';
 import { FAMILIES } from '../cube/cases.ts';
 import type { Face } from '../cube/faces.ts';
+import { readTurns } from '../cube/notation.ts';
 import type { Advice, Aim } from '../cube/teach/advice.ts';
 import { readCondition, wordsFor } from '../cube/teach/conditions.ts';
 import { FEATURE_NAMES } from '../cube/teach/features.ts';
@@ -10,7 +11,7 @@ import type { TriggerList } from '../cube/teach/triggers.ts';
 import type { Turn } from '../cube/turns.ts';
 import { formatProblems } from './format-problems.ts';
 import type { LessonRule } from './lesson.ts';
-import { likelyWord, listed } from './likely.ts';
+import { joined, likelyWord, listed } from './likely.ts';
 import { proseAt, type Reader, turnsAt } from './reader.ts';
 import { type RuleFile, ruleSchema } from './schema.ts';
 import { isStructural } from './yaml-errors.ts';
@@ -56,10 +57,21 @@ function liftAt(r: Reader, path: Path, text = 'any'): readonly Face[] | undefine
   return undefined;
 }
 
+/** Letters of a word rather than of turns. */
+const isWord = (text: string): boolean => /^[\p{L}\p{N} -]+$/u.test(text) && /\p{Ll}{2}/u.test(text);
+
 /** Turns as they are written, or those of a trigger that is named. */
 function doneAt(r: Reader, path: Path, text: string, triggers: TriggerList): readonly Turn[] | undefined {
-  const name = text.trim();
-  return (Object.hasOwn(triggers, name) ? triggers[name] : undefined) ?? turnsAt(r, path, text);
+  const word = text.trim();
+  if (Object.hasOwn(triggers, word)) return triggers[word];
+  if (!isWord(word) || readTurns(word).ok) return turnsAt(r, path, text);
+  const names = Object.keys(triggers);
+  const likely = likelyWord(word, names);
+  const message = `"${word}" is neither turns nor a trigger`;
+  const known = `the triggers are ${joined(names)}`;
+  const hint = likely ? `"${likely}" was likely meant; ${known}` : `${known}; or write turns, as in R' F R F'`;
+  r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, path), message, hint });
+  return undefined;
 }
 
 function aimAt(r: Reader, path: Path, written: NonNullable<RuleFile['aim']>, triggers: TriggerList): Aim | undefined {
