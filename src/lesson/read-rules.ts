@@ -9,6 +9,7 @@ import { FEATURE_NAMES } from '../cube/teach/features.ts';
 import type { Condition, Counsel } from '../cube/teach/rules.ts';
 import type { TriggerList } from '../cube/teach/triggers.ts';
 import type { Turn } from '../cube/turns.ts';
+import { likelyFamily } from './family-words.ts';
 import { formatProblems } from './format-problems.ts';
 import type { LessonRule } from './lesson.ts';
 import { joined, likelyWord, listed } from './likely.ts';
@@ -85,11 +86,9 @@ function aimAt(r: Reader, path: Path, written: NonNullable<RuleFile['aim']>, tri
   if (family) return { kind: 'family', family };
   const address = readAddress(said);
   if (address) return { kind: 'case', case: address };
-  const likely = likelyWord(said, ['joined', 'split', ...FAMILIES]);
   const message = `"${written}" is nothing that a rule can aim at`;
-  const hint = likely
-    ? `"${likely}" was likely meant`
-    : 'joined, split, a family such as top-top, or a case by its address';
+  const hint =
+    likelyFamily(said, ['joined', 'split']) ?? 'joined, split, a family such as top-top, or a case by its address';
   r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, path), message, hint });
   return undefined;
 }

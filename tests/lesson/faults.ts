@@ -262,6 +262,36 @@ export const FAULTS: readonly Fault[] = [
     column: 9,
     says: /top-away/,
   },
+  ...(
+    [
+      [
+        'edge-away',
+        /"edge-away" is no family of cases \| "top-away" was likely meant: corner on top, edge in a foreign/,
+      ],
+      ['corner-away', /"away-top" was likely meant: corner in a foreign slot, edge on top/],
+      ['both away', /"away-away" was likely meant: both in a foreign slot/],
+      ['edge-home', /"top-home" was likely meant/],
+      [
+        'zzz',
+        /top-top \(both on top\), home-top \(corner at home, edge on top\), .* and away-away \(both in a foreign/,
+      ],
+    ] as const
+  ).map(([said, says]) => ({
+    name: `a family called ${said}`,
+    code: 'value-unknown' as const,
+    text: withLine(5, `family: ${said}`),
+    line: 5,
+    column: 9,
+    says,
+  })),
+  {
+    name: 'a rule that aims at a family by a name of its own',
+    code: 'value-unknown',
+    text: withRules('  - aim: both-top', '    most: 8'),
+    line: 7,
+    column: 10,
+    says: /"top-top" was likely meant/,
+  },
   {
     name: 'an unknown slot',
     code: 'value-unknown',
