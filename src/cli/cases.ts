@@ -2,7 +2,7 @@
 import { writeAddress } from '../cube/address.ts';
 import { casesOf, FAMILIES, familyOf, upToU } from '../cube/cases.ts';
 import { type CatalogueRow, catalogue } from '../cube/search/catalogue.ts';
-import { joined, likelyWord } from '../lesson/likely.ts';
+import { FAMILIES_SAID, likelyFamily } from '../lesson/family-words.ts';
 import type { ExitCode, Io } from './io.ts';
 import type { CasesOptions } from './options.ts';
 
@@ -39,8 +39,7 @@ export async function cases(options: CasesOptions, io: Io): Promise<ExitCode> {
   const { family, everyAddress, everyKeep, longer, json } = options;
   const known = FAMILIES.find((f) => f === family);
   if (family !== undefined && !known) {
-    const likely = likelyWord(family, FAMILIES);
-    const meant = likely ? `"${likely}" was likely meant` : `there are ${joined(FAMILIES)}`;
+    const meant = likelyFamily(family) ?? `there are ${FAMILIES_SAID}`;
     io.err(`turnsheet: there is no family "${family}"; ${meant}\nTry: npx turnsheet help cases\n`);
     return 2;
   }

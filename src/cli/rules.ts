@@ -4,6 +4,7 @@ import { wordsFor } from '../cube/teach/conditions.ts';
 import { FEATURE_NAMES, FEATURES, type FeatureName } from '../cube/teach/features.ts';
 import { type ProvedTable, proveTable } from '../cube/teach/rules.ts';
 import { type FoundTable, findTable, type NoTable } from '../cube/teach/table.ts';
+import { FAMILIES_SAID, likelyFamily } from '../lesson/family-words.ts';
 import { likelyWord, listed } from '../lesson/likely.ts';
 import { ruleFacts, ruleSaid, writeRule } from '../lesson/rule-said.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -13,10 +14,7 @@ import { counted } from './report.ts';
 function familyOf(word: string): Family | UsageError {
   const family = FAMILIES.find((f) => f === word);
   if (family) return family;
-  const likely = likelyWord(word, FAMILIES);
-  return {
-    usage: `there is no family "${word}"; ${likely ? `"${likely}" was likely meant` : `one of ${listed(FAMILIES)}`}`,
-  };
+  return { usage: `there is no family "${word}"; ${likelyFamily(word) ?? `there are ${FAMILIES_SAID}`}` };
 }
 
 function featuresOf(text: string | undefined): FeatureName[] | undefined | UsageError {

@@ -2,7 +2,8 @@
 import { findSolutions } from '../cube/search/find.ts';
 import { MOST_WORKED_OUT } from '../cube/search/for-hands.ts';
 import { costAsWritten, easiest, type HandModel } from '../cube/search/hands.ts';
-import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
+import { lengthOf, TURNS, type Turn, writeTurns } from '../cube/turns.ts';
+import { effect, STRAIGHT } from '../cube/view.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedLesson } from './prove.ts';
 import type { ProvedCase } from './proved.ts';
@@ -19,10 +20,35 @@ interface Ranked {
   readonly cost: number;
 }
 
-/** The shortest solutions of a case as hands do them, the easiest first. */
-function easiestFirst({ cube, goal }: ProvedCase, model: HandModel): Ranked[] {
+/** The turns of the six faces that a solution does, as the viewer calls them before the first. */
+function faceTurnsOf(turns: readonly Turn[]): Turn[] {
+  let view = STRAIGHT;
+  return turns.flatMap((turn) => {
+    const { faceTurns, view: after } = effect(turn, view);
+    view = after;
+    return faceTurns.map((one) => TURNS[one]!);
+  });
+}
+
+const axisOf = ({ index }: Turn): number => Math.floor(index / 6);
+
+/** The same in whatever order turns of opposite faces stand beside each other. */
+function keyOf(faceTurns: readonly Turn[]): string {
+  const inOrder: Turn[] = [];
+  for (const turn of faceTurns) {
+    let at = inOrder.length;
+    while (at > 0 && axisOf(inOrder[at - 1]!) === axisOf(turn) && inOrder[at - 1]!.index > turn.index) at--;
+    inOrder.splice(at, 0, turn);
+  }
+  return writeTurns(inOrder);
+}
+
+/** The shortest solutions of a case that are not listed, as hands do them, the easiest first. */
+function easiestFirst({ cube, goal, solutions: listed }: ProvedCase, model: HandModel): Ranked[] {
+  const known = new Set(listed.map(({ solution }) => keyOf(faceTurnsOf(solution.turns))));
   const { solutions } = findSolutions(cube, goal);
   return solutions
+    .filter(({ turns }) => !known.has(keyOf(turns)))
     .map(({ turns }) => ({ turns, cost: costAsWritten(turns, model) }))
     .sort((a, b) => a.cost - b.cost)
     .slice(0, MOST_WORKED_OUT)
@@ -50,14 +76,15 @@ function longer(one: ProvedCase, model: HandModel): Problem | undefined {
   return { code: 'solution-longer', span, message, hint };
 }
 
-/** A shortest is listed, and others as short are clearly easier than all that are. */
+/** A shortest is listed, and others as short are clearly easier than all that are, each done as hands do it best. */
 function harder(one: ProvedCase, model: HandModel): Problem | undefined {
-  const costs = one.solutions.map((s) => costAsWritten(s.solution.turns, model));
+  const costs = one.solutions.map((s) => easiest(faceTurnsOf(s.solution.turns), model).cost);
   const cost = Math.min(...costs);
   const { solution } = one.solutions[costs.indexOf(cost)]!;
   const better = easiestFirst(one, model).filter((ranked) => ranked.cost <= cost - EASIER_BY);
-  if (better.length === 0) return undefined;
-  const message = `others of ${lengthOf(solution.turns)} turns are easier for hands than what is listed (cost ${cost.toFixed(1)})`;
+  const [first] = better;
+  if (!first) return undefined;
+  const message = `others of ${first.solution.length} turns are easier for hands than what is listed (cost ${cost.toFixed(1)} at its easiest)`;
   const hint = better.map((ranked) => `${writeTurns(ranked.turns)} (cost ${ranked.cost.toFixed(1)})`).join('; or ');
   return { code: 'solution-harder', span: solution.span, message, hint };
 }

@@ -103,6 +103,7 @@ export function bookletLesson(families: readonly Family[]): Lesson {
     hands: HANDS,
     claims: [],
     families: [],
+    familySpan: NOWHERE,
     rules: [],
     cards: undefined,
     plan: undefined,

@@ -1,6 +1,8 @@
 /** What does not fit the lesson format (schema.ts), told with places and what would be right. */
 import { isAlias, isMap, isScalar, isSeq, type Scalar } from 'yaml';
 import type { z } from 'zod';
+import { FAMILIES } from '../cube/cases.ts';
+import { FAMILIES_SAID, likelyFamily } from './family-words.ts';
 import { likelyWord, listed } from './likely.ts';
 import type { Problem } from './problem.ts';
 import {
@@ -175,6 +177,10 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path, tableAt: TableAt):
       const node = nodeAt(yaml, path);
       if (!node) return missingKey(yaml, path, tableAt);
       const written = isScalar(node) ? String(node.value) : kindOfValue(yaml, path);
+      if (words.includes(FAMILIES[0])) {
+        const hint = likelyFamily(written) ?? `the families are ${FAMILIES_SAID}`;
+        return [{ code: 'value-unknown', span, message: `"${written}" is no family of cases`, hint }];
+      }
       const likely = (words.includes('FR') ? slotSaid(written) : undefined) ?? likelyWord(written, words);
       const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
       return [{ code: 'value-unknown', span, message: `"${written}" is not known here`, hint }];

@@ -111,6 +111,8 @@ export interface Lesson {
   readonly claims: readonly LessonClaim[];
   /** Empty where the lesson names none. */
   readonly families: readonly Family[];
+  /** Where they are named. */
+  readonly familySpan: Span;
   /** In the order in which they apply. */
   readonly rules: readonly LessonRule[];
   /** Undefined if no cards are wanted; else over which edge the paper is turned. */

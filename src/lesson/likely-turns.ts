@@ -4,7 +4,7 @@ import type { Cube } from '../cube/cube.ts';
 import type { Goal } from '../cube/goal.ts';
 import { prove } from '../cube/solves.ts';
 import { type Change, mendsOf } from '../cube/teach/mend.ts';
-import { type Turn, writeTurns } from '../cube/turns.ts';
+import { type Turn, turnOf, writeTurns } from '../cube/turns.ts';
 import type { Case } from './lesson.ts';
 import { doSetUp, type SetUp } from './set-up.ts';
 
@@ -33,16 +33,26 @@ function saidOf({ kind, was, now, at, turns }: Change): string {
 
 const choice = (said: readonly string[]): string => `was it ${said.join('; or ')}?`;
 
-/** What a solution was likely meant to be; undefined if no change of one turn makes it solve. */
+/** Small letters that were meant as capitals: each wide turn as a turn of its face alone. Undefined if there are none. */
+function inCapitals(turns: readonly Turn[]): Turn[] | undefined {
+  if (turns.every(({ kind }) => kind !== 'wide')) return undefined;
+  return turns.map((turn) => (turn.kind === 'wide' ? turnOf('face', turn.letter, turn.quarters) : turn));
+}
+
+const capitalsSaid = (turns: readonly Turn[]): string => `${writeTurns(turns)} (a small letter turns two layers)`;
+
+/** What a solution was likely meant to be; undefined if neither capitals nor a change of one turn make it solve. */
 export function likelySolution(cube: Cube, goal: Goal, turns: readonly Turn[]): string | undefined {
   const solves = (changed: readonly Turn[]): boolean => prove(cube, changed, goal).verdict === 'solves';
+  const capitals = inCapitals(turns);
+  if (capitals && solves(capitals)) return choice([capitalsSaid(capitals)]);
   const mends = mendsOf(turns, solves, MOST);
   return mends.length > 0 ? choice(mends.map(saidOf)) : undefined;
 }
 
 /**
- * What a set-up was likely meant to be: a change of one turn after which all of the case's solutions solve. Failing
- * that, one that gives a case of the families.
+ * What a set-up was likely meant to be: capitals, or a change of one turn, after which all of the case's solutions solve.
+ * Failing that, one that gives a case of the families.
  */
 export function likelySetup(c: Case, families: readonly Family[]): string | undefined {
   const caseOf = (turns: readonly Turn[]): SetUp | undefined => {
@@ -50,6 +60,12 @@ export function likelySetup(c: Case, families: readonly Family[]): string | unde
     if ('fault' in setUp) return undefined;
     return families.length === 0 || families.includes(familyOf(setUp.address)) ? setUp : undefined;
   };
+  const capitals = inCapitals(c.setup);
+  const inCapital = capitals && caseOf(capitals);
+  if (inCapital) {
+    const use = isServed(inCapital, c) ? 'which the solutions solve' : `a case of ${familyOf(inCapital.address)}`;
+    return choice([`${capitalsSaid(capitals)}, ${use}`]);
+  }
   const served = mendsOf(c.setup, (turns) => isServed(caseOf(turns), c), MOST);
   if (served.length > 0) return choice(served.map((change) => `${saidOf(change)}, which the solutions solve`));
   const fitting = mendsOf(c.setup, (turns) => caseOf(turns) !== undefined, MOST);

@@ -200,6 +200,11 @@ export const PROBLEM_KINDS = {
     cause: 'The set-up gives a case of another family than the lesson teaches.',
     remedy: 'Mend the set-up, name another slot, or name the right family.',
   },
+  'family-other': {
+    severity: 'error',
+    cause: 'Most set-ups give cases of one family, and the lesson names another.',
+    remedy: 'Name the family of the hint; if the set-ups are wrong, mend them. What else is wrong is told after that.',
+  },
   'solution-longer': {
     severity: 'hint',
     cause: 'There are solutions with fewer turns than the shortest that is listed for the case.',

@@ -2,9 +2,16 @@
 import { type Address, writeAddress } from '../cube/address.ts';
 import type { Slot } from '../cube/goal.ts';
 import { impliedBy } from '../cube/teach/alone.ts';
-import { writeCondition } from '../cube/teach/conditions.ts';
+import { mirroredCondition, writeSee } from '../cube/teach/conditions.ts';
 import { type Narrowed, narrowed } from '../cube/teach/narrow.ts';
-import { type Condition, type Exception, type ProvedRule, type ProvedTable, proveTable } from '../cube/teach/rules.ts';
+import {
+  type Condition,
+  type Exception,
+  lengthsNeeded,
+  type ProvedRule,
+  type ProvedTable,
+  proveTable,
+} from '../cube/teach/rules.ts';
 import { writeTurns } from '../cube/turns.ts';
 import type { RuleClaim } from './claim.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
@@ -78,24 +85,72 @@ const exceptionText = ({ sighting, setup }: Exception): string =>
 const mendOf = ({ sightings, done, exceptions }: ProvedRule): Narrowed | undefined =>
   exceptions.length > 0 ? narrowed(sightings, (i) => done[i] !== undefined) : undefined;
 
-function problemsOf({ span, rule }: LessonRule, proved: ProvedRule, more: Narrowed | undefined): Problem[] {
+/** The most turns that a rule may allow (schema.ts). */
+const MOST_TURNS = 30;
+
+/** The fewest turns that would have to be allowed for the advice to work wherever it can, and in how many sightings. */
+function withMoreTurns(table: ProvedTable, proved: ProvedRule): { most: number; holds: number } | undefined {
+  const lengths = lengthsNeeded(table, proved).filter((n) => n !== undefined && n <= MOST_TURNS) as number[];
+  return lengths.length > proved.holds ? { most: Math.max(...lengths), holds: lengths.length } : undefined;
+}
+
+/** As the file has them: for the left hand all is proved in the mirror. */
+const asWritten = ({ hand }: Lesson, conditions: readonly Condition[]): readonly Condition[] =>
+  hand === 'left' ? conditions.map(mirroredCondition) : conditions;
+
+function holdsNowhere(table: ProvedTable, { span, rule }: LessonRule, proved: ProvedRule): Problem {
+  const { length: all } = proved.sightings;
+  const more = withMoreTurns(table, proved);
+  if (more) {
+    const within = `within ${rule.counsel.most} turns the advice works in none`;
+    const message = `${within} of the ${all} sightings that the rule applies to; it needs up to ${more.most}`;
+    const where = more.holds === all ? `all ${all}` : `${more.holds} of the ${all}`;
+    return { code: 'rule-fails', span, message, hint: `write most: ${more.most}, and it works in ${where}` };
+  }
+  const message = `the advice works in none of the ${all} sightings that the rule applies to`;
+  return { code: 'rule-fails', span, message, hint: `one of them: ${exceptionText(proved.exceptions[0]!)}` };
+}
+
+/** What to write so that the rule has no exceptions, all ways that are known. */
+function mendsSaid(
+  lesson: Lesson,
+  table: ProvedTable,
+  { rule }: LessonRule,
+  proved: ProvedRule,
+  narrower: Narrowed | undefined,
+): string[] {
+  const more = withMoreTurns(table, proved);
+  const see = narrower && writeSee(asWritten(lesson, [...rule.when, ...narrower.conditions]));
+  return [
+    ...(see ? [`write see: ${see}, and it holds for all ${narrower.left} that are left`] : []),
+    ...(more?.holds === proved.sightings.length
+      ? [`write most: ${more.most}, and it holds for all ${more.holds}`]
+      : []),
+  ];
+}
+
+function problemsOf(
+  lesson: Lesson,
+  table: ProvedTable,
+  said: LessonRule,
+  proved: ProvedRule,
+  narrower: Narrowed | undefined,
+): Problem[] {
+  const { span, rule } = said;
   const { sightings, holds, exceptions, excluded, contrast } = proved;
   if (sightings.length === 0) {
     const message = 'this rule never applies: no case fits it that an earlier rule does not take';
     return [{ code: 'rule-never-applies', span, message, hint: 'check its conditions, or put it before the others' }];
   }
-  if (holds === 0) {
-    const message = `the advice works in none of the ${sightings.length} sightings that the rule applies to`;
-    const hint = `one of them: ${exceptionText(exceptions[0]!)}`;
-    return [{ code: 'rule-fails', span, message, hint }];
-  }
+  if (holds === 0) return [holdsNowhere(table, said, proved)];
   const problems: Problem[] = [];
   if (exceptions.length > 0) {
-    const mend = more && `add under see: ${more.conditions.map((c) => `"${writeCondition(c)}"`).join(' and ')}`;
+    const mends = mendsSaid(lesson, table, said, proved, narrower);
     const message = `holds for ${holds} of ${sightings.length} sightings; the first exception: ${exceptionText(exceptions[0]!)}`;
-    const hint = mend
-      ? `${mend}, and it holds for all ${more.left} that are left; or leave it, and the exceptions are printed with it`
-      : 'no one or two conditions make it exact; the exceptions are printed with it';
+    const hint =
+      mends.length > 0
+        ? `${mends.join('; or ')}; or leave it, and the exceptions are printed with it`
+        : 'no one or two conditions make it exact; the exceptions are printed with it';
     problems.push({ code: 'rule-exceptions', span, message, hint });
   }
   if (rule.when.length > 0 && excluded > 0 && contrast === excluded) {
@@ -119,10 +174,11 @@ function leftOut({ uncovered, sightings }: ProvedTable, lesson: Lesson): Problem
   return [{ code: 'rules-leave-out', span, message, hint }];
 }
 
-/** `isWhole`: all rules could be read; what a part of them leaves out is not told. */
+/** `isWhole`: all of the lesson could be read; a family that was not is not told as missing. */
 export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
   if (lesson.rules.length === 0) return { proved: undefined, problems: [] };
   if (lesson.families.length === 0) {
+    if (!isWhole) return { proved: undefined, problems: [] };
     const message = 'rules speak of families of cases, and the lesson names none';
     const hint = 'add family: top-away, or whichever they are for';
     return {
@@ -142,7 +198,7 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
     const exceptions = shownExceptions(proved, lesson, said, (n) => exceptionNumber + n + 1);
     exceptionNumber += exceptions.length;
     const mend = mendOf(proved);
-    problems.push(...problemsOf(said, proved, mend));
+    problems.push(...problemsOf(lesson, table, said, proved, mend));
     return {
       said,
       proved,
@@ -153,6 +209,6 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
       exactIf: mend?.conditions ?? [],
     };
   });
-  if (isWhole) problems.push(...leftOut(table, lesson));
+  problems.push(...leftOut(table, lesson));
   return { proved: { table, rules }, problems };
 }

@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { writeAddress } from '../cube/address.ts';
 import { caseOf } from '../cube/cases.ts';
 import type { RuleClaim, SolutionClaim } from './claim.ts';
-import type { Lesson } from './lesson.ts';
+import type { Lesson, LessonClaim } from './lesson.ts';
 import { brokenClaims, casesTwice, emptyParts } from './lesson-claims.ts';
 import { misnamed } from './misnamed.ts';
 import { type Problem, severityOf } from './problem.ts';
@@ -11,6 +11,7 @@ import { proveCase } from './prove-case.ts';
 import { type ProvedPlan, planProblems, provePlan } from './prove-plan.ts';
 import { type ProvedRules, proveRules, ruleField } from './prove-rules.ts';
 import type { ProvedCase, ProvedPart } from './proved.ts';
+import { wrongFamily } from './wrong-family.ts';
 
 /** Only the prover makes one, so that nothing unproved can be handed to a sheet. */
 export class ProvedLesson {
@@ -60,8 +61,11 @@ export class ProvedLesson {
    * `proved` is there when nothing is wrong, nor was while the lesson was read. The claims are those of all set-ups that
    * give a case, failing ones among them.
    */
-  static prove({ lesson, problems: whileReading }: { lesson: Lesson; problems: readonly Problem[] }): Outcome {
-    const problems: Problem[] = [...whileReading];
+  static prove({ lesson: read, problems: whileReading }: { lesson: Lesson; problems: readonly Problem[] }): Outcome {
+    const wrong = wrongFamily(read);
+    // What follows from the wrong family is not told: the set-ups are held to the one meant, and nothing else is.
+    const lesson = wrong ? { ...read, families: wrong.meant, rules: [], claims: notOfFamily(read) } : read;
+    const problems: Problem[] = [...whileReading, ...(wrong ? [wrong.problem] : [])];
     // A lesson that could not be read whole would seem to break promises that it keeps.
     const isWhole = whileReading.every((p) => severityOf(p) !== 'error');
     const parts = lesson.parts.map((part) => ({
@@ -93,6 +97,8 @@ export interface Outcome {
   readonly problems: readonly Problem[];
 }
 
+const notOfFamily = ({ claims }: Lesson): LessonClaim[] => claims.filter(({ claim }) => claim !== 'cases');
+
 const isError = (p: Problem): boolean => severityOf(p) === 'error';
 
 const claimsOf = (parts: readonly ProvedPart[], rules: ProvedRules | undefined): SolutionClaim[] =>
@@ -103,12 +109,15 @@ const claimsOf = (parts: readonly ProvedPart[], rules: ProvedRules | undefined):
     }),
   );
 
+/** Keys of a lesson that say where things stand in its file. */
+const PLACES: ReadonlySet<string> = new Set(['span', 'setupSpan', 'familySpan']);
+
 /** Of what is printed, not of how the file spells it: comments and spaces do not make another edition. */
 function editionOf(lesson: Lesson): string {
   // Papers have codes of their own: another seed does not make another handout.
   const { source: _, practice: __, ...said } = lesson;
   const digest = createHash('sha256')
-    .update(JSON.stringify(said, (key, value) => (key === 'span' || key === 'setupSpan' ? undefined : value)))
+    .update(JSON.stringify(said, (key, value) => (PLACES.has(key) ? undefined : value)))
     .digest('hex');
   return `${digest.slice(0, 4)}-${digest.slice(4, 8)}`;
 }

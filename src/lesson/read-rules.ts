@@ -2,17 +2,20 @@
 import { readAddress } from '../cube/address.ts';
 import { FAMILIES } from '../cube/cases.ts';
 import type { Face } from '../cube/faces.ts';
+import { readTurns } from '../cube/notation.ts';
 import type { Advice, Aim } from '../cube/teach/advice.ts';
 import { readCondition, wordsFor } from '../cube/teach/conditions.ts';
 import { FEATURE_NAMES } from '../cube/teach/features.ts';
 import type { Condition, Counsel } from '../cube/teach/rules.ts';
 import type { TriggerList } from '../cube/teach/triggers.ts';
 import type { Turn } from '../cube/turns.ts';
+import { likelyFamily } from './family-words.ts';
 import { formatProblems } from './format-problems.ts';
 import type { LessonRule } from './lesson.ts';
-import { likelyWord, listed } from './likely.ts';
+import { joined, likelyWord, listed } from './likely.ts';
 import { proseAt, type Reader, turnsAt } from './reader.ts';
 import { type RuleFile, ruleSchema } from './schema.ts';
+import { isStructural } from './yaml-errors.ts';
 import { type Path, spanAt } from './yaml-text.ts';
 
 const LIFTING: readonly Face[] = ['R', 'L', 'F', 'B'];
@@ -55,9 +58,21 @@ function liftAt(r: Reader, path: Path, text = 'any'): readonly Face[] | undefine
   return undefined;
 }
 
+/** Letters of a word rather than of turns. */
+const isWord = (text: string): boolean => /^[\p{L}\p{N} -]+$/u.test(text) && /\p{Ll}{2}/u.test(text);
+
 /** Turns as they are written, or those of a trigger that is named. */
 function doneAt(r: Reader, path: Path, text: string, triggers: TriggerList): readonly Turn[] | undefined {
-  return triggers[text.trim()] ?? turnsAt(r, path, text);
+  const word = text.trim();
+  if (Object.hasOwn(triggers, word)) return triggers[word];
+  if (!isWord(word) || readTurns(word).ok) return turnsAt(r, path, text);
+  const names = Object.keys(triggers);
+  const likely = likelyWord(word, names);
+  const message = `"${word}" is neither turns nor a trigger`;
+  const known = `the triggers are ${joined(names)}`;
+  const hint = likely ? `"${likely}" was likely meant; ${known}` : `${known}; or write turns, as in R' F R F'`;
+  r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, path), message, hint });
+  return undefined;
 }
 
 function aimAt(r: Reader, path: Path, written: NonNullable<RuleFile['aim']>, triggers: TriggerList): Aim | undefined {
@@ -71,11 +86,9 @@ function aimAt(r: Reader, path: Path, written: NonNullable<RuleFile['aim']>, tri
   if (family) return { kind: 'family', family };
   const address = readAddress(said);
   if (address) return { kind: 'case', case: address };
-  const likely = likelyWord(said, ['joined', 'split', ...FAMILIES]);
   const message = `"${written}" is nothing that a rule can aim at`;
-  const hint = likely
-    ? `"${likely}" was likely meant`
-    : 'joined, split, a family such as top-top, or a case by its address';
+  const hint =
+    likelyFamily(said, ['joined', 'split']) ?? 'joined, split, a family such as top-top, or a case by its address';
   r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, path), message, hint });
   return undefined;
 }
@@ -116,18 +129,24 @@ function counselAt(r: Reader, path: Path, written: RuleFile, triggers: TriggerLi
   return advice;
 }
 
-/** The rules that could be understood, numbered as they stand in the file. */
+function ruleAt(r: Reader, path: Path, number: number, one: unknown, triggers: TriggerList): LessonRule | undefined {
+  const parsed = ruleSchema.safeParse(one);
+  if (!parsed.success) {
+    r.problems.push(...formatProblems(r.yaml, parsed.error, path));
+    return undefined;
+  }
+  const when = conditionsAt(r, [...path, 'see'], parsed.data.see);
+  const counsel = counselAt(r, path, parsed.data, triggers);
+  const say = proseAt(r, [...path, 'say'], parsed.data.say);
+  return when && counsel && { number, rule: { when, counsel }, say, span: spanAt(r.yaml, path) };
+}
+
+/**
+ * The rules, numbered as they stand in the file. None if one of them could not be understood: what applies when depends
+ * on all that stand before.
+ */
 export function rulesAt(r: Reader, written: readonly unknown[], triggers: TriggerList): LessonRule[] {
-  return written.flatMap((one, i) => {
-    const path = ['rules', i];
-    const parsed = ruleSchema.safeParse(one);
-    if (!parsed.success) {
-      r.problems.push(...formatProblems(r.yaml, parsed.error, path));
-      return [];
-    }
-    const when = conditionsAt(r, [...path, 'see'], parsed.data.see);
-    const counsel = counselAt(r, path, parsed.data, triggers);
-    const say = proseAt(r, [...path, 'say'], parsed.data.say);
-    return when && counsel ? [{ number: i + 1, rule: { when, counsel }, say, span: spanAt(r.yaml, path) }] : [];
-  });
+  const read = written.map((one, i) => ruleAt(r, ['rules', i], i + 1, one, triggers));
+  const rules = read.filter((rule) => rule !== undefined);
+  return rules.length === read.length && !r.yaml.problems.some(isStructural) ? rules : [];
 }

@@ -169,6 +169,7 @@ export function readLesson(source: Source): ReadLesson {
     hands,
     claims: claimsAt(r, head),
     families: head.family === undefined ? [] : [head.family].flat(),
+    familySpan: spanAt(yaml, ['family']),
     cards: head.cards?.duplex,
     plan: head.plan && { ...head.plan, span: spanAt(yaml, ['plan']) },
     rules: rulesAt(r, head.rules ?? [], triggers),

@@ -1,30 +1,22 @@
 /** The panel of one case: picture, set-up, solutions with their lengths, what to watch. */
-import { cornerWhereabouts, edgeWhereabouts } from '../cube/address.ts';
-import { afterTurns, type Piece, pieceOf, placeOf } from '../cube/cube.ts';
-import { cornerOfSlot, edgeOfSlot, slotOfPlace } from '../cube/goal.ts';
-import type { Place } from '../cube/spots.ts';
+import { afterTurns } from '../cube/cube.ts';
 import { type Standing, standingAt } from '../cube/teach/phases.ts';
 import { inverse, lengthOf, type Turn } from '../cube/turns.ts';
-import { seenPlace } from '../cube/view.ts';
 import { type Block, mm, type Span, type StackBlock, type TurnsBlock } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedCase, ProvedSolution } from '../lesson/proved.ts';
+import { pairSaid } from '../svg/describe.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Scene } from '../svg/scene.ts';
-import type { CaseWhere } from '../words/words.ts';
 import { lineSpans, type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
 import { note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(35);
 const GUTTER = mm(4);
 
-/** Where the pieces are, in words, for a case without a name. */
-function describedName({ case: c, cube, address }: ProvedCase, { words }: Making): string {
-  const where = (whereabouts: 'home' | 'top' | 'away', place: Place): CaseWhere =>
-    whereabouts === 'away' ? { slot: slotOfPlace(place) ?? place } : whereabouts;
-  const placeSeen = (piece: Piece): Place => seenPlace(cube.view, placeOf(cube, piece));
-  const corner = where(cornerWhereabouts(address), placeSeen(pieceOf(cornerOfSlot(c.slot))));
-  const edge = where(edgeWhereabouts(address), placeSeen(pieceOf(edgeOfSlot(c.slot))));
+/** Where the pieces are and how they are turned, in words, for a case without a name. */
+function describedName({ case: c, cube, goal }: ProvedCase, { words }: Making): string {
+  const { corner, edge } = pairSaid(cube, goal, c.colours);
   return words.handout.caseName(corner, edge);
 }
 

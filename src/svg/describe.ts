@@ -8,7 +8,7 @@ import type { Face } from '../cube/faces.ts';
 import { edgeOfSlot, type Goal, type Slot, slotOfPlace } from '../cube/goal.ts';
 import { faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
 import { centreAt, seenAt, seenPlace } from '../cube/view.ts';
-import type { PieceWhere, Words } from '../words/words.ts';
+import type { PieceSaid, PieceWhere, Words } from '../words/words.ts';
 import { pairPieces } from './emphasis.ts';
 
 /** How the cube is held now: which centres the viewer sees below and in front. */
@@ -26,22 +26,30 @@ function whereIs(cube: Cube, goal: Goal, piece: Piece): PieceWhere {
   return { at: seen.startsWith('U') ? 'top' : 'elsewhere', place: seen };
 }
 
-/** The corner's cross-coloured sticker says how it is turned. */
-function cornerWords(cube: Cube, goal: Goal, colours: FaceColours, words: Words): string {
+/** A piece of a pair: where it is, and one sticker that says how it is turned. */
+function cornerSaid(cube: Cube, goal: Goal, colours: FaceColours): PieceSaid {
   const { corner } = pairPieces(goal);
   const side = seenAt(cube.view, faceOfCornerSpot(cube.spots[corner]!));
-  return words.drawing.piece('corner', whereIs(cube, goal, corner), colours.D, side);
+  const isAboveOwnSlot = ['U', ...goal.slot].every((face) => placeOf(cube, corner).includes(face));
+  return { where: whereIs(cube, goal, corner), isAboveOwnSlot, colour: colours.D, side };
 }
 
-/** The edge's sticker that is up or down, or else to the front or back, says how it is turned. */
-function edgeWords(cube: Cube, goal: Goal, colours: FaceColours, words: Words): string {
+/** The edge's sticker that is up or down, or else to the front or back. */
+function edgeSaid(cube: Cube, goal: Goal, colours: FaceColours): PieceSaid {
   const { edge } = pairPieces(goal);
   const home = [...edgeOfSlot(goal.slot)] as Face[];
   const spot = cube.spots[edge]!;
   const sides = [spot, spot ^ 1].map((s) => seenAt(cube.view, faceOfEdgeSpot(s)));
   const telling = [...'UDFB'].map((s) => sides.indexOf(s as Face)).find((i) => i >= 0)!;
-  return words.drawing.piece('edge', whereIs(cube, goal, edge), colours[home[telling]!], sides[telling]!);
+  const where = whereIs(cube, goal, edge);
+  return { where, isAboveOwnSlot: false, colour: colours[home[telling]!], side: sides[telling]! };
 }
+
+/** Both pieces of a pair as they are on a cube. Together they name its address, as the viewer sees it. */
+export const pairSaid = (cube: Cube, goal: Goal, colours: FaceColours): { corner: PieceSaid; edge: PieceSaid } => ({
+  corner: cornerSaid(cube, goal, colours),
+  edge: edgeSaid(cube, goal, colours),
+});
 
 /** Which pair it is and where it belongs. */
 export function describeOwnSlot(cube: Cube, slot: Slot, colours: FaceColours, words: Words): string {
@@ -54,12 +62,16 @@ export function describeCase(cube: Cube, goal: Goal, colours: FaceColours, words
   const { drawing } = words;
   const { corner, edge } = pairPieces(goal);
   const solved = isHome(cube, corner) && isHome(cube, edge);
+  const said = pairSaid(cube, goal, colours);
   return [
     describeHold(cube, colours, words),
     describeOwnSlot(cube, goal.slot, colours, words),
     ...(solved
       ? [drawing.pairSolved]
-      : [cornerWords(cube, goal, colours, words), edgeWords(cube, goal, colours, words)]),
+      : (['corner', 'edge'] as const).map((piece) => {
+          const { where, colour, side } = said[piece];
+          return drawing.piece(piece, where, colour, side);
+        })),
     ...(goal.kept.length > 0 ? [drawing.kept(goal.kept.map((slot) => seenPlace(cube.view, edgeOfSlot(slot))))] : []),
   ].join(' ');
 }

@@ -7,12 +7,12 @@ import { plan } from './english-plan.ts';
 import { practice } from './english-practice.ts';
 import { rules } from './english-rules.ts';
 import type {
-  CaseWhere,
   Colour,
   ColourWords,
   DeedName,
   DrawingWords,
   HandoutWords,
+  PieceSaid,
   PieceWhere,
   PlaceName,
   Side,
@@ -85,8 +85,19 @@ const drawing: DrawingWords = {
     'The top is in the middle, the back above it, the front below it, left and right beside it.',
 };
 
-const caseWhere = (where: CaseWhere): string =>
-  where === 'top' ? 'on top' : where === 'home' ? 'at home' : `in the ${placeWords(where.slot)} slot`;
+function pieceShortly({ where, isAboveOwnSlot, colour, side }: PieceSaid): string {
+  const facing = `${colours[colour].name} ${TOWARDS[side]}`;
+  switch (where.at) {
+    case 'own-slot':
+      return where.solved ? 'at home' : `at home, ${facing}`;
+    case 'top':
+      return `on top${isAboveOwnSlot ? '' : ` at the ${placeWords(where.place.replace('U', ''))}`}, ${facing}`;
+    case 'slot':
+      return `in the ${placeWords(where.place.replace('D', ''))} slot, ${facing}`;
+    case 'elsewhere':
+      return `at the ${placeWords(where.place)}, ${facing}`;
+  }
+}
 
 const DEEDS: Readonly<Record<DeedName, string>> = {
   'turn-cube': 'turn',
@@ -114,7 +125,7 @@ const handout: HandoutWords = {
   setUp: 'Set up',
   solve: 'Solve',
   or: 'or',
-  caseName: (corner, edge) => `Corner ${caseWhere(corner)}, edge ${caseWhere(edge)}`,
+  caseName: (corner, edge) => `Corner ${pieceShortly(corner)}; edge ${pieceShortly(edge)}`,
   turns: (count) => `${count} ${count === 1 ? 'turn' : 'turns'}`,
   phase: (does, was) =>
     does.map((deed) => (deed === 'insert' && does.length === 1 && was ? `insert ${was}` : DEEDS[deed])).join(' + '),

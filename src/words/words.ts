@@ -28,6 +28,15 @@ export type PieceWhere =
   | { readonly at: 'own-slot'; readonly solved: boolean }
   | { readonly at: 'top' | 'slot' | 'elsewhere'; readonly place: PlaceName };
 
+/** A piece with one sticker of it: `colour` looks towards `side`. */
+export interface PieceSaid {
+  readonly where: PieceWhere;
+  /** A corner on top, over the column of its own slot. */
+  readonly isAboveOwnSlot: boolean;
+  readonly colour: Colour;
+  readonly side: Side;
+}
+
 export interface DrawingWords {
   /** The words on the open view's legend. */
   readonly legend: { readonly [side in Exclude<Side, 'D'>]: string };
@@ -55,8 +64,8 @@ export interface HandoutWords {
   readonly solve: string;
   /** Over the second and further solutions. */
   readonly or: string;
-  /** A case that the coach gave no name. */
-  readonly caseName: (corner: CaseWhere, edge: CaseWhere) => string;
+  /** A case that the coach gave no name; no two cases of a family have the same. */
+  readonly caseName: (corner: PieceSaid, edge: PieceSaid) => string;
   readonly turns: (count: number) => string;
   /** Under the turns of a phase: what it does, a few letters wide. `was` is how the pair stood before it. */
   readonly phase: (does: readonly DeedName[], was: 'joined' | 'split' | undefined) => string;
@@ -120,9 +129,6 @@ export type DeedName =
   | 'insert'
   | 'solve'
   | 'shift';
-
-/** A piece for a heading: on top, at home, or the foreign slot that it is stuck in, as the viewer sees it. */
-export type CaseWhere = 'top' | 'home' | { readonly slot: PlaceName };
 
 /** What the chart of a course says. */
 export interface CourseWords {

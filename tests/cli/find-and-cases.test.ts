@@ -158,7 +158,8 @@ describe('cases', () => {
 
   it.each([
     [['top-tpo'], /there is no family "top-tpo"; "top-top" was likely meant/],
-    [['corner'], /there is no family "corner"; there are top-top, home-top/],
+    [['edge-away'], /there is no family "edge-away"; "top-away" was likely meant/],
+    [['corner'], /there is no family "corner"; there are top-top \(both on top\), home-top \(corner at home/],
     [['top-top', 'top-home'], /"cases" takes one family/],
     [['--longer', '3'], /at most 2 for the catalogue/],
     [['--keep', 'FL'], /"cases" takes no option --keep/],

@@ -49,9 +49,49 @@ describe('rules as claims', () => {
   it('name what undoes an exception, in the syntax of the lesson', () => {
     const { problems } = loadLesson('a.yaml', bytesOf(SIDEWAYS));
     const hint = problems.find((p) => p.code === 'rule-exceptions')!.hint;
-    expect(hint).toContain('"corner over edge: match"');
-    const mended = SIDEWAYS.replace('corner top: like', 'corner top: like, corner over edge: match');
+    const [, see] = /see: (\{.*\}), and it holds for all 48 /.exec(hint)!;
+    const mended = SIDEWAYS.replace(/\{ cross colour.*\}/, see!);
     expect(claimsOf(mended)[0]).toMatchObject({ sightings: 48, holds: 48, exact: true, exceptions: [] });
+  });
+
+  it('name it as the file has to have it, also where all is proved in the mirror', () => {
+    const text = withRules(
+      '  - see: { edge side: left, edge: bad }',
+      '    with: L',
+      '    aim: joined',
+      '    most: 8',
+      '  - aim: top-top',
+      '    most: 12',
+    );
+    const hintOf = (variation: Variation): string =>
+      loadLesson('a.yaml', bytesOf(text), variation).problems.find((p) => p.code === 'rule-exceptions')!.hint;
+    expect(hintOf({})).toMatch(/see: \{ edge side: left, edge: bad, .*(left|right|U)/);
+    expect(hintOf({ hand: 'left' })).toBe(hintOf({}));
+  });
+
+  it('name how many turns it takes, if only they are too few: one on top, eight for the lift, three to insert', () => {
+    const within = (most: number) => {
+      const text = withRules(
+        '  - see: { cross colour: sideways }',
+        '    aim: top-top',
+        '    most: 12',
+        "  - by: (U R U' R')2",
+        '    lift: edge',
+        '    aim: joined',
+        `    most: ${most}`,
+        '  - aim: top-top',
+        '    most: 12',
+      );
+      const { problems, ruleClaims } = loadLesson('a.yaml', bytesOf(text));
+      return { holds: ruleClaims[1]!.holds, fails: problems.find((p) => p.code === 'rule-fails') };
+    };
+    const { fails } = within(9);
+    expect(fails!.message).toContain('within 9 turns the advice works in none of the 96 sightings');
+    const [, most, all] = /write most: (\d+), and it works in all (\d+)$/.exec(fails!.hint)!;
+    expect(Number(most)).toBeLessThanOrEqual(1 + 8 + 3);
+    // What is promised is what comes of it, and with a turn less not as much.
+    expect(within(Number(most))).toEqual({ holds: Number(all), fails: undefined });
+    expect(within(Number(most) - 1).holds).toBeLessThan(Number(all));
   });
 
   it('are the same for the left hand, mirrored, and for another cross', () => {

@@ -5,10 +5,15 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { readPdf } from '../../src/audit/pdf-text.ts';
+import { isSolvedAddress } from '../../src/cube/address.ts';
+import { casesOf, FAMILIES } from '../../src/cube/cases.ts';
+import { SLOTS } from '../../src/cube/goal.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import type { ProvedLesson } from '../../src/lesson/prove.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
+import { makingOf } from '../../src/sheets/making.ts';
+import { caseName } from '../../src/sheets/panel.ts';
 import { printLesson } from '../../src/sheets/printed.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 
@@ -104,8 +109,19 @@ describe('a handout', () => {
   });
 
   it('names a case that the coach did not', async () => {
-    // The second case: its edge is stuck in the back left slot.
-    expect(await text(SMALL_LESSON)).toContain('Corner on top, edge in the back left slot');
+    // The second case, seen on a cube: its corner at the back right, its edge stuck in the back left slot.
+    expect(await text(SMALL_LESSON)).toContain(
+      'Corner on top at the back right, white to the back; edge in the back left slot, green to the back',
+    );
+  });
+
+  it.each(FAMILIES)('names no two cases of %s alike, for pairs of any slot', (family) => {
+    for (const slot of SLOTS) {
+      const cases = `cases:\n  - { every: ${family}, slot: ${slot} }\n`;
+      const lesson = proved('a.yaml', bytesOf(`title: All\nhold: { cross: white, front: green }\n${cases}`));
+      const names = lesson.cases.map((one) => caseName(one, makingOf(lesson, 'colour')));
+      expect(new Set(names).size).toBe(casesOf(family).filter((address) => !isSolvedAddress(address)).length);
+    }
   });
 
   it('tells the hold of a case only where it is another', async () => {

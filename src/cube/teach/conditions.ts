@@ -12,14 +12,15 @@ export function readCondition(feature: FeatureName, text: string): Condition | {
   const isNegated = /^\s*not\s/.test(text);
   const words = text.replace(/^\s*not\s+/, '').split(/\s*,\s*|\s+or\s+/);
   const groups = groupsOf(feature);
+  const known = valuesOf(feature);
   const found: string[] = [];
   for (const word of words) {
     const value = word.trim();
-    const values = groups[value] ?? (valuesOf(feature).includes(value) ? [value] : undefined);
+    const values = Object.hasOwn(groups, value) ? groups[value] : known.includes(value) ? [value] : undefined;
     if (!values) return { unknown: value };
     found.push(...values);
   }
-  const values = valuesOf(feature).filter((value) => found.includes(value) !== isNegated);
+  const values = known.filter((value) => found.includes(value) !== isNegated);
   return { feature, values };
 }
 
@@ -36,6 +37,15 @@ function writeValues({ feature, values }: Condition): string {
 }
 
 export const writeCondition = (condition: Condition): string => `${condition.feature}: ${writeValues(condition)}`;
+
+/** All of them, those on one feature as one, as a lesson has them after `see`: `{ cross colour: sideways, edge: bad }`. */
+export function writeSee(conditions: readonly Condition[]): string {
+  const values = new Map<FeatureName, readonly string[]>();
+  for (const { feature, values: some } of conditions) {
+    values.set(feature, values.get(feature)?.filter((value) => some.includes(value)) ?? some);
+  }
+  return `{ ${[...values].map(([feature, some]) => writeCondition({ feature, values: some })).join(', ')} }`;
+}
 
 const MIRRORED_VALUE: Readonly<Record<string, string>> = {
   left: 'right',

@@ -188,6 +188,17 @@ export function proveTable(families: readonly Family[], rules: readonly Rule[], 
   };
 }
 
+/**
+ * The outer block turns that the advice of a rule of the table takes at each of its sightings, however many they are; by
+ * index in `sightings`, undefined where it does not work at all.
+ */
+export function lengthsNeeded({ rules }: ProvedTable, { rule, sightings }: ProvedRule): (number | undefined)[] {
+  const firstFit = new Map(rules.flatMap((one) => one.sightings.map((s) => [keyOf(s), one.rule] as const)));
+  const doIt = outcomes((sighting) => firstFit.get(keyOf(sighting)));
+  const withoutLimit = { ...rule, counsel: { ...rule.counsel, most: Number.POSITIVE_INFINITY } };
+  return sightings.map((s) => doIt(s, withoutLimit)?.length);
+}
+
 /** The turns by which a rule solves a sighting; where none holds, a shortest solution. As the viewer turns them. */
 export function solutionAt({ rules }: ProvedTable, sighting: Seen): readonly Turn[] {
   for (const { sightings, done } of rules) {
