@@ -5,7 +5,7 @@ import { FEATURE_NAMES, FEATURES, type FeatureName } from '../cube/teach/feature
 import { type ProvedTable, proveTable } from '../cube/teach/rules.ts';
 import { type FoundTable, findTable, type NoTable } from '../cube/teach/table.ts';
 import { FAMILIES_SAID, likelyFamily } from '../lesson/family-words.ts';
-import { likelyWord, listed } from '../lesson/likely.ts';
+import { likelyWord } from '../lesson/likely.ts';
 import { ruleFacts, ruleSaid, writeRule } from '../lesson/rule-said.ts';
 import type { ExitCode, Io } from './io.ts';
 import { isUsageError, type RulesOptions, type UsageError } from './options.ts';

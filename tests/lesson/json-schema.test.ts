@@ -7,7 +7,7 @@ import { handsPage } from '../../src/lesson/hands-page.ts';
 import { courseJsonSchema, jsonSchema } from '../../src/lesson/json-schema.ts';
 import { PROBLEM_KINDS } from '../../src/lesson/problem.ts';
 import { problemsPage } from '../../src/lesson/problems-page.ts';
-import { FAULTS } from './faults.ts';
+import { FAULTS, type Fault } from './faults.ts';
 import { SMALL_LESSON } from './small-lesson.ts';
 
 const at = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
@@ -33,12 +33,12 @@ describe('the schema for editors', () => {
     expect(validate(parse(SMALL_LESSON))).toBe(true);
   });
 
-  it.each(FAULTS.filter((f) => SEEN.includes(f.code) && f.name !== 'headings and no cases'))(
-    'sees $code: $name',
-    ({ text }) => {
-      expect(validate(parse(text))).toBe(false);
-    },
-  );
+  // What counts as a heading, and which triggers a club has, is more than a schema knows.
+  const isBeyond = ({ name, says }: Fault): boolean =>
+    name === 'headings and no cases' || name.includes('a trigger') || says.source.startsWith('neither turns nor');
+  it.each(FAULTS.filter((f) => SEEN.includes(f.code) && !isBeyond(f)))('sees $code: $name', ({ text }) => {
+    expect(validate(parse(text))).toBe(false);
+  });
 
   it('describes every key', () => {
     const bare: string[] = [];

@@ -120,7 +120,7 @@ describe('rules as claims', () => {
       '  - aim: top-top',
       '    with: none',
       '    most: 12',
-    ).replace('family: top-away', 'family: top-top');
+    ).replace('family: top-away', 'family: [top-top, top-away]');
     const [right] = claimsOf(text);
     const [left] = claimsOf(text, { hand: 'left' });
     expect(left).toMatchObject({ see: ['edge round the top: far left or left', 'cross colour: right'] });
