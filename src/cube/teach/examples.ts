@@ -38,26 +38,32 @@ const isTurnOfU = (turn: Turn | undefined): boolean => turn?.kind === 'face' && 
 const withoutTopFirst = (turns: readonly Turn[]): string =>
   writeTurns(turns.slice(turns.findIndex((turn) => !isTurnOfU(turn))));
 
-/** Turns that a rule gives, done from another side or mirrored, are not known again at once. */
-function isAsSaid({ takeOut }: Done, counsel: Counsel): boolean {
-  if (turnsTheCube(counsel) || !counsel.by) return true;
-  return withoutTopFirst(takeOut) === withoutTopFirst(counsel.by);
+/** Of an example whose turns students do not know again at once. */
+const UNKNOWN = 1500;
+/** Of turns that a rule gives, when their first turn of U is another. */
+const OTHER_TOP = 300;
+
+/** How far what is done is from the turns that the rule gives: done from another side or mirrored it is not known again. */
+function strangeness({ takeOut }: Done, counsel: Counsel): number {
+  if (turnsTheCube(counsel) || !counsel.by) return 0;
+  if (writeTurns(takeOut) === writeTurns(counsel.by)) return 0;
+  return withoutTopFirst(takeOut) === withoutTopFirst(counsel.by) ? OTHER_TOP : UNKNOWN;
 }
 
 /** What to show of a sighting at which a rule holds. */
 interface Shown {
   readonly done: Done;
-  /** Students know all of it: a rule's own turns, and steps that they are taught. */
-  readonly isPlain: boolean;
+  /** The lower the more of it students know: a rule's own turns, and steps that they are taught. */
+  readonly strange: number;
 }
 
 /** Where a rule leaves the way on to the student, steps that are taught rather than the fewest turns. */
 function shownOf(sighting: Seen, done: Done, counsel: Counsel): Shown {
-  if (turnsTheCube(counsel) || !leadsOn(counsel.aim)) return { done, isPlain: isAsSaid(done, counsel) };
+  if (turnsTheCube(counsel) || !leadsOn(counsel.aim)) return { done, strange: strangeness(done, counsel) };
   const inSteps = followInSteps(sighting, counsel);
-  if (!inSteps) return { done, isPlain: false };
+  if (!inSteps) return { done, strange: UNKNOWN };
   const taught = { ...inSteps, first: [] };
-  return { done: taught, isPlain: isAsSaid(taught, counsel) };
+  return { done: taught, strange: strangeness(taught, counsel) };
 }
 
 /** Own slot in sight of the leading hand, turns that students know, a lift at once, few turns, pieces in sight. */
@@ -90,7 +96,7 @@ function examplesOfRule(proved: ProvedRule, rule: number, front: Slot): Example[
       if (!done[i]) return [];
       const shown = shownOf(sighting, done[i], proved.rule.counsel);
       const turns = turnsDone(shown.done);
-      const effort = effortOf(sighting, shown.done, lengthOf(turns), front) + (shown.isPlain ? 0 : 1500);
+      const effort = effortOf(sighting, shown.done, lengthOf(turns), front) + shown.strange;
       return [{ sighting, rule, done: shown.done, turns, effort }];
     }),
     ...exceptions.map(({ sighting, best }): Example => {
