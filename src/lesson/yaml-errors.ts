@@ -57,8 +57,30 @@ function openQuote(text: string, offset: number): number | undefined {
   return found ? start + found.index + found[0].length - 1 : undefined;
 }
 
+/** The indent of the first line from `at` on that is neither blank nor a comment; undefined if there is none. */
+function indentFrom(text: string, at: number): Span | undefined {
+  for (let start = at; start < text.length; start = text.indexOf('\n', start) + 1 || text.length) {
+    const indent = /^ *(?=[^\s#])/.exec(text.slice(start).split('\n')[0]!)?.[0];
+    if (indent !== undefined) return spanAt(start, Math.max(1, indent.length));
+  }
+  return undefined;
+}
+
+/** Where a line is that does not line up: YAML may tell of the empty line before it, or of those that it puts out of line. */
+function outOfLine(error: YAMLError, text: string): Span | undefined {
+  const [start] = error.pos;
+  const first = indentFrom(text, 0);
+  if (/^Unexpected .* at node end/.test(error.message) && lineBefore(text, start) === '' && first) {
+    return text[first.start] === ' ' ? first : undefined;
+  }
+  const isBlank = /^ *\r?\n/.test(text.slice(start)) && lineBefore(text, start).trim() === '';
+  return error.code === 'BAD_INDENT' && isBlank ? indentFrom(text, start) : undefined;
+}
+
 function problemOf(error: YAMLError, text: string): Problem {
   const [start, end] = error.pos;
+  const strayLine = outOfLine(error, text);
+  if (strayLine) return { ...INDENT, span: strayLine };
   const message = error.message.split(/ at line \d|\n/)[0]!;
   const span = spanAt(start, Math.max(1, end - start));
   const tight = tightSign(text, start);

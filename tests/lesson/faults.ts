@@ -62,6 +62,22 @@ export const FAULTS: readonly Fault[] = [
     column: 1,
     says: /spaces/,
   },
+  ...(['family: top-away', 'text: |', 'cases:'] as const).map((key) => ({
+    name: `${key} with a space before it, after an empty line and a comment`,
+    code: 'yaml-indent' as const,
+    text: SMALL_LESSON.replace(`\n${key}`, `\n\n# Here:\n ${key}`),
+    line: SMALL_LESSON.split('\n').indexOf(key) + 3,
+    column: 1,
+    says: /does not line up/,
+  })),
+  {
+    name: 'the first key with a space before it',
+    code: 'yaml-indent',
+    text: ` ${SMALL_LESSON}`,
+    line: 1,
+    column: 1,
+    says: /does not line up/,
+  },
   {
     name: 'a single quote closed by a prime',
     code: 'yaml-quote',
