@@ -85,6 +85,9 @@ function problemOf(error: YAMLError, text: string): Problem {
   const span = spanAt(start, Math.max(1, end - start));
   const tight = tightSign(text, start);
   if (tight) return tight;
+  const dash = text.indexOf('-', start);
+  const isOfLine = TURNS_TAKEN_FOR.includes(error.code) && isTightDash(text, dash) && !text.slice(start, dash).trim();
+  if (isOfLine) return { ...TIGHT_DASH, span: spanAt(dash) };
   if (/quote/i.test(message)) return { ...QUOTE, span: spanAt(quoteOfMissing(text, start) ?? start) };
   if (/^Flow /.test(message)) {
     const bracket = openBracket(text, start);
@@ -145,10 +148,24 @@ function tightSign(text: string, offset: number): Problem | undefined {
   const found = dash ?? colon;
   if (!found) return undefined;
   const end = start + found.index + found[0].length;
-  const sign = found[0].at(-1)!;
-  const message = `a space is missing after the "${sign}"`;
-  return { code: 'yaml-space', message, hint: `write "${sign} "`, span: spanAt(end - 1) };
+  return { ...tightTold(found[0].at(-1)!), span: spanAt(end - 1) };
 }
+
+const tightTold = (sign: string): Told => ({
+  code: 'yaml-space',
+  message: `a space is missing after the "${sign}"`,
+  hint: `write "${sign} "`,
+});
+
+/** Of turns in a list, which YAML takes for a text that begins with the dash, or for more of the text before. */
+export const TIGHT_DASH: Told = tightTold('-');
+
+/** As what YAML tells of turns with no space before them. */
+const TURNS_TAKEN_FOR: readonly YAMLError['code'][] = ['BAD_INDENT', 'MULTILINE_IMPLICIT_KEY', 'MISSING_CHAR'];
+
+/** Whether a dash that begins a line has turns right behind it. */
+export const isTightDash = (text: string, offset: number): boolean =>
+  /^-[A-Za-z(]/.test(text.slice(offset, offset + 2)) && lineBefore(text, offset).trim() === '';
 
 /** Whether the line before opens a text of several lines. */
 const isInText = (text: string, offset: number): boolean =>

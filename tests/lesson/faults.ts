@@ -142,6 +142,20 @@ export const FAULTS: readonly Fault[] = [
     column: 3,
     says: /after the "-"/,
   },
+  ...(
+    [
+      ['of the only solution', ["      -L' U L R U R'"], 13],
+      ['of the second', ["      - L' U L R U R'", "      -L' U L R U R' U"], 14],
+      ['of one before others', ["      -L' U L R U R'", "      - turns: L' U L R U R' U"], 13],
+    ] as const
+  ).map(([name, lines, line]) => ({
+    name: `no space after the dash ${name}`,
+    code: 'yaml-space' as const,
+    text: withLine(13, ...lines),
+    line,
+    column: 7,
+    says: /a space is missing after the "-" \| write "- "/,
+  })),
   {
     name: 'no space after a colon',
     code: 'yaml-space',
