@@ -48,6 +48,16 @@ describe('usage', () => {
 });
 
 describe('check', () => {
+  it('says of each rule where it holds, and of those it would exclude if there are any', async () => {
+    const rules =
+      'rules:\n  - { see: { cross colour: up }, aim: top-top, most: 14 }\n  - { aim: top-top, most: 14 }\nfamily:';
+    const folder = newFolder();
+    const { err } = await command(folder, ['check', put(folder, 'a.yaml', SMALL_LESSON.replace('family:', rules))]);
+    // 18 cases, four turns of U, four sides: 288; the cross colour is up in a third of them.
+    expect(err).toMatch(/rule 1: holds in all 96 sightings, and would in \d+ of the 192 that it excludes\n/);
+    expect(err).toMatch(/rule 2: holds in all 192 sightings\n/);
+  });
+
   it('says how much was proved', async () => {
     const folder = newFolder();
     const said = await command(folder, ['check', put(folder, 'a.yaml', SMALL_LESSON)]);

@@ -802,7 +802,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: 'a trigger misspelt',
-    code: 'value-unknown',
+    code: 'turns-unreadable',
     text: withRules('  - by: slegde', '    aim: split', '    most: 8'),
     line: 7,
     column: 9,
@@ -818,7 +818,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: "a trigger of the club's own misspelt",
-    code: 'value-unknown',
+    code: 'turns-unreadable',
     text: withRules('  - by: corner hooke', '    aim: split', '    most: 8').replace(
       'family:',
       "triggers: { corner hook: R' F R F' }\nfamily:",
@@ -830,7 +830,7 @@ export const FAULTS: readonly Fault[] = [
   // Words that every object of the language has as names of its members.
   {
     name: 'a rule done by a word that objects know',
-    code: 'value-unknown',
+    code: 'turns-unreadable',
     text: withRules('  - by: constructor', '    aim: split', '    most: 8'),
     line: 7,
     column: 9,
@@ -838,7 +838,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: 'an insert by a word that objects know',
-    code: 'value-unknown',
+    code: 'turns-unreadable',
     text: withRules('  - aim: { insert: toString }', '    most: 8'),
     line: 7,
     column: 20,
