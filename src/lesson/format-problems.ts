@@ -130,7 +130,7 @@ function example(path: Path): string {
     case 'most':
       return 'most: 8';
     case 'open':
-      return 'open: a list in brackets: [BL]';
+      return 'open: BL, or a list in brackets: [BL, BR]';
     default:
       return `${key}: one text; in double quotes if it begins or ends with a sign`;
   }
