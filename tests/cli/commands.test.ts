@@ -15,6 +15,15 @@ describe('usage', () => {
     [['check', 'a.yaml', '--paper', 'a4'], /"check" takes no option --paper/],
     [['build', 'a.yaml', '--paper', 'a3'], /--paper is a4, letter or a5, not "a3"/],
     [['build', 'a.yaml', '--ink', 'sepia'], /--ink is colour or mono, not "sepia"/],
+    [
+      ['build', 'a.yaml', '--scheme', 'white,green,red,yellow,blue'],
+      /--scheme: a scheme has six colours, and here are 5/,
+    ],
+    [['build', 'a.yaml', '--scheme', 'white,green,red,yellow,blue,red'], /red stands at two faces; write up front/],
+    [
+      ['build', 'a.yaml', '--scheme', 'white,green,red,yellow,blue,pink'],
+      /"pink" is no colour.* blue orange, with commas/,
+    ],
     [['build', 'a.yaml', '--inks', 'mono'], /no option --inks; --ink was likely meant/],
     [['build', 'a.yaml', '--out'], /--out/],
     [['help', 'bild'], /"build" was likely meant/],
