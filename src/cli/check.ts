@@ -26,7 +26,8 @@ function rulesText({ rules, table: { cost } }: ProvedRules): string {
   const lines = rules.map(({ said, claim }) => {
     const { sightings, holds, contrast, excluded } = claim;
     const where = holds === sightings ? `all ${sightings}` : `${holds} of ${sightings}`;
-    return `  rule ${said.number}: holds in ${where} sightings, and would in ${contrast} of the ${excluded} that it excludes`;
+    const elsewhere = excluded > 0 ? `, and would in ${contrast} of the ${excluded} that it excludes` : '';
+    return `  rule ${said.number}: holds in ${where} sightings${elsewhere}`;
   });
   const over =
     cost && `  following them takes ${cost.mean.toFixed(1)} turns over the shortest on average, ${cost.worst} at worst`;

@@ -1,6 +1,15 @@
 /** Arguments in: which command, with which options. */
 import { parseArgs } from 'node:util';
-import { COLOURS, type Colour, type FaceColours, USUAL_SCHEME } from '../cube/colours.ts';
+import {
+  COLOURS,
+  type Colour,
+  type FaceColours,
+  isWrongScheme,
+  readScheme,
+  SCHEME_HINT,
+  schemeWords,
+  USUAL_SCHEME,
+} from '../cube/colours.ts';
 import type { Paper } from '../layout/blocks.ts';
 import { likelyWord, listed } from '../lesson/likely.ts';
 import type { Variation } from '../lesson/vary.ts';
@@ -146,13 +155,9 @@ function oneOf<T extends string>(option: string, value: string, known: readonly 
   return found ?? { usage: `--${option} is ${listed(known)}, not "${value}"` };
 }
 
-/** Six colours, of a cube held one fixed way: up, front, right, down, back, left. */
 function schemeOf(value: string): FaceColours | UsageError {
-  const usage = `--scheme is six colours, up,front,right,down,back,left, each once: ${COLOURS.join(',')} in your order`;
-  const colours = value.split(',').map((word) => COLOURS.find((c) => c === word.trim()));
-  const [U, F, R, D, B, L] = colours;
-  if (colours.length !== 6 || new Set(colours).size !== 6 || !U || !F || !R || !D || !B || !L) return { usage };
-  return { U, F, R, D, B, L };
+  const read = readScheme(schemeWords(value));
+  return isWrongScheme(read) ? { usage: `--scheme: ${read.wrong}; ${SCHEME_HINT}, with commas between them` } : read;
 }
 
 /** The options that name one of a few words; each is left out if it was not given. */

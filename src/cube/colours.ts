@@ -11,6 +11,34 @@ export type FaceColours = Readonly<Record<Face, Colour>>;
 /** Manufacturing convention, from memory: the regulations ask for six distinct colours (3a3) but not which or where. */
 export const USUAL_SCHEME: FaceColours = { U: 'white', D: 'yellow', F: 'green', B: 'blue', R: 'red', L: 'orange' };
 
+/** The order in which a scheme is written. */
+const SCHEME_FACES: readonly Face[] = ['U', 'F', 'R', 'D', 'B', 'L'];
+
+/** How to write a scheme, with the usual one as the example. */
+export const SCHEME_HINT = `write up front right down back left: ${SCHEME_FACES.map((face) => USUAL_SCHEME[face]).join(' ')}`;
+
+/** What is wrong with a scheme, in words. */
+export interface WrongScheme {
+  readonly wrong: string;
+}
+export const isWrongScheme = (read: FaceColours | WrongScheme): read is WrongScheme => 'wrong' in read;
+
+/** Six colours, each once, of a cube held one fixed way: up, front, right, down, back, left. Capitals do not matter. */
+export function readScheme(words: readonly string[]): FaceColours | WrongScheme {
+  const colours: Colour[] = [];
+  for (const word of words) {
+    const colour = COLOURS.find((c) => c === word.toLowerCase());
+    if (!colour) return { wrong: `"${word}" is no colour of a scheme` };
+    if (colours.includes(colour)) return { wrong: `${colour} stands at two faces` };
+    colours.push(colour);
+  }
+  if (colours.length !== FACES.length) return { wrong: `a scheme has six colours, and here are ${colours.length}` };
+  return Object.fromEntries(SCHEME_FACES.map((face, i) => [face, colours[i]])) as unknown as FaceColours;
+}
+
+/** The words of a scheme in one text: with commas, spaces or strokes between them. */
+export const schemeWords = (text: string): string[] => text.split(/[\s,;/]+/).filter((word) => word !== '');
+
 /** Which colour is up and which in front, on the solved cube before the first turn. */
 export interface Hold {
   readonly up: Colour;

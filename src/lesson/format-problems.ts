@@ -7,18 +7,33 @@ import { likelyWord, listed } from './likely.ts';
 import type { Problem } from './problem.ts';
 import {
   caseSchema,
+  claimsSchema,
+  everySchema,
+  handsSchema,
   holdSchema,
   lessonSchema,
   partSchema,
   practiceSchema,
   ruleSchema,
+  schemeSchema,
   seeSchema,
   solutionSchema,
+  wordsSchema,
 } from './schema.ts';
 import { slotSaid } from './slot-words.ts';
 import { isOnMendedLine, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
 
 type Issue = z.core.$ZodIssue;
+
+/** Tables that stand under a key of the lesson and are called by it. */
+const NAMED_TABLES = {
+  words: wordsSchema,
+  claims: claimsSchema,
+  scheme: schemeSchema,
+  hands: handsSchema,
+  plan: lessonSchema.shape.plan.unwrap(),
+  cards: lessonSchema.shape.cards.unwrap(),
+} as const;
 
 const KEYS = {
   lesson: Object.keys(lessonSchema.shape),
@@ -31,6 +46,8 @@ const KEYS = {
   practice: Object.keys(practiceSchema.shape),
   items: Object.keys(practiceSchema.shape.items.shape),
   only: Object.keys(practiceSchema.shape.only.unwrap().shape),
+  every: Object.keys(everySchema.shape),
+  insert: ['insert'],
 };
 
 /** Below the key `practice`. */
@@ -47,10 +64,16 @@ const tableOfLesson: TableAt = (yaml, path) => {
   if (path.length === 0) return { name: 'a lesson', keys: KEYS.lesson };
   if (path.at(-1) === 'see') return { name: 'what is seen', keys: KEYS.see };
   if (path[0] === 'practice') return practiceTableAt(path);
+  const [key] = path;
+  if (path.length === 1 && typeof key === 'string' && Object.hasOwn(NAMED_TABLES, key)) {
+    return { name: `"${key}"`, keys: Object.keys(NAMED_TABLES[key as keyof typeof NAMED_TABLES].shape) };
+  }
   if (path.at(-1) === 'hold') return { name: 'a hold', keys: KEYS.hold };
+  if (path.at(-1) === 'aim') return { name: '"aim"', keys: KEYS.insert };
   if (path.at(-2) === 'rules') return { name: 'a rule', keys: KEYS.rule };
   if (path.at(-2) === 'solutions') return { name: 'a solution', keys: KEYS.solution };
   if (keySpan(yaml, path, 'part')) return { name: 'a heading of a part', keys: KEYS.part };
+  if (keySpan(yaml, path, 'every')) return { name: '"every"', keys: KEYS.every };
   return { name: 'a case', keys: KEYS.case };
 };
 
@@ -67,11 +90,30 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 function example(path: Path): string {
   if (path[0] === 'practice') return EXAMPLES[String(path[1])] ?? EXAMPLES['items']!;
   const key = path.filter((step) => typeof step === 'string').at(-1);
+  if (path[0] === 'claims' && key === 'turns') return 'turns: 8, a whole number';
   switch (key) {
     case 'hold':
       return 'hold: { cross: white, front: green }';
+    case 'cross':
+    case 'up':
+      return `${key}: white`;
+    case 'front':
+      return 'front: green';
+    case 'right':
+      return 'right: red';
+    case 'down':
+      return 'down: yellow';
+    case 'back':
+      return 'back: blue';
+    case 'left':
+      return 'left: orange';
+    case 'minutes':
+      return 'minutes: 60';
+    case 'duplex':
+      return 'duplex: long';
     case 'setup':
     case 'turns':
+    case 'insert':
       return `${key}: R U' R'`;
     case 'solutions':
       return 'a list: a line "- R U\' R\'" for each solution';
@@ -88,7 +130,7 @@ function example(path: Path): string {
     case 'most':
       return 'most: 8';
     case 'open':
-      return 'open: a list in brackets: [BL]';
+      return 'open: BL, or a list in brackets: [BL, BR]';
     default:
       return `${key}: one text; in double quotes if it begins or ends with a sign`;
   }
@@ -111,8 +153,18 @@ function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[], tableA
   const table = tableAt(yaml, path);
   const present = isMap(nodeAt(yaml, path)) ? nodeAt(yaml, path) : undefined;
   const free = table.keys.filter((key) => !keySpan(yaml, path, key));
+  // Under a table of the lesson, a key of the lesson was put one step too far in.
+  const isIndented = (key: string): boolean => path.length === 1 && tableAt(yaml, []).keys.includes(key);
   return keys.map((key) => {
     const likely = present ? likelyWord(key, free) : undefined;
+    if (!likely && isIndented(key)) {
+      return {
+        code: 'key-unknown',
+        span: keySpan(yaml, path, key) ?? spanAt(yaml, path),
+        message: `${table.name} has no key "${key}"`,
+        hint: `"${key}" is a key of ${tableAt(yaml, []).name}: write it at the start of the line`,
+      };
+    }
     return {
       code: 'key-unknown',
       span: keySpan(yaml, path, key) ?? spanAt(yaml, path),
@@ -198,6 +250,11 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path, tableAt: TableAt):
         return [{ code: 'value-kind', span, message, hint: `write ${example(path)}` }];
       }
       return [emptyText(path, span)];
+    case 'invalid_key': {
+      const message = `"${String(path.at(-1))}" cannot be a name: names have letters, digits, spaces and -`;
+      const at = keySpan(yaml, path.slice(0, -1), path.at(-1)) ?? span;
+      return [{ code: 'value-kind', span: at, message, hint: "write a name such as sledge: R' F R F'" }];
+    }
     default: {
       if (!nodeAt(yaml, path)) return missingKey(yaml, path, tableAt);
       const found = kindOfValue(yaml, path);

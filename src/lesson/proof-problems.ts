@@ -56,7 +56,7 @@ export function setupProblem(c: Case, found: SetUpFault, families: readonly Fami
       const opened = slots.length > 1 ? 'these slots are' : 'this slot is';
       const otherwise = isCross
         ? 'look for a turn that is missing or the wrong way round'
-        : `mend it, or say that ${opened} open: open: [${slots.join(', ')}]`;
+        : `mend it, or say that ${opened} open: open: ${slots.length > 1 ? `[${slots.join(', ')}]` : slots[0]}`;
       return { code: 'setup-breaks-base', span, message, hint: likely ?? otherwise };
     }
   }

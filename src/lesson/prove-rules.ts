@@ -1,6 +1,7 @@
 /** The rules of a lesson, proved on every sighting of its families: claims, and what there is to tell. */
 import { type Address, writeAddress } from '../cube/address.ts';
 import type { Slot } from '../cube/goal.ts';
+import { setUpFor } from '../cube/search/set-up-for.ts';
 import { impliedBy } from '../cube/teach/alone.ts';
 import { mirroredCondition, writeSee } from '../cube/teach/conditions.ts';
 import { type Narrowed, narrowed } from '../cube/teach/narrow.ts';
@@ -12,7 +13,7 @@ import {
   type ProvedTable,
   proveTable,
 } from '../cube/teach/rules.ts';
-import { writeTurns } from '../cube/turns.ts';
+import { type Turn, writeTurns } from '../cube/turns.ts';
 import type { RuleClaim } from './claim.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
 import { joined } from './likely.ts';
@@ -78,8 +79,8 @@ const claimOf = (lesson: Lesson, { number, rule, span }: LessonRule, proved: Pro
   ...ruleFacts(proved),
 });
 
-const exceptionText = ({ sighting, setup }: Exception): string =>
-  `set up ${writeTurns(setup)} (pair of slot ${sighting.seen})`;
+const setUpText = (setup: readonly Turn[], seen: Slot): string => `set up ${writeTurns(setup)} (pair of slot ${seen})`;
+const exceptionText = ({ sighting, setup }: Exception): string => setUpText(setup, sighting.seen);
 
 /** The smallest further conditions with which a rule has no exceptions; undefined if it has none. */
 const mendOf = ({ sightings, done, exceptions }: ProvedRule): Narrowed | undefined =>
@@ -168,9 +169,10 @@ function problemsOf(
 function leftOut({ uncovered, sightings }: ProvedTable, lesson: Lesson): Problem[] {
   if (uncovered.length === 0) return [];
   const { span } = lesson.rules.at(-1)!;
-  const [first] = uncovered;
+  const { address, seen } = uncovered[0]!;
   const message = `${uncovered.length} of ${sightings.length} sightings of ${joined(lesson.families)} fit no rule`;
-  const hint = `the first is ${writeAddress(first!.address)}, its own slot seen at ${first!.seen}; a last rule without "see" would take them all`;
+  const first = `${setUpText(setUpFor(address, seen, []), seen)}, ${writeAddress(address)}`;
+  const hint = `the first: ${first}; a last rule without "see" would take them all`;
   return [{ code: 'rules-leave-out', span, message, hint }];
 }
 

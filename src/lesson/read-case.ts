@@ -130,11 +130,11 @@ function caseAt(r: Reader, path: Path, number: number, written: CaseFile, frame:
   const watch = proseAt(r, [...path, 'watch'], written.watch);
   const name = textLineAt(r, [...path, 'name'], written.name);
   const slot = written.slot ?? 'FR';
-  const open = written.open ?? [];
+  const open = [written.open ?? []].flat();
   const ownAt = open.indexOf(slot);
   if (ownAt >= 0) {
     const message = `${slot} is the pair's own slot, which is always open`;
-    const span = spanAt(r.yaml, [...path, 'open', ownAt]);
+    const span = spanAt(r.yaml, typeof written.open === 'string' ? [...path, 'open'] : [...path, 'open', ownAt]);
     r.problems.push({ code: 'slot-open', span, message, hint: `leave ${slot} out` });
   }
   const held = heldAt(r, path, written.hold, frame);

@@ -71,7 +71,7 @@ function doneAt(r: Reader, path: Path, text: string, triggers: TriggerList): rea
   const message = `"${word}" is neither turns nor a trigger`;
   const known = `the triggers are ${joined(names)}`;
   const hint = likely ? `"${likely}" was likely meant; ${known}` : `${known}; or write turns, as in R' F R F'`;
-  r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, path), message, hint });
+  r.problems.push({ code: 'turns-unreadable', span: spanAt(r.yaml, path), message, hint });
   return undefined;
 }
 

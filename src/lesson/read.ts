@@ -1,7 +1,7 @@
 /** Lesson file -> Lesson. Whatever is wrong is collected; what could be understood goes on to be proved all the same. */
 import { isMap } from 'yaml';
 import { z } from 'zod';
-import { type FaceColours, USUAL_SCHEME } from '../cube/colours.ts';
+import { type FaceColours, isWrongScheme, readScheme, USUAL_SCHEME } from '../cube/colours.ts';
 import { SLOTS } from '../cube/goal.ts';
 import { HANDS, type HandModel } from '../cube/search/hands.ts';
 import { TRIGGERS, type TriggerList } from '../cube/teach/triggers.ts';
@@ -68,13 +68,10 @@ function withoutMended({ yaml, problems }: Reader): Problem[] {
 function schemeAt(r: Reader, written: Head['scheme']): FaceColours {
   if (!written) return USUAL_SCHEME;
   const { up, front, right, down, back, left } = written;
-  const scheme = { U: up, F: front, R: right, D: down, B: back, L: left };
-  const colours = Object.values(scheme);
-  const twice = colours.find((colour, i) => colours.indexOf(colour) !== i);
-  if (twice === undefined) return scheme;
-  const message = `${twice} stands at two faces`;
+  const read = readScheme([up, front, right, down, back, left]);
+  if (!isWrongScheme(read)) return read;
   const hint = 'give each of the six faces a colour of its own (regulations, 3a3)';
-  r.problems.push({ code: 'scheme-impossible', span: spanAt(r.yaml, ['scheme']), message, hint });
+  r.problems.push({ code: 'scheme-impossible', span: spanAt(r.yaml, ['scheme']), message: read.wrong, hint });
   return USUAL_SCHEME;
 }
 

@@ -15,6 +15,7 @@ import type { Prose, TextLine } from './lesson.ts';
 import { listed } from './likely.ts';
 import type { Problem } from './problem.ts';
 import { readProse, readTextLine } from './prose.ts';
+import { isTightDash, TIGHT_DASH } from './yaml-errors.ts';
 import { nodeAt, type Path, spanAt, valueOffsets, type YamlText } from './yaml-text.ts';
 
 export interface Reader {
@@ -58,6 +59,10 @@ export function turnsAt(r: Reader, path: Path, text: string): Turn[] | undefined
   if (!reading.ok) {
     const start = valueOffsets(r.yaml, path)(reading.at);
     const span = { start, end: start + Math.max(1, reading.size) };
+    if (isTightDash(r.yaml.source.text, start)) {
+      r.problems.push({ ...TIGHT_DASH, span });
+      return undefined;
+    }
     r.problems.push({ code: 'turns-unreadable', span, message: reading.message, hint: reading.hint });
     return undefined;
   }

@@ -58,7 +58,12 @@ export const caseSchema = z.strictObject({
     "In place of a set-up: where the pair's pieces are, its own slot seen as FR. A set-up is made for it.",
     'UFR:R UB:U',
   ).optional(),
-  open: about(z.array(slot), 'Further slots that need not be solved before or after.', ['BL']).optional(),
+  open: about(
+    z.union([slot, z.array(slot)]),
+    'A further slot that need not be solved before or after, or a list of some.',
+    'BL',
+    ['BL', 'BR'],
+  ).optional(),
   solutions: about(
     z.union([solutionTurns(), z.array(solutionSchema).min(1)]),
     'Recommended solutions, the best first. Without them the panel has a line to write on, or see choose.',

@@ -57,12 +57,37 @@ function openQuote(text: string, offset: number): number | undefined {
   return found ? start + found.index + found[0].length - 1 : undefined;
 }
 
+/** The indent of the first line from `at` on that is neither blank nor a comment; undefined if there is none. */
+function indentFrom(text: string, at: number): Span | undefined {
+  for (let start = at; start < text.length; start = text.indexOf('\n', start) + 1 || text.length) {
+    const indent = /^ *(?=[^\s#])/.exec(text.slice(start).split('\n')[0]!)?.[0];
+    if (indent !== undefined) return spanAt(start, Math.max(1, indent.length));
+  }
+  return undefined;
+}
+
+/** Where a line is that does not line up: YAML may tell of the empty line before it, or of those that it puts out of line. */
+function outOfLine(error: YAMLError, text: string): Span | undefined {
+  const [start] = error.pos;
+  const first = indentFrom(text, 0);
+  if (/^Unexpected .* at node end/.test(error.message) && lineBefore(text, start) === '' && first) {
+    return text[first.start] === ' ' ? first : undefined;
+  }
+  const isBlank = /^ *\r?\n/.test(text.slice(start)) && lineBefore(text, start).trim() === '';
+  return error.code === 'BAD_INDENT' && isBlank ? indentFrom(text, start) : undefined;
+}
+
 function problemOf(error: YAMLError, text: string): Problem {
   const [start, end] = error.pos;
+  const strayLine = outOfLine(error, text);
+  if (strayLine) return { ...INDENT, span: strayLine };
   const message = error.message.split(/ at line \d|\n/)[0]!;
   const span = spanAt(start, Math.max(1, end - start));
   const tight = tightSign(text, start);
   if (tight) return tight;
+  const dash = text.indexOf('-', start);
+  const isOfLine = TURNS_TAKEN_FOR.includes(error.code) && isTightDash(text, dash) && !text.slice(start, dash).trim();
+  if (isOfLine) return { ...TIGHT_DASH, span: spanAt(dash) };
   if (/quote/i.test(message)) return { ...QUOTE, span: spanAt(quoteOfMissing(text, start) ?? start) };
   if (/^Flow /.test(message)) {
     const bracket = openBracket(text, start);
@@ -123,10 +148,24 @@ function tightSign(text: string, offset: number): Problem | undefined {
   const found = dash ?? colon;
   if (!found) return undefined;
   const end = start + found.index + found[0].length;
-  const sign = found[0].at(-1)!;
-  const message = `a space is missing after the "${sign}"`;
-  return { code: 'yaml-space', message, hint: `write "${sign} "`, span: spanAt(end - 1) };
+  return { ...tightTold(found[0].at(-1)!), span: spanAt(end - 1) };
 }
+
+const tightTold = (sign: string): Told => ({
+  code: 'yaml-space',
+  message: `a space is missing after the "${sign}"`,
+  hint: `write "${sign} "`,
+});
+
+/** Of turns in a list, which YAML takes for a text that begins with the dash, or for more of the text before. */
+export const TIGHT_DASH: Told = tightTold('-');
+
+/** As what YAML tells of turns with no space before them. */
+const TURNS_TAKEN_FOR: readonly YAMLError['code'][] = ['BAD_INDENT', 'MULTILINE_IMPLICIT_KEY', 'MISSING_CHAR'];
+
+/** Whether a dash that begins a line has turns right behind it. */
+export const isTightDash = (text: string, offset: number): boolean =>
+  /^-[A-Za-z(]/.test(text.slice(offset, offset + 2)) && lineBefore(text, offset).trim() === '';
 
 /** Whether the line before opens a text of several lines. */
 const isInText = (text: string, offset: number): boolean =>

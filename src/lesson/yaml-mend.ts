@@ -51,7 +51,11 @@ function mendedLine(lines: readonly string[], at: number, column: number, { code
   if (code === 'yaml-sign' || /bracket/.test(message)) return before + filler(rest);
   if (code === 'yaml-indent') {
     const own = indentOf(line);
-    const near = indentsBefore(lines, at).sort((a, b) => Math.abs(a - own) - Math.abs(b - own) || b - a)[0];
+    const below = lines.slice(at + 1).find((next) => next.trim() !== '');
+    // What stands under a key is deeper than the key.
+    const most = below !== undefined && /(:|[|>][+-]?)\s*$/.test(line) ? indentOf(below) : Number.POSITIVE_INFINITY;
+    const fitting = indentsBefore(lines, at).filter((indent) => indent < most);
+    const near = fitting.sort((a, b) => Math.abs(a - own) - Math.abs(b - own) || b - a)[0];
     if (near !== undefined && near !== own && Math.abs(near - own) <= 3) return ' '.repeat(near) + line.trimStart();
   }
   if (/second ":"/.test(message)) return before + rest.replaceAll(': ', '; ');

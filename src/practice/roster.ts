@@ -4,7 +4,15 @@
  * has it.
  */
 import Papa from 'papaparse';
-import { COLOURS, type Colour, type FaceColours } from '../cube/colours.ts';
+import {
+  COLOURS,
+  type Colour,
+  type FaceColours,
+  isWrongScheme,
+  readScheme,
+  SCHEME_HINT,
+  schemeWords,
+} from '../cube/colours.ts';
 import { likelyWord, listed } from '../lesson/likely.ts';
 import { LEVELS, type Level } from '../lesson/practice.ts';
 import type { Problem, ProblemCode, Span } from '../lesson/problem.ts';
@@ -131,21 +139,11 @@ function wordOf<T extends string>(
   return undefined;
 }
 
-/** Six colours in a field, with spaces, commas or strokes between them: up, front, right, down, back, left. */
 function schemeOf(cell: Cell | undefined, problems: Problem[]): FaceColours | undefined {
   if (!cell || cell.text === '') return undefined;
-  const words = cell.text.toLowerCase().split(/[\s,;/]+/);
-  const [U, F, R, D, B, L] = words.map((word) => COLOURS.find((c) => c === word));
-  if (words.length === 6 && new Set(words).size === 6 && U && F && R && D && B && L) return { U, F, R, D, B, L };
-  const message = `"${cell.text}" is no scheme of six colours, each once`;
-  problems.push(
-    about(
-      cell.span,
-      'roster-value',
-      message,
-      'write up front right down back left: white green red yellow blue orange',
-    ),
-  );
+  const read = readScheme(schemeWords(cell.text));
+  if (!isWrongScheme(read)) return read;
+  problems.push(about(cell.span, 'roster-value', read.wrong, SCHEME_HINT));
   return undefined;
 }
 

@@ -15,6 +15,15 @@ describe('usage', () => {
     [['check', 'a.yaml', '--paper', 'a4'], /"check" takes no option --paper/],
     [['build', 'a.yaml', '--paper', 'a3'], /--paper is a4, letter or a5, not "a3"/],
     [['build', 'a.yaml', '--ink', 'sepia'], /--ink is colour or mono, not "sepia"/],
+    [
+      ['build', 'a.yaml', '--scheme', 'white,green,red,yellow,blue'],
+      /--scheme: a scheme has six colours, and here are 5/,
+    ],
+    [['build', 'a.yaml', '--scheme', 'white,green,red,yellow,blue,red'], /red stands at two faces; write up front/],
+    [
+      ['build', 'a.yaml', '--scheme', 'white,green,red,yellow,blue,pink'],
+      /"pink" is no colour.* blue orange, with commas/,
+    ],
     [['build', 'a.yaml', '--inks', 'mono'], /no option --inks; --ink was likely meant/],
     [['build', 'a.yaml', '--out'], /--out/],
     [['help', 'bild'], /"build" was likely meant/],
@@ -64,6 +73,16 @@ describe('usage', () => {
 });
 
 describe('check', () => {
+  it('says of each rule where it holds, and of those it would exclude if there are any', async () => {
+    const rules =
+      'rules:\n  - { see: { cross colour: up }, aim: top-top, most: 14 }\n  - { aim: top-top, most: 14 }\nfamily:';
+    const folder = newFolder();
+    const { err } = await command(folder, ['check', put(folder, 'a.yaml', SMALL_LESSON.replace('family:', rules))]);
+    // 18 cases, four turns of U, four sides: 288; the cross colour is up in a third of them.
+    expect(err).toMatch(/rule 1: holds in all 96 sightings, and would in \d+ of the 192 that it excludes\n/);
+    expect(err).toMatch(/rule 2: holds in all 192 sightings\n/);
+  });
+
   it('says how much was proved', async () => {
     const folder = newFolder();
     const said = await command(folder, ['check', put(folder, 'a.yaml', SMALL_LESSON)]);

@@ -62,6 +62,22 @@ export const FAULTS: readonly Fault[] = [
     column: 1,
     says: /spaces/,
   },
+  ...(['family: top-away', 'text: |', 'cases:'] as const).map((key) => ({
+    name: `${key} with a space before it, after an empty line and a comment`,
+    code: 'yaml-indent' as const,
+    text: SMALL_LESSON.replace(`\n${key}`, `\n\n# Here:\n ${key}`),
+    line: SMALL_LESSON.split('\n').indexOf(key) + 3,
+    column: 1,
+    says: /does not line up/,
+  })),
+  {
+    name: 'the first key with a space before it',
+    code: 'yaml-indent',
+    text: ` ${SMALL_LESSON}`,
+    line: 1,
+    column: 1,
+    says: /does not line up/,
+  },
   {
     name: 'a single quote closed by a prime',
     code: 'yaml-quote',
@@ -126,6 +142,20 @@ export const FAULTS: readonly Fault[] = [
     column: 3,
     says: /after the "-"/,
   },
+  ...(
+    [
+      ['of the only solution', ["      -L' U L R U R'"], 13],
+      ['of the second', ["      - L' U L R U R'", "      -L' U L R U R' U"], 14],
+      ['of one before others', ["      -L' U L R U R'", "      - turns: L' U L R U R' U"], 13],
+    ] as const
+  ).map(([name, lines, line]) => ({
+    name: `no space after the dash ${name}`,
+    code: 'yaml-space' as const,
+    text: withLine(13, ...lines),
+    line,
+    column: 7,
+    says: /a space is missing after the "-" \| write "- "/,
+  })),
   {
     name: 'no space after a colon',
     code: 'yaml-space',
@@ -199,6 +229,46 @@ export const FAULTS: readonly Fault[] = [
     says: /its keys are title, club/,
   },
   {
+    name: "a word of the club's for none of ours",
+    code: 'key-unknown',
+    text: withLine(5, 'words: { trigger: move }'),
+    line: 5,
+    column: 10,
+    says: /"words" has no key "trigger" \| its keys are slot, pair, .* or turn/,
+  },
+  {
+    name: 'a promise that is none',
+    code: 'key-unknown',
+    text: withLine(5, 'claims: { turnz: 7 }'),
+    line: 5,
+    column: 11,
+    says: /"claims" has no key "turnz" \| "turns" was likely meant/,
+  },
+  {
+    name: 'a promise of turns in words',
+    code: 'value-kind',
+    text: withLine(5, 'claims: { turns: few }'),
+    line: 5,
+    column: 18,
+    says: /a text .*write turns: 8/,
+  },
+  {
+    name: 'a key of the lesson one step too far in',
+    code: 'key-unknown',
+    text: withLine(5, '  family: top-away'),
+    line: 5,
+    column: 3,
+    says: /a hold has no key "family" \| "family" is a key of a lesson: write it at the start of the line/,
+  },
+  {
+    name: 'a trigger by a sign',
+    code: 'value-kind',
+    text: withLine(5, 'triggers: { "R+": R U }'),
+    line: 5,
+    column: 13,
+    says: /"R\+" cannot be a name.*sledge: R' F R F'/,
+  },
+  {
     name: 'no title',
     code: 'key-missing',
     text: withLine(1),
@@ -220,7 +290,7 @@ export const FAULTS: readonly Fault[] = [
     text: withLine(4),
     line: 3,
     column: 3,
-    says: /needs the key "front"/,
+    says: /needs the key "front" \| add front: green/,
   },
   {
     name: 'turns as a list',
@@ -379,6 +449,30 @@ export const FAULTS: readonly Fault[] = [
     line: 10,
     column: 16,
     says: /leave FR out/,
+  },
+  {
+    name: 'the own slot as the only one open',
+    code: 'slot-open',
+    text: withLine(10, '  - open: FR'),
+    line: 10,
+    column: 11,
+    says: /leave FR out/,
+  },
+  {
+    name: 'an open slot in words',
+    code: 'value-unknown',
+    text: withLine(10, '  - open: back right'),
+    line: 10,
+    column: 11,
+    says: /"BR" was likely meant/,
+  },
+  {
+    name: 'an open slot by its number',
+    code: 'value-unknown',
+    text: withLine(10, '  - open: 2'),
+    line: 10,
+    column: 11,
+    says: /FR, FL, BL or BR/,
   },
   {
     name: 'a set-up that ends upside down',
@@ -732,7 +826,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: 'a trigger misspelt',
-    code: 'value-unknown',
+    code: 'turns-unreadable',
     text: withRules('  - by: slegde', '    aim: split', '    most: 8'),
     line: 7,
     column: 9,
@@ -748,7 +842,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: "a trigger of the club's own misspelt",
-    code: 'value-unknown',
+    code: 'turns-unreadable',
     text: withRules('  - by: corner hooke', '    aim: split', '    most: 8').replace(
       'family:',
       "triggers: { corner hook: R' F R F' }\nfamily:",
@@ -760,7 +854,7 @@ export const FAULTS: readonly Fault[] = [
   // Words that every object of the language has as names of its members.
   {
     name: 'a rule done by a word that objects know',
-    code: 'value-unknown',
+    code: 'turns-unreadable',
     text: withRules('  - by: constructor', '    aim: split', '    most: 8'),
     line: 7,
     column: 9,
@@ -768,7 +862,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: 'an insert by a word that objects know',
-    code: 'value-unknown',
+    code: 'turns-unreadable',
     text: withRules('  - aim: { insert: toString }', '    most: 8'),
     line: 7,
     column: 20,

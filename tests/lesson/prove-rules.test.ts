@@ -1,8 +1,12 @@
 /** The rules of a lesson as claims: what is counted, and what changes with the hand. */
 import { describe, expect, it } from 'vitest';
+import { addressOf, writeAddress } from '../../src/cube/address.ts';
+import { afterTurns, solvedCube } from '../../src/cube/cube.ts';
+import type { Slot } from '../../src/cube/goal.ts';
 import type { RuleClaim } from '../../src/lesson/claim.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import type { Variation } from '../../src/lesson/vary.ts';
+import { turnsIn } from '../cube/read.ts';
 import { withRules } from './faults.ts';
 import { bytesOf } from './small-lesson.ts';
 
@@ -52,6 +56,17 @@ describe('rules as claims', () => {
     const [, see] = /see: (\{.*\}), and it holds for all 48 /.exec(hint)!;
     const mended = SIDEWAYS.replace(/\{ cross colour.*\}/, see!);
     expect(claimsOf(mended)[0]).toMatchObject({ sightings: 48, holds: 48, exact: true, exceptions: [] });
+  });
+
+  it('name a set-up that no rule speaks of', () => {
+    const text = withRules('  - see: { cross colour: sideways }', '    aim: top-top', '    most: 12');
+    const left = loadLesson('a.yaml', bytesOf(text)).problems.find((p) => p.code === 'rules-leave-out')!;
+    expect(left.message).toBe('96 of 288 sightings of top-away fit no rule');
+    const [, setup, slot, address] = /set up (.*) \(pair of slot (..)\), (\S+ \S+);/.exec(left.hint)!;
+    // What is left out has the cross colour up; the cube itself says which case the set-up gives.
+    const cube = afterTurns(solvedCube(), turnsIn(setup!));
+    expect(writeAddress(addressOf(cube, slot as Slot)!)).toBe(address);
+    expect(address).toMatch(/^UFR:U /);
   });
 
   it('name it as the file has to have it, also where all is proved in the mirror', () => {
