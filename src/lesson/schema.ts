@@ -29,7 +29,7 @@ export const holdSchema = z.strictObject({
   front: about(colour, 'The colour of the face towards the viewer.', 'green'),
 });
 
-const schemeSchema = z.strictObject({
+export const schemeSchema = z.strictObject({
   up: about(colour, 'Held one fixed way: the colour on top.', 'white'),
   front: about(colour, 'The colour in front.', 'green'),
   right: about(colour, 'The colour at the right.', 'red'),
@@ -89,7 +89,7 @@ export const everySchema = z.strictObject({
   slot: about(slot, SLOT, 'BL').optional(),
 });
 
-const claimsSchema = z.strictObject({
+export const claimsSchema = z.strictObject({
   cases: about(
     z.enum(['all', 'selection']),
     'all: every case of the families is here. selection: some of them, and the handout says so.',
@@ -108,7 +108,7 @@ const claimsSchema = z.strictObject({
 const cost = () => z.number().min(0).max(20);
 
 /** What a club finds hard, in units of one turn of U: see HANDS in src/cube/search/hands.ts. */
-const handsSchema = z.strictObject({
+export const handsSchema = z.strictObject({
   ...(Object.fromEntries(
     ['U', 'D', 'R', 'L', 'F', 'B', 'M', 'E', 'S', 'x', 'y', 'z'].map((letter) => [
       letter,
@@ -189,7 +189,7 @@ export const ruleSchema = z.strictObject({
 export const TERMS = ['slot', 'pair', 'corner', 'edge', 'cross', 'set up', 'solve', 'hold', 'turn'] as const;
 export type Term = (typeof TERMS)[number];
 
-const wordsSchema = z.strictObject(
+export const wordsSchema = z.strictObject(
   Object.fromEntries(
     TERMS.map((term) => [term, about(text(), `What your club says for "${term}" in print.`).optional()]),
   ) as Record<Term, z.ZodOptional<z.ZodString>>,
