@@ -63,6 +63,6 @@ describe('marking 1,000 answers', () => {
     const { rows, items } = marked();
     const options = { command: 'mark', json: false, claims: [], submissions: [], type: false } as const;
     const print = { paper: 'a4', ink: 'colour', smallLetters: 'wide', scheme: USUAL_SCHEME, out: 'out' } as const;
-    await classFiles('a', 'A lesson', items, rows, { ...options, ...print });
+    await classFiles('a', 'A lesson', items, { rows, others: [] }, { ...options, ...print });
   });
 });

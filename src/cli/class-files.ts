@@ -23,11 +23,17 @@ async function pdf(path: string, sheet: Sheet, { paper }: MarkOptions): Promise<
 /** The files name no folders: the same class gives the same bytes wherever it lies. */
 const withoutFolder = (row: MarkedRow): MarkedRow => ({ ...row, file: basename(row.file) });
 
+/** `others`: rows of the class table alone, which stay in it. */
+export interface MarkedClass {
+  readonly rows: readonly MarkedRow[];
+  readonly others: readonly MarkedRow[];
+}
+
 export async function classFiles(
   name: string,
   lesson: string,
   { items }: Items,
-  marked: readonly MarkedRow[],
+  { rows: marked, others }: MarkedClass,
   options: MarkOptions & { readonly out: string },
 ): Promise<OutFile[]> {
   const { ink, paper, scheme, out } = options;
@@ -38,7 +44,7 @@ export async function classFiles(
   return [
     await pdf(join(out, `${name}-slips.pdf`), slipsSheet(summary.students, items, making), options),
     await pdf(join(out, `${name}-report.pdf`), reportSheet(summary, making), options),
-    { path: join(out, `${name}-class.csv`), bytes: classCsv(rows) },
+    { path: join(out, `${name}-class.csv`), bytes: classCsv(rows, others) },
     { path: join(out, `${name}-class.json`), bytes: table },
   ];
 }

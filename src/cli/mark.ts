@@ -4,7 +4,7 @@ import { jsonRow, unclearMarks } from '../marking/class-table.ts';
 import { withKeptMarks } from '../marking/kept-marks.ts';
 import { marker } from '../marking/mark.ts';
 import { likeNames } from '../marking/names.ts';
-import type { MarkedRow } from '../marking/submission.ts';
+import type { MarkedRow, Submission } from '../marking/submission.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -48,7 +48,9 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   const table = out === undefined ? [] : await earlierTable(io.folder, tablePath, problems);
   const kept = withKeptMarks(gathered.rows, table);
   for (const message of kept.notes) problems.push({ severity: 'warning', file: tablePath, message });
-  const rows = claims.length === 0 ? [] : kept.rows.map(marker(items, { smallLetters, words: LANGUAGES.en.marking }));
+  const markAll = (some: readonly Submission[]): MarkedRow[] =>
+    claims.length === 0 ? [] : some.map(marker(items, { smallLetters, words: LANGUAGES.en.marking }));
+  const rows = markAll(kept.rows);
   for (const { file, row, mark: unclear } of unclearMarks(rows)) {
     const message = `the mark "${unclear}" is neither right nor wrong nor a number from 0 to 1: the verdict counts`;
     problems.push({ severity: 'warning', file, row, message });
@@ -62,7 +64,13 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   let files: OutFile[] = [];
   if (out !== undefined && isWhole(problems)) {
     const { classFiles } = await import('./class-files.ts');
-    files = await classFiles(name, claims[0]!.lesson, items, rows, { ...options, out });
+    files = await classFiles(
+      name,
+      claims[0]!.lesson,
+      items,
+      { rows, others: markAll(kept.others) },
+      { ...options, out },
+    );
   }
   const failure = await writeAll(io.folder, files);
   tellProblems(problems, io);

@@ -142,9 +142,11 @@ export async function earlierTable(
 ): Promise<readonly Submission[]> {
   if (!(await stat(resolve(folder, file)).catch(() => undefined))) return [];
   const read = await readFile(folder, file);
-  if (!isUnreadable(read)) return read.rows;
+  const isTable = !isUnreadable(read) && (read.rows.length === 0 || read.columns?.has('mark'));
+  if (isTable) return read.rows;
   // Written over, the coach's marks in it would be lost.
-  const message = `${read.unreadable}: its marks would be lost; mend it or move it away`;
+  const why = isUnreadable(read) ? read.unreadable : 'it has no column mark';
+  const message = `${why}: its marks would be lost; mend it or move it away`;
   problems.push({ severity: 'error', file, message });
   return [];
 }

@@ -22,8 +22,16 @@ const COLUMNS: readonly (readonly [string, (row: MarkedRow) => string])[] = [
   ['row', (row) => String(row.row)],
 ];
 
-export const classCsv = (rows: readonly MarkedRow[]): string =>
-  writeTable([COLUMNS.map(([name]) => name), ...rows.map((row) => COLUMNS.map(([, cell]) => cell(row)))]);
+/** Where a row was handed in: not known of one that only the table has. */
+const OF_THE_FILE: readonly string[] = ['file', 'row'];
+
+/** `others`: rows that are kept from an earlier table for the coach's marks on them. */
+export const classCsv = (rows: readonly MarkedRow[], others: readonly MarkedRow[] = []): string =>
+  writeTable([
+    COLUMNS.map(([name]) => name),
+    ...rows.map((row) => COLUMNS.map(([, cell]) => cell(row))),
+    ...others.map((row) => COLUMNS.map(([name, cell]) => (OF_THE_FILE.includes(name) ? '' : cell(row)))),
+  ]);
 
 /** Rows as JSON has them: texts for people without backticks. */
 export const jsonRow = (row: MarkedRow): MarkedRow => ({

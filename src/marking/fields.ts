@@ -45,6 +45,8 @@ export interface SubmissionsRead {
   /** Rows with nothing in them, and lines that are comments. */
   readonly blank: number;
   readonly faults: readonly RowFault[];
+  /** The columns of a table; undefined where a file has no columns. */
+  readonly columns?: ReadonlySet<Field>;
 }
 
 /** Why no row of a file can be read, and where, if that is known. */
@@ -57,6 +59,9 @@ export const isUnreadable = (read: SubmissionsRead | Unreadable): read is Unread
 
 /** White space, and signs that would steer a terminal or hide, as single spaces. */
 const tidy = (text: string): string => text.replaceAll(/[\s\p{Cc}\p{Cf}]+/gu, ' ').trim();
+
+/** Several lines stay several; signs that no one sees would spoil the files that are written. */
+const withoutControls = (text: string): string => text.replaceAll(/[^\P{Cc}\n\r\t]/gu, ' ');
 
 /** One submission; a code that is too long is cut, and told. */
 export function submissionOf(
@@ -77,7 +82,7 @@ export function submissionOf(
     student: short('student'),
     paper: short('paper'),
     item: short('item'),
-    answer: (fields.answer ?? '').trim(),
+    answer: withoutControls(fields.answer ?? '').trim(),
     mark: short('mark'),
   };
 }

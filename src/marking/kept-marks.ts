@@ -4,7 +4,9 @@ import type { Submission } from './submission.ts';
 
 export interface KeptMarks {
   readonly rows: readonly Submission[];
-  /** For the coach: marks that stand on a changed answer, that contradict another, or that no row has any more. */
+  /** Marked rows of the table that none of the rows is: of work marked another time. */
+  readonly others: readonly Submission[];
+  /** For the coach: marks that stand on a changed answer, that contradict another, or that are of no row here. */
   readonly notes: readonly string[];
 }
 
@@ -42,8 +44,9 @@ export function withKeptMarks(rows: readonly Submission[], table: readonly Submi
     }
     return { ...row, mark: found.mark };
   });
-  for (const lost of [...left.values()].flat()) {
-    notes.push(`${named(lost)}: marked ${lost.mark} in the class table, but no row has this item any more`);
+  const others = [...left.values()].flat();
+  for (const one of others) {
+    notes.push(`${named(one)}: marked ${one.mark} in the class table, and not handed in here; the table keeps it`);
   }
-  return { rows: kept, notes };
+  return { rows: kept, others, notes };
 }

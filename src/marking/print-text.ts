@@ -1,9 +1,10 @@
 /** What strangers wrote, made fit for paper: signs that the fonts have, words that fit a line. */
 import type { Span } from '../layout/blocks.ts';
-import { missingGlyphs } from '../layout/fonts.ts';
+import { missingGlyphs, widthOf } from '../layout/fonts.ts';
 import { typographic } from '../sheets/typographic.ts';
 
-const LONGEST_WORD = 24;
+/** In the size of the letters: 24 letters of a usual word, and what the narrowest column of a slip takes. */
+const WIDEST_WORD = 12;
 const LONGEST_TEXT = 160;
 
 /** Stands for a sign that the fonts do not have. */
@@ -22,8 +23,23 @@ export function printable(text: string, longest = LONGEST_TEXT): string {
   });
   return known
     .join('')
-    .replaceAll(new RegExp(`\\S{${LONGEST_WORD}}(?=\\S)`, 'gu'), '$& ')
+    .replaceAll(/\S+/gu, (word) => partsOf(word).join(' '))
     .trim();
+}
+
+/** The word, or parts of it that each fit a column. Measured in strong letters, which are the wider ones. */
+function partsOf(word: string): string[] {
+  if (word.length < WIDEST_WORD) return [word];
+  const parts: string[] = [];
+  let part = '';
+  for (const sign of word) {
+    if (part !== '' && widthOf('sans-strong', typographic(part + sign), 1) > WIDEST_WORD) {
+      parts.push(part);
+      part = '';
+    }
+    part += sign;
+  }
+  return [...parts, part];
 }
 
 const TURN = /^(?:[UDLRFB]w?|[MESxyz])[2']?$/;

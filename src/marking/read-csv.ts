@@ -57,5 +57,5 @@ export function readCsv(file: string, text: string): SubmissionsRead | Unreadabl
       rows.push(submissionOf(file, i + 1, fields, faults));
     }
   });
-  return { rows, blank, faults };
+  return { rows, blank, faults, columns: new Set(columns.keys()) };
 }

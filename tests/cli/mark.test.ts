@@ -103,6 +103,59 @@ describe('mark', () => {
     }
   });
 
+  it("keeps the coach's marks on work that was handed in another time", async () => {
+    const folder = classroom();
+    const table = join(folder, 'out/edge-away-class.csv');
+    put(folder, 'one.csv', 'student,item,answer\nA,1,R U\n');
+    put(folder, 'two.csv', 'student,item,answer\nB,1,R\n');
+    const run = (...files: string[]) =>
+      command(folder, ['mark', 'edge-away.claims.json', ...files, '--out', 'out', '--json']);
+    await run('one.csv');
+    writeFileSync(table, readFileSync(table, 'utf8').replace('A,,1,R U,,0', 'A,,1,R U,right,0'));
+    const { out, code } = await run('two.csv');
+    expect(code).toBe(0);
+    expect(rowsOf(out).map(({ student }) => student)).toEqual(['B']);
+    const kept = readFileSync(table, 'utf8');
+    expect(kept).toContain('A,,1,R U,right,1,fails');
+    await run('two.csv');
+    expect(readFileSync(table, 'utf8')).toBe(kept);
+    const both = await run('one.csv', 'two.csv');
+    expect(rowsOf(both.out).map(({ student, mark }) => [student, mark])).toEqual([
+      ['A', 'right'],
+      ['B', ''],
+    ]);
+  });
+
+  it('does not write over a table whose marks it does not see', async () => {
+    const folder = classroom();
+    const table = join(folder, 'out/edge-away-class.csv');
+    await command(folder, [...MARK, '--out', 'out']);
+    const renamed = readFileSync(table, 'utf8').replace(',mark,', ',points,');
+    writeFileSync(table, renamed);
+    const { code, err } = await command(folder, [...MARK, '--out', 'out']);
+    expect([code, readFileSync(table, 'utf8')]).toEqual([1, renamed]);
+    expect(err).toMatch(/edge-away-class\.csv: error: it has no column mark: its marks would be lost/);
+  });
+
+  it('writes nothing that it cannot read again, whatever signs were handed in', async () => {
+    const folder = classroom();
+    put(folder, 'odd.yaml', '- {student: A, item: 1, answer: "R\\0U\\x1b[A"}\n');
+    for (let run = 0; run < 2; run++) {
+      const { code } = await command(folder, ['mark', 'edge-away.claims.json', 'odd.yaml', '--out', 'out']);
+      expect(code).toBe(0);
+    }
+    expect(readFileSync(join(folder, 'out/edge-away-class.csv'), 'utf8')).toContain('A,,1,R U [A,');
+  });
+
+  it('prints words of any width', async () => {
+    const folder = classroom();
+    const words = ['w'.repeat(30), '@'.repeat(24), `${'\u2014'.repeat(24)}x`, 'm'.repeat(26), 'W'.repeat(200)];
+    const rows = words.map((word, i) => `${word},${i + 1},${word},${word}\n`);
+    put(folder, 'wide.csv', `student,item,answer,mark\n${rows.join('')}`);
+    const { code, err } = await command(folder, ['mark', 'edge-away.claims.json', 'wide.csv', '--out', 'out']);
+    expect([code, err]).toEqual([0, expect.stringContaining('edge-away-slips.pdf')]);
+  });
+
   it('does not write over a table that it cannot read', async () => {
     const folder = classroom();
     mkdirSync(join(folder, 'out'));

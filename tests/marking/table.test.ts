@@ -95,9 +95,10 @@ describe("marks in the coach's table", () => {
     expect(rows.map(({ mark }) => mark)).toEqual(['0', '1']);
   });
 
-  it('that no row has any more are told', () => {
-    expect(withKeptMarks([], [row('A', '1', 'R', '1')]).notes).toEqual([
-      'A 1: marked 1 in the class table, but no row has this item any more',
-    ]);
+  it('of work that is not handed in here stay in the table, and that is told', () => {
+    const table = [row('A', '1', 'R', '1'), row('B', '1', 'R')];
+    const { others, notes } = withKeptMarks([row('C', '1', 'R')], table);
+    expect(others).toEqual([table[0]]);
+    expect(notes).toEqual(['A 1: marked 1 in the class table, and not handed in here; the table keeps it']);
   });
 });
