@@ -51,21 +51,24 @@ export function saidOf({ mark, says }: MarkedRow): string {
 }
 
 export function summaryLine(rows: readonly MarkedRow[]): string {
+  const isMarked = ({ mark }: MarkedRow): boolean => pointsOf(mark) !== undefined;
+  const marked = rows.filter(isMarked);
+  const byVerdict = rows.filter((row) => !isMarked(row));
   const count = (...verdicts: MarkedRow['verdict'][]): number =>
-    rows.filter(({ verdict }) => verdicts.includes(verdict)).length;
-  const times = rows.filter(isTimed).length;
+    byVerdict.filter(({ verdict }) => verdicts.includes(verdict)).length;
+  const times = byVerdict.filter(isTimed).length;
   const others = [
     `${count('unreadable')} unreadable`,
     `${count('empty') - times} empty`,
     counted(times, 'time'),
     `${count('unmatched')} unmatched`,
   ].filter((said) => !said.startsWith('0 '));
-  const marked = rows.filter(({ mark }) => pointsOf(mark) !== undefined).length;
-  const right = Math.round(100 * rows.reduce((sum, { points }) => sum + points, 0)) / 100;
+  const points = Math.round(100 * marked.reduce((sum, row) => sum + row.points, 0)) / 100;
   const parts = [
-    `${right} right${marked > 0 ? `, with ${counted(marked, 'mark')} of yours` : ''}`,
+    `${count('solves', 'solves-turned')} right`,
     `${count('disturbs', 'other-pair', 'fails')} wrong`,
     ...others,
+    ...(marked.length > 0 ? [`${marked.length} marked by you, worth ${points}`] : []),
   ];
   const students = new Set(rows.map(({ student }) => student)).size;
   return `${counted(rows.length, 'answer')} of ${counted(students, 'student')}: ${parts.join(', ')}\n`;

@@ -73,7 +73,8 @@ function fail(at: number, size: number, message: string, hint: string): never {
   throw new Unreadable({ at, size, message, hint });
 }
 
-const quoted = (s: string): string => (s === '"' ? `'"'` : `"${s}"`);
+/** A backtick by its name: where turns are marked by backticks it would be lost. */
+const quoted = (s: string): string => (s === '`' ? 'a backtick' : s === '"' ? `'"'` : `"${s}"`);
 
 /** A reader over one text; `next` is the offset of the next character. */
 interface Reader {

@@ -3,22 +3,39 @@ import { readTurns } from '../cube/notation.ts';
 import { writeTurns } from '../cube/turns.ts';
 import type { MarkingWords } from '../words/marking.ts';
 import type { ChoiceItem } from './items.ts';
+import { likelyMeant } from './spelling.ts';
 
-/** The letters that an answer gives; undefined where it gives none of them. "b)", "(B)", "B." and "C, A, B" are letters. */
+/** Without signs and case, which say nothing in an answer of letters or words. */
+const bareOf = (text: string): string => text.replaceAll(/[^\p{L}\p{N}]/gu, '').toUpperCase();
+
+/** Turns by their normal form, so that `R′ U2` and `R'U2` are one; other texts bare. */
+function optionKey(text: string): string {
+  const reading = readTurns(text);
+  return reading.ok && reading.turns.length > 0 ? writeTurns(reading.turns) : bareOf(text);
+}
+
+/**
+ * The letters that an answer gives; undefined where it gives none of them. "b)", "(B)", "B." and "C, A, B" are letters, and
+ * so are an option's own text, and the letter with it: "like.", "B, like".
+ */
 export function lettersGiven(
   { asks, options, letters }: Omit<ChoiceItem, 'answer'>,
   answer: string,
 ): string | undefined {
   const said = (asks === 'slip' && slipGiven(answer)?.letter) || answer;
-  const bare = said.replaceAll(/[^\p{L}\p{N}]/gu, '').toUpperCase();
+  const bare = bareOf(said);
   if (asks === 'order') return [...bare].sort().join('') === [...letters].sort().join('') ? bare : undefined;
   if (letters.includes(bare)) return bare;
-  return letters[options.findIndex((text) => text.trim().toLowerCase() === answer.toLowerCase())];
+  const option = (text: string): string | undefined =>
+    letters[options.findIndex((one) => optionKey(one) === optionKey(text))];
+  const [, letter = '', rest = ''] = /^\W*(\p{L})(?!\p{L})[^\p{L}]*(.*)$/u.exec(answer) ?? [];
+  const both = rest === '' ? undefined : option(rest);
+  return both !== undefined && both === letter.toUpperCase() ? both : option(answer);
 }
 
-/** `ubr b`, `UBR:B` and `URB-B` are one place: the sides in any order, then the side that the sticker looks to. */
+/** `ubr b`, `UBR:B`, `UBR (B)`, `UBRB` and `URB-B` are one place: the sides in any order, then the side that the sticker looks to. */
 function placeGiven(answer: string): string | undefined {
-  const match = /^\s*([UDRLFB]{2,3})\s*[:\s,/-]\s*([UDRLFB])\s*$/.exec(answer.toUpperCase());
+  const match = /^\W*([UDRLFB]{2,3})\W*([UDRLFB])\W*$/.exec(answer.toUpperCase());
   const [, place, side] = match ?? [];
   return place?.includes(side!) ? `${[...place].sort().join('')}:${side}` : undefined;
 }
@@ -27,23 +44,42 @@ function placeGiven(answer: string): string | undefined {
 interface SlipGiven {
   readonly letter: string;
   readonly turn: number;
+  /** Empty if it is left out. */
   readonly now: string;
 }
 
-/** `R 6 U'`, `r6u'`, `R, 6` and `(R) 6: U'`; undefined for a letter alone, which is enough. */
+/** `R 6 U'`, `r6u'`, `R, 6` and `(R) 6th: U2 -> U'`; undefined for a letter alone, which is enough. */
 function slipGiven(answer: string): SlipGiven | undefined {
-  const match = /^\W*(\p{L})\W*(\d{1,2})\W*(.*)$/u.exec(answer);
-  return match ? { letter: match[1]!, turn: Number(match[2]), now: match[3]! } : undefined;
+  const match = /^\W*(\p{L})\W*(\d{1,2})(?:st|nd|rd|th)?(?!\w*\d)\W*(.*)$/iu.exec(answer);
+  if (!match) return undefined;
+  const now = match[3]!.split(/(?:->|=>|→|⇒)/).at(-1)!;
+  return { letter: match[1]!, turn: Number(match[2]), now: now.replaceAll(/[()[\]{}.;:]/g, ' ').trim() };
 }
 
+/** One turn of a face, as it may be written in a box; undefined where it cannot be read as one. */
+function turnIn(text: string): string | undefined {
+  const reading = readTurns(text);
+  const readings = reading.ok ? [reading.turns] : likelyMeant(text);
+  // It may be written small: it stands in a box for one turn of a face.
+  const one = readings.find((turns) => turns.length === 1);
+  return (
+    one &&
+    writeTurns(one)
+      .replace(/^[a-z]/, (letter) => letter.toUpperCase())
+      .replace(/^([UDRLFB])w/, '$1')
+  );
+}
+
+type MendGiven = 'right' | 'wrong' | 'unread';
+
 /** As far as it is given: a student who leaves the turn out is not asked again. */
-function isMend({ turn, now }: SlipGiven, mend: ChoiceItem['mend']): boolean {
-  if (!mend) return true;
-  const [given, right] = [readTurns(now), readTurns(mend.now)];
-  // The last turn may be written small: it stands in a box for one turn of a face.
-  const isTurn = now.trim() === '' || now.trim().toUpperCase() === mend.now.toUpperCase();
-  const isRead = given.ok && right.ok && writeTurns(given.turns) === writeTurns(right.turns);
-  return turn === mend.turn && (isTurn || isRead);
+function mendGiven({ turn, now }: SlipGiven, mend: ChoiceItem['mend']): MendGiven {
+  if (!mend) return 'right';
+  if (turn !== mend.turn) return 'wrong';
+  if (now === '') return 'right';
+  const given = turnIn(now);
+  if (given === undefined) return 'unread';
+  return given === turnIn(mend.now) ? 'right' : 'wrong';
 }
 
 /** A letter, or of a slip a letter with a turn. */
@@ -74,12 +110,16 @@ export function markChoice(item: ChoiceItem, answer: string, words: MarkingWords
   const slip = asks === 'slip' ? slipGiven(answer) : undefined;
   const given = lettersGiven(item, answer);
   if (given === undefined) return { verdict: 'unreadable', says: words.noLetter(letters, asks === 'order') };
-  if (given === key) {
-    return !slip || isMend(slip, item.mend)
-      ? { verdict: 'solves', says: words.rightChoice }
-      : { verdict: 'fails', says: words.wrongMend(key, item.mend!.turn, item.mend!.now) };
-  }
-  return { verdict: 'fails', says: words.wrongChoice(key, optionSaid(item)) };
+  if (given !== key) return { verdict: 'fails', says: words.wrongChoice(key, optionSaid(item)) };
+  const { mend } = item;
+  if (asks !== 'slip' || !mend) return { verdict: 'solves', says: words.rightChoice };
+  const now = slip && mendGiven(slip, mend);
+  if (now === 'unread') return { verdict: 'unreadable', says: words.noMend(slip!.now) };
+  if (now === 'wrong') return { verdict: 'fails', says: words.wrongMend(key, mend.turn, mend.now) };
+  return {
+    verdict: 'solves',
+    says: slip && slip.now !== '' ? words.rightChoice : words.noMendGiven(mend.turn, mend.now),
+  };
 }
 
 /** What the right letter stands for; nothing for an order, or for a picture, whose text is the set-up it shows. */

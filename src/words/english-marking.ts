@@ -91,6 +91,8 @@ export const marking: MarkingWords = {
   rightChoice: 'Right.',
   wrongChoice: (right, option) => (option === '' ? `Right is ${right}.` : `Right is ${right}: ${option}.`),
   wrongMend: (letter, turn, now) => `${letter} is right; its turn ${turn} should be \`${now}\`.`,
+  noMend: (given) => `The letter and the number are right; "${given}" cannot be read as a turn.`,
+  noMendGiven: (turn, now) => `Right. Its turn ${turn} should be \`${now}\`, which was not said.`,
   countedAsOuter: 'Small letters were counted as turns of one layer; write capitals.',
   smallLettersSay: (wouldSolve) =>
     wouldSolve

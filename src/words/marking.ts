@@ -47,6 +47,10 @@ export interface MarkingWords {
   readonly wrongChoice: (right: string, option: string) => string;
   /** The letter of a slip is right, the turn or its mend is not. */
   readonly wrongMend: (letter: string, turn: number, now: string) => string;
+  /** The turn that is given in place of a slip cannot be read. */
+  readonly noMend: (given: string) => string;
+  /** The letter is right, and not all of the rest is given. */
+  readonly noMendGiven: (turn: number, now: string) => string;
   /** Small letters counted as turns of the outer layer only. */
   readonly countedAsOuter: string;
   readonly smallLettersSay: (wouldSolve: boolean) => string;

@@ -30,7 +30,7 @@ describe('mark', () => {
     expect(out.trimEnd().split('\n')).toHaveLength(42);
     expect(out).toMatch(/^B2 {2}1 {3}solves {9}Solves: 6 turns, the shortest there is\.$/m);
     expect(err).toBe(
-      '42 answers of 7 students: 15.5 right, with 2 marks of yours, 21 wrong, 3 unreadable, 2 empty, 1 unmatched\n',
+      '42 answers of 7 students: 14 right, 21 wrong, 2 unreadable, 2 empty, 1 unmatched, 2 marked by you, worth 1.5\n',
     );
   });
 

@@ -332,6 +332,9 @@ describe('a choice', () => {
     ['5', 'UFR:R', 'solves'],
     ['5', 'ufr r', 'solves'],
     ['5', 'RUF-R', 'solves'],
+    ['5', 'UFR (R)', 'solves'],
+    ['5', 'ufr=r', 'solves'],
+    ['5', 'UFRR', 'solves'],
     ['5', 'UFR:U', 'fails'],
     ['5', 'UFL:L', 'fails'],
     ['5', 'UFR', 'unreadable'],
@@ -367,11 +370,42 @@ describe('a choice', () => {
     ['N 6 R2', 'fails'],
     ["R 6 R'", 'fails'],
     ["Q 6 R'", 'unreadable'],
+    // The habits of writing that are read in solutions are read here.
+    ['N 6 R`', 'solves'],
+    ['N 6 R´', 'solves'],
+    ["N 6 R'.", 'solves'],
+    ["N 6 (R')", 'solves'],
+    ["N 6 [R']", 'solves'],
+    ["N 6 R -> R'", 'solves'],
+    ["N 6th R'", 'solves'],
+    ['N 6 Ri', 'solves'],
+    ['N 6 R3', 'solves'],
+    ['N 6 hm', 'unreadable'],
   ])('of a slip may name its turn and the mend: %s: %s', (answer, verdict) => {
     expect(withSlip.falseClaims).toEqual([]);
     const row = marked(withSlip.items, '7', answer, { paper: 'K4T' });
     expect(row.verdict).toBe(verdict);
     if (/^N.*[52]$/.test(answer)) expect(row.says).toBe("N is right; its turn 6 should be `R'`.");
+  });
+
+  it('of a slip says what was not given', () => {
+    const says = (answer: string): string => marked(withSlip.items, '7', answer, { paper: 'K4T' }).says;
+    expect(says("N 6 R'")).toBe('Right.');
+    expect(says('N')).toBe("Right. Its turn 6 should be `R'`, which was not said.");
+    expect(says('N 6 hm')).toContain('"hm" cannot be read as a turn');
+  });
+
+  it.each([
+    ['B, lift with L', 'solves'],
+    ['b) lift with L.', 'solves'],
+    ['Lift with L.', 'solves'],
+    ['A lift with R', 'fails'],
+    // Turns that are an option, in another spelling.
+    ['RUR’', 'fails'],
+    ['C: R U R′', 'fails'],
+    ['A, lift with L', 'unreadable'],
+  ])('takes an option in its own words, and the letter with them: %s: %s', (answer, verdict) => {
+    expect(marked(withPaper, '2', answer, { paper: 'K4T' }).verdict).toBe(verdict);
   });
 
   it('says what is right', () => {
