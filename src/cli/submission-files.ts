@@ -87,7 +87,11 @@ async function expanded(folder: string, names: readonly string[], ours: string):
     const info = await stat(resolve(folder, name)).catch(() => undefined);
     if (!info?.isDirectory()) all.push(name);
     else {
-      const inside = (await readdir(resolve(folder, name))).filter((n) => SUBMISSION_FILES.test(n) && n !== ours);
+      // Files alone: a pipe would be waited for. Some systems put hidden ones of their own beside each.
+      const inside = (await readdir(resolve(folder, name), { withFileTypes: true }))
+        .filter((entry) => (entry.isFile() || entry.isSymbolicLink()) && !entry.name.startsWith('.'))
+        .map((entry) => entry.name)
+        .filter((n) => SUBMISSION_FILES.test(n) && n !== ours);
       all.push(...inside.sort((a, b) => (a < b ? -1 : 1)).map((n) => join(name, n)));
     }
   }

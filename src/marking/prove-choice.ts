@@ -40,13 +40,18 @@ function placeFault({ answer, pair, piece, turns = '' }: ChoiceClaimText, { cube
   return is === answer ? undefined : `the file says that the ${piece} is at ${answer}, the cube says ${is}`;
 }
 
-/** The right picture is that of the set-up: the pieces that matter are where they are there. */
-function pictureFault(right: string, { cube, goal }: SetUp, solved: Cube): string | undefined {
-  const turns = turnsIn(right);
-  if (!turns) return 'its right picture has turns that cannot be read';
-  const shown = afterTurns(solved, turns);
-  const isSame = goal.pieces.every((piece) => shown.spots[piece] === cube.spots[piece]);
-  return isSame ? undefined : 'its right picture is not that of the set-up';
+/** The picture is that of the right option and of no other: the pieces that matter are where they are after the set-up. */
+function pictureFault({ options }: ChoiceClaimText, at: number, { cube, goal }: SetUp): string | undefined {
+  const solved = solvedCube();
+  for (const [i, option] of options.entries()) {
+    const turns = turnsIn(option);
+    if (!turns) return `its option ${i + 1} cannot be read`;
+    const shown = afterTurns(solved, turns);
+    const isSame = goal.pieces.every((piece) => shown.spots[piece] === cube.spots[piece]);
+    if (isSame !== (i === at))
+      return `its option ${i + 1} ${isSame ? 'gives' : 'does not give'} the case of the set-up`;
+  }
+  return undefined;
 }
 
 /** The right one fails, all others solve; with the turn that it names put right it solves. */
@@ -100,8 +105,8 @@ export function choiceFault(claim: ChoiceClaimText, letters: readonly string[], 
   if (asks === 'order') return orderFault(claim, letters, setUp);
   const at = letters.indexOf(answer);
   if (at < 0) return `its answer "${answer}" is none of ${letters.join(' ')}`;
-  if (asks === 'picture') return pictureFault(options[at]!, setUp, solvedCube());
+  if (asks === 'picture') return pictureFault(claim, at, setUp);
   if (asks === 'edge' || asks === 'likeness') return seenFault(asks, options[at]!, claim.pair, setUp);
   if (asks === 'slip') return slipFault(claim, at, setUp);
-  return asks === 'rule' ? ruleChoiceFault(claim, at, setUp) : undefined;
+  return asks === 'rule' ? ruleChoiceFault(claim, at, setUp) : `nothing is known of questions that ask for "${asks}"`;
 }

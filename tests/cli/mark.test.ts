@@ -172,6 +172,8 @@ describe('mark', () => {
     put(join(folder, 'in'), 'b.txt', "Z9 1 L' U L R U R'\n# late\n");
     put(join(folder, 'in'), 'a.yaml', "Y8:\n  1: L' U L R U R\n");
     put(join(folder, 'in'), 'notes.pdf', 'no');
+    // As some systems leave them beside each file.
+    put(join(folder, 'in'), '._a.csv', '\0\0');
     await command(folder, ['mark', 'edge-away.claims.json', 'in', '--out', 'in']);
     const { out } = await command(folder, [
       'mark',

@@ -74,6 +74,8 @@ describe('claims read from disk', () => {
     ['choice with one letter twice', { letters: ['A', 'A', 'B'] }],
     ['place where the piece is not', { asks: 'place', piece: 'corner', turns: 'U', answer: 'UFL:U' }],
     ['picture of another case', { asks: 'picture', options: ["R U R' L' U L U", "R U R' L' U L", 'U'] }],
+    ['picture of the case twice', { asks: 'picture', options: ["R U R' L' U L", "R U R' L' U L", 'U'] }],
+    ['question of a kind that there is not', { asks: 'taste', options: ['R', 'L', 'U'] }],
     ['slip in turns that solve', { asks: 'slip', options: ["L' U L R U R'", 'R', 'U'] }],
     ['slip with a second one beside it', { asks: 'slip', options: ["L' U L R U R", "L' U L R U R'", 'U'] }],
     [
