@@ -5,6 +5,7 @@ import { severityOf } from '../lesson/problem.ts';
 import type { Outcome } from '../lesson/prove.ts';
 import { sourceOf } from '../lesson/source.ts';
 import type { Variation } from '../lesson/vary.ts';
+import { decode } from '../marking/decode.ts';
 import type { Student } from '../practice/papers.ts';
 import { type RosterRow, readRoster } from '../practice/roster.ts';
 import { readBytes } from './files.ts';
@@ -24,12 +25,7 @@ async function textOf(file: string, io: Io): Promise<string | Problem> {
   if ('unreadable' in bytes) {
     return { code: 'file-unreadable', span, message: bytes.unreadable, hint: 'check the name and the folder' };
   }
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    const hint = 'save it as CSV with UTF-8';
-    return { code: 'file-not-utf8', span, message: 'the file is not UTF-8 text', hint };
-  }
+  return decode(bytes).text;
 }
 
 const isHold = ({ code }: Problem): boolean => code === 'variation-impossible';

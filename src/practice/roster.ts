@@ -61,11 +61,16 @@ function fieldSpans(text: string, start: number, end: number, delimiter: string)
   return [...spans, { start: from, end }];
 }
 
+/** Spreadsheets may name the sign between fields in a line of its own. */
+const NAMED = /^sep=(.)\r?\n/i;
+
 /** What most spreadsheets write between fields depends on the country; the line of headings tells. */
 function delimiterOf(text: string): string {
   const [first = ''] = text.split('\n');
   return DELIMITERS.find((d) => first.includes(d)) ?? ',';
 }
+
+const isBare = (line: Line): boolean => line.every(({ text }) => text === '');
 
 const about = (span: Span, code: ProblemCode, message: string, hint: string): Problem => ({
   code,
@@ -76,26 +81,32 @@ const about = (span: Span, code: ProblemCode, message: string, hint: string): Pr
 
 function linesOf({ text }: Source, problems: Problem[]): Line[] {
   const lines: Line[] = [];
-  const delimiter = delimiterOf(text);
-  let start = 0;
-  Papa.parse<string[]>(text, {
+  const named = NAMED.exec(text);
+  const skipped = named?.[0].length ?? 0;
+  const delimiter = named?.[1] ?? delimiterOf(text);
+  let start = skipped;
+  Papa.parse<string[]>(text.slice(skipped), {
     delimiter,
     step: ({ data, errors, meta }) => {
-      const end = start + text.slice(start, meta.cursor).replace(/[\r\n]+$/, '').length;
+      const cursor = skipped + meta.cursor;
+      const end = start + text.slice(start, cursor).replace(/[\r\n]+$/, '').length;
       const spans = fieldSpans(text, start, end, delimiter);
       for (const error of errors.slice(0, 1)) {
         // It names a place just behind the quote.
-        const quote = Math.max(start, text.lastIndexOf('"', error.index ?? start));
+        const quote = Math.max(start, text.lastIndexOf('"', error.index === undefined ? start : skipped + error.index));
         const at = { start: quote, end: quote + 1 };
         const message = 'a quote is never closed, or goes on after its end';
         problems.push(about(at, 'roster-unreadable', message, 'put the whole field in quotes, or none of it'));
       }
       const cells = data.map((field, i) => ({ text: field.trim(), span: spans[i] ?? { start, end } }));
-      if (cells.some((cell) => cell.text !== '')) lines.push(cells);
-      start = meta.cursor;
+      // A student with whom all is as usual has empty fields; a line without fields is none.
+      if (cells.length > 1 || cells[0]!.text !== '') lines.push(cells);
+      start = cursor;
     },
   });
-  return lines;
+  // Empty lines at the end are what a spreadsheet adds, but where no student has anything in a field.
+  if (lines.slice(1).every(isBare)) return lines;
+  return lines.slice(0, lines.findLastIndex((line) => !isBare(line)) + 1);
 }
 
 function columnsOf(head: Line, problems: Problem[]): (Column | undefined)[] {
@@ -182,11 +193,20 @@ function codesTwice(rows: readonly RosterRow[]): Problem[] {
   const seen = new Set<string>();
   return rows.flatMap(({ code, span }) => {
     if (code === undefined) return [];
-    if (!seen.has(code)) {
-      seen.add(code);
+    // Capitals are lost where answers are written down.
+    const key = code.toLowerCase();
+    if (!seen.has(key)) {
+      seen.add(key);
       return [];
     }
-    return [about(span, 'roster-twice', `"${code}" is here twice`, 'give each student a code of their own')];
+    return [
+      about(
+        span,
+        'roster-twice',
+        `"${code}" is here twice`,
+        'give each student a code of their own; capitals do not count',
+      ),
+    ];
   });
 }
 

@@ -30,6 +30,19 @@ describe('a roster', () => {
     expect(rowsOf('\n\ncode,hand\n\n AB , \n"C,D","left"\n,\n')).toEqual(same);
   });
 
+  it('may name the sign between its fields', () => {
+    expect(rowsOf('sep=;\r\ncode;hand\r\nAB;left\r\n')).toEqual([{ code: 'AB', hand: 'left' }]);
+  });
+
+  it('has a student for each line with fields, empty ones too, but for those at its end', () => {
+    expect(rowsOf('code,hand\nA,\n,\nB,left\n,\n,\n')).toEqual([
+      { code: 'A' },
+      { code: undefined },
+      { code: 'B', hand: 'left' },
+    ]);
+    expect(rowsOf('cross,hand\n,\n,\n')).toEqual([{ code: undefined }, { code: undefined }]);
+  });
+
   it('needs no codes', () => {
     expect(rowsOf('level\neasy\nhard\n')).toEqual([
       { code: undefined, level: 'easy' },
@@ -66,6 +79,16 @@ describe('a roster', () => {
     ['a field under no heading', 'code,hand\nA,left,hard\n', 'roster-value', 2, 8, /no heading/],
     ['a code too long', `code,hand\n${'A'.repeat(25)},left\n`, 'roster-value', 2, 1, /at most 24/],
     ['a code twice', 'code,hand\nA,left\nB,\nA,\n', 'roster-twice', 4, 1, /twice/],
+    [
+      'a code twice but for capitals',
+      'code,hand\nab,left\nAB,\n',
+      'roster-twice',
+      3,
+      1,
+      /twice.*capitals do not count/,
+    ],
+    ['the place behind a named sign', 'sep=;\ncode;hand\nA;up\n', 'roster-value', 3, 3, /right or left/],
+    ['a quote never closed behind it', 'sep=;\ncode;hand\n"A;left\n', 'roster-unreadable', 3, 1, /never closed/],
     ['a quote never closed', 'code,hand\n"A,left\n', 'roster-unreadable', 2, 1, /never closed/],
   ])('tells of %s', (_, text, code, line, column, says) => {
     const { problems } = read(text);
