@@ -114,7 +114,8 @@ async function chartOf(
 export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const named = await nameCourses(options.files, io);
   const double = clash([...named.lessons, ...named.courses.map(({ file }) => file)]);
-  if (double !== undefined) {
+  // A course that names itself is told of where it does.
+  if (double !== undefined && countErrors(named.found) === 0) {
     io.err(`turnsheet: two of the files would both be written to ${double}.pdf: build them to different folders\n`);
     return 2;
   }

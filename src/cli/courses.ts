@@ -1,9 +1,8 @@
 /** Course files among those named: each becomes its lessons, and a chart of its own. */
-import { dirname, join, normalize } from 'node:path';
 import { type Course, isCourse, readCourse } from '../lesson/course.ts';
 import { sourceOfBytes } from '../lesson/load.ts';
 import type { Problem } from '../lesson/problem.ts';
-import { readBytes } from './files.ts';
+import { readBytes, seenFrom } from './files.ts';
 import type { Io } from './io.ts';
 import type { Found } from './load-files.ts';
 
@@ -65,14 +64,14 @@ export async function nameCourses(files: readonly string[], io: Io): Promise<Nam
     const named = {
       file,
       course,
-      lessons: course.evenings.map(({ lesson }) => normalize(join(dirname(file), lesson))),
+      lessons: course.evenings.map(({ lesson }) => seenFrom(file, lesson)),
     };
     found.push(...(await missingLessons(named, io)));
     courses.push(named);
     lessons.push(...named.lessons);
   }
   const isTold = new Set(found.map(({ problem }) => problem.code)).has('course-lesson-missing');
-  // A lesson that is not there was told of where the course names it.
+  // A lesson that is not there, or is a course, was told of where the course names it.
   const there = isTold ? await readable(lessons, files, io) : lessons;
   return { lessons: [...new Set(there)], courses, found };
 }
@@ -80,8 +79,10 @@ export async function nameCourses(files: readonly string[], io: Io): Promise<Nam
 async function readable(lessons: readonly string[], named: readonly string[], io: Io): Promise<string[]> {
   const there: string[] = [];
   for (const file of lessons) {
-    const bytes = named.includes(file) ? undefined : await readBytes(io.folder, file);
-    if (!bytes || !('unreadable' in bytes)) there.push(file);
+    const bytes = await readBytes(io.folder, file);
+    const source = 'unreadable' in bytes ? undefined : sourceOfBytes(file, bytes);
+    const isThere = named.includes(file) || !('unreadable' in bytes);
+    if (isThere && !(source && isCourse(source))) there.push(file);
   }
   return there;
 }

@@ -1,6 +1,10 @@
 /** Reading and writing files. */
 import { access, copyFile, link, mkdir, open, rename, rm, writeFile } from 'node:fs/promises';
-import { dirname, resolve } from 'node:path';
+import { dirname, isAbsolute, join, normalize, resolve } from 'node:path';
+
+/** The file that `file` calls `name`: as it is seen from its own folder. */
+export const seenFrom = (file: string, name: string): string =>
+  normalize(isAbsolute(name) ? name : join(dirname(file), name));
 
 /** Bytes; no lesson, course or roster comes near it. */
 const LARGEST = 4_000_000;

@@ -1,8 +1,8 @@
 /** The earlier lessons that a lesson's practice names -> those lessons as they are for a student. */
-import { dirname, join, normalize } from 'node:path';
 import type { Loaded } from '../lesson/load.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { Variation } from '../lesson/vary.ts';
+import { seenFrom } from './files.ts';
 import type { Io } from './io.ts';
 import { type Found, type LoadedFile, loadFile } from './load-files.ts';
 import { countErrors } from './report.ts';
@@ -26,7 +26,7 @@ export async function loadEarlier(
   const found: Found[] = [];
   const lessons: Loaded[] = [];
   for (const named of proved?.lesson.practice?.earlier ?? []) {
-    const path = normalize(join(dirname(file), named.file));
+    const path = seenFrom(file, named.file);
     // Its cases come back, its rules do not.
     const one = known.get(path) ?? (await loadFile(path, io, {}, 'cases'));
     if (one.loaded) {

@@ -36,10 +36,12 @@ const KEYS = { course: Object.keys(courseSchema.shape), evening: Object.keys(eve
 const tableAt: TableAt = (_, path) =>
   path.length === 0 ? { name: 'a course', keys: KEYS.course } : { name: 'an evening', keys: KEYS.evening };
 
-/** A file that lists lessons is a course; a lesson has cases. */
+/** A file that lists lessons is a course, and one that is called a course and has nothing of a lesson; a lesson has cases. */
 export const isCourse = (source: Source): boolean => {
   const yaml = parseYaml(source);
-  return isMap(yaml.document.contents) && keySpan(yaml, [], 'lessons') !== undefined && !keySpan(yaml, [], 'cases');
+  const has = (key: string): boolean => keySpan(yaml, [], key) !== undefined;
+  if (!isMap(yaml.document.contents) || has('cases')) return false;
+  return has('lessons') || (has('course') && !has('title') && !has('hold'));
 };
 
 const isDate = (text: string): boolean => {

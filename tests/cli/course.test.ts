@@ -79,10 +79,23 @@ describe('a course', () => {
     ['a date that is none', [...COURSE, '    date: 2026-02-30'], 'value-unknown', 6, 11],
     ['an unknown key', [...COURSE, '    dat: 2026-02-20'], 'key-unknown', 6, 5],
     ['no lessons', ['course: Short course', 'lessons: []'], 'value-kind', 2, 10],
+    ['a course without lessons', ['course: Short course'], 'key-missing', 1, 1],
     ['no name', COURSE.slice(1), 'key-missing', 1, 1],
     ['a course in a course', ['course: A', 'lessons:', '  - lesson: course.yaml'], 'course-lesson-missing', 3, 13],
   ])('tells of %s', async (_, course, code, line, column) => {
     expect((await problemsOf(...course))[0]).toMatchObject({ code, line, column });
+  });
+
+  it('that names itself is told so, and of nothing else', async () => {
+    const problems = await problemsOf('course: A', 'lessons:', '  - lesson: course.yaml');
+    expect(problems).toMatchObject([{ code: 'course-lesson-missing', line: 3, column: 13 }]);
+  });
+
+  it('may name a lesson by its whole path', async () => {
+    const elsewhere = folderWith(...COURSE);
+    const folder = folderWith('course: A', 'lessons:', `  - lesson: ${join(elsewhere, 'one.yaml')}`);
+    const { code, out } = await command(folder, ['build', 'course.yaml', '--json']);
+    expect([code, JSON.parse(out)]).toMatchObject([0, { ok: true }]);
   });
 
   it('is named once though its lessons are named too', async () => {
