@@ -70,6 +70,6 @@ export function summaryLine(rows: readonly MarkedRow[]): string {
     ...others,
     ...(marked.length > 0 ? [`${marked.length} marked by you, worth ${points}`] : []),
   ];
-  const students = new Set(rows.map(({ student }) => student)).size;
+  const students = new Set(rows.map(({ student }) => nameKey(student))).size;
   return `${counted(rows.length, 'answer')} of ${counted(students, 'student')}: ${parts.join(', ')}\n`;
 }

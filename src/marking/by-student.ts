@@ -1,4 +1,5 @@
 /** The rows of a class by student, in the order of their codes. */
+import { nameKey } from './items.ts';
 import type { MarkedRow } from './submission.ts';
 
 export interface StudentRows {
@@ -28,14 +29,16 @@ function lastOfEach(rows: readonly MarkedRow[]): MarkedRow[] {
   return rows.filter((row) => row.matched === '' || last.get(row.matched) === row);
 }
 
+/** Codes that differ by capitals and spaces alone are one student's, called as in the first row. */
 export function byStudent(rows: readonly MarkedRow[]): StudentRows[] {
   const students = new Map<string, MarkedRow[]>();
   for (const row of rows) {
-    const known = students.get(row.student);
+    const key = nameKey(row.student);
+    const known = students.get(key);
     if (known) known.push(row);
-    else students.set(row.student, [row]);
+    else students.set(key, [row]);
   }
-  return [...students]
-    .map(([student, all]) => ({ student, rows: lastOfEach(all) }))
+  return [...students.values()]
+    .map((all) => ({ student: all[0]!.student, rows: lastOfEach(all) }))
     .sort((a, b) => byCode(a.student, b.student));
 }

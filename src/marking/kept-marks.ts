@@ -12,7 +12,8 @@ export interface KeptMarks {
 
 /** Written with a sign that no code has, since tidied codes hold no control characters. */
 const keyOf = (parts: readonly string[]): string => parts.join('\u0001');
-const placeKey = ({ student, paper, item }: Submission): string => keyOf([student, nameKey(paper), nameKey(item)]);
+const placeKey = ({ student, paper, item }: Submission): string =>
+  keyOf([nameKey(student), nameKey(paper), nameKey(item)]);
 const answerKey = (row: Submission): string => keyOf([placeKey(row), row.answer]);
 
 const named = ({ student, paper, item }: Submission): string =>

@@ -42,6 +42,17 @@ function partsOf(word: string): string[] {
   return [...parts, part];
 }
 
+/** A student's code; of one that the fonts have nothing of, where it was handed in: a slip has to find its way back. */
+export function printableCode(
+  { student, row }: { readonly student: string; readonly row: number },
+  longest: number,
+  words: { readonly noCode: string; readonly rowOf: (row: number) => string },
+): string {
+  const said = printable(student, longest);
+  if (said === '') return words.noCode;
+  return /[^\s?…]/.test(said) ? said : words.rowOf(row);
+}
+
 const TURN = /^(?:[UDLRFB]w?|[MESxyz])[2']?$/;
 
 /** A text with turns between backticks. */

@@ -6,7 +6,7 @@ import { typographic } from '../sheets/typographic.ts';
 import { letterInk } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { MarkingSheetWords } from '../words/marking-sheets.ts';
-import { printable, spansOf } from './print-text.ts';
+import { printable, printableCode, spansOf } from './print-text.ts';
 import { type CaseDrawer, caseDrawer, pointsText, type SlipMaking } from './slips-sheet.ts';
 import type { MarkedRow } from './submission.ts';
 import type { ItemFigures, Summary } from './summary.ts';
@@ -68,7 +68,8 @@ function bar(share: number, description: string): Scene {
   return { ...BAR, marks: [outline, ...(full > 0 ? [box(0, full, DARK)] : [])], description };
 }
 
-const nameOf = (row: MarkedRow, { slips }: MarkingSheetWords): string => printable(row.student, 20) || slips.noCode;
+const LONGEST_CODE = 20;
+const nameOf = (row: MarkedRow, { slips }: MarkingSheetWords): string => printableCode(row, LONGEST_CODE, slips);
 
 function itemCell({ item, answered, points, slips }: ItemFigures, draw: CaseDrawer, making: SlipMaking): Block {
   const { words } = making;
@@ -184,8 +185,8 @@ function againOf({ again }: Summary, { words: { markingSheets } }: SlipMaking): 
     grey(report.againNote),
     ...again.map(({ lesson, students }) => {
       const who = students.map(
-        ({ student, points, answered }) =>
-          `${printable(student, 20) || slips.noCode} (${report.rightOf(pointsText(points), answered)})`,
+        ({ points, answered, ...one }) =>
+          `${printableCode(one, LONGEST_CODE, slips)} (${report.rightOf(pointsText(points), answered)})`,
       );
       return text([strong(printable(lesson)), plain(`: ${who.join(', ') || report.nobody}`)], true);
     }),

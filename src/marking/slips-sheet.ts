@@ -19,7 +19,7 @@ import type { Scene } from '../svg/scene.ts';
 import type { Words } from '../words/words.ts';
 import type { StudentRows } from './by-student.ts';
 import type { Item, SolutionItem } from './items.ts';
-import { printable, spansOf } from './print-text.ts';
+import { printable, printableCode, spansOf } from './print-text.ts';
 import type { MarkedRow, NearMissKind } from './submission.ts';
 import { isTimed } from './times.ts';
 
@@ -202,7 +202,7 @@ function slip({ student, rows }: StudentRows, common: Omit<SlipOf, 'paper'>, mak
     style: 'heading',
     keepWithNext: true,
     spans: [
-      { kind: 'strong', text: printable(student, LONGEST_CODE) || slips.noCode },
+      { kind: 'strong', text: printableCode({ student, row: rows[0]!.row }, LONGEST_CODE, slips) },
       { kind: 'plain', text: ` · ${slips.score(pointsText(points), counting.length)}`, ink: 'grey' },
     ],
   };

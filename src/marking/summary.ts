@@ -2,7 +2,7 @@
 import { readTurns } from '../cube/notation.ts';
 import type { SlipName } from '../words/marking-sheets.ts';
 import { byCode, byStudent, type StudentRows } from './by-student.ts';
-import type { ChoiceItem, Item, NamedRule } from './items.ts';
+import { type ChoiceItem, type Item, type NamedRule, nameKey } from './items.ts';
 import { lettersGiven } from './mark-choice.ts';
 import { isRight, type MarkedRow } from './submission.ts';
 import { isTimed } from './times.ts';
@@ -50,7 +50,13 @@ export interface Summary {
   /** Students who got fewer than half of a lesson's items right. */
   readonly again: readonly {
     readonly lesson: string;
-    readonly students: readonly { readonly student: string; readonly points: number; readonly answered: number }[];
+    readonly students: readonly {
+      readonly student: string;
+      /** Of their first answer. */
+      readonly row: number;
+      readonly points: number;
+      readonly answered: number;
+    }[];
   }[];
   /** Answers that solve with fewer turns than the sheet recommends. */
   readonly shorter: readonly { readonly row: MarkedRow; readonly key: number }[];
@@ -164,8 +170,13 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
       ),
     ].map(([lesson, own]) => ({
       lesson,
-      students: [...groupedBy(own, (row) => row.student)]
-        .map(([student, theirs]) => ({ student, points: sum(theirs), answered: theirs.length }))
+      students: [...groupedBy(own, (row) => nameKey(row.student))]
+        .map(([, theirs]) => ({
+          student: theirs[0]!.student,
+          row: theirs[0]!.row,
+          points: sum(theirs),
+          answered: theirs.length,
+        }))
         .filter((one) => share(one) < 0.5)
         .sort((a, b) => share(a) - share(b) || byCode(a.student, b.student)),
     })),

@@ -15,6 +15,7 @@ export const markingSheets: MarkingSheetWords = {
   slips: {
     title: (lesson) => `Slips · ${lesson}`,
     noCode: 'No code',
+    rowOf: (row) => `Row ${row} of the answers`,
     score: (right, of) => `${right} of ${of} right`,
     item: (item) => `Item ${item}`,
     paper: (paper) => `paper ${paper}`,

@@ -24,6 +24,8 @@ export interface MarkingSheetWords {
   readonly slips: {
     readonly title: (lesson: string) => string;
     readonly noCode: string;
+    /** In place of a code that cannot be printed. */
+    readonly rowOf: (row: number) => string;
     readonly score: (right: string, of: number) => string;
     readonly item: (item: string) => string;
     readonly paper: (paper: string) => string;

@@ -1,6 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { readPdf } from '../../src/audit/pdf-text.ts';
 import { command, newFolder, put } from './command.ts';
 
 const root = (path: string): string => new URL(`../../${path}`, import.meta.url).pathname;
@@ -145,6 +146,18 @@ describe('mark', () => {
       expect(code).toBe(0);
     }
     expect(readFileSync(join(folder, 'out/edge-away-class.csv'), 'utf8')).toContain('A,,1,R U [A,');
+  });
+
+  it('takes codes that differ by capitals for one student, and prints those that it can', async () => {
+    const folder = classroom();
+    put(folder, 'codes.csv', 'student,item,answer\nk7,1,R\nK7,2,R\n中文,1,R\n');
+    const { code, err } = await command(folder, ['mark', 'edge-away.claims.json', 'codes.csv', '--out', 'out']);
+    expect(code).toBe(0);
+    expect(err).toContain('3 answers of 2 students');
+    const { pages } = await readPdf(readFileSync(join(folder, 'out/edge-away-slips.pdf')));
+    const text = pages.map((page) => page.text).join(' ');
+    expect(text.match(/k7|K7/g)).toEqual(['k7']);
+    expect(text).toContain('Row 4 of the answers');
   });
 
   it('prints words of any width', async () => {
