@@ -42,7 +42,9 @@ async function open(folder: string, file: string): Promise<Kept | { readonly unr
   const read = readSubmissions(file, bytes);
   if (isUnreadable(read)) return read;
   const { cells, delimiter } = readTable(decode(bytes).text);
-  const rows = cells.map((row) => [...row]);
+  // Lines before the header say nothing of the class: a spreadsheet's name for the sign between fields, or nothing.
+  const header = Math.max(cells.findIndex((row) => row.some((cell) => cell.trim() !== '')), 0);
+  const rows = cells.slice(header).map((row) => [...row]);
   // What a line end at the end of the file leaves.
   if (rows.at(-1)?.every((cell) => cell === '')) rows.pop();
   return { file, cells: rows, delimiter, rows: read.rows };
@@ -156,7 +158,7 @@ export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode>
     io.err(`${file}: error: ${kept.unreadable}\n`);
     return 1;
   }
-  if (kept.cells.length > 1) io.err(`${file}: ${counted(kept.cells.length - 1, 'answer')} so far\n`);
+  if (kept.rows.length > 0) io.err(`${file}: ${counted(kept.rows.length, 'answer')} so far\n`);
   io.err(howTo(items.papers.length > 0));
   const mark = marker(items, { smallLetters: options.smallLetters, words: LANGUAGES.en.marking });
   const handouts = claims.map((text) => nameOfClaims(text.file));

@@ -40,6 +40,8 @@ function lineOf(node: unknown, { lines }: Reader): number {
   return range ? lines.linePos(range[0]!).line : 1;
 }
 
+const TOO_DEEP = 'its lists and tables are nested too deep';
+
 /** What is no text where a text should be: told, and read as empty. */
 function told(node: unknown, row: number, what: string, { faults }: Reader): string {
   const text = textOf(node);
@@ -95,12 +97,14 @@ export function readYaml(file: string, text: string): SubmissionsRead | Unreadab
     });
     const [error] = document.errors;
     if (error) {
+      // The parser reports its own exhaustion as an error of the text.
+      if (/call stack/i.test(error.message)) return { unreadable: TOO_DEEP };
       const { line, col } = lines.linePos(error.pos[0]);
       return { unreadable: `not YAML at column ${col}: ${error.message}`, row: line };
     }
     root = document.contents;
   } catch {
-    return { unreadable: 'its lists and tables are nested too deep' };
+    return { unreadable: TOO_DEEP };
   }
   const reader: Reader = { file, lines, rows: [], faults: [] };
   if (isSeq(root)) for (const entry of root.items) readEntry(entry, reader);

@@ -7,8 +7,9 @@ import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import { headRule } from './heading.ts';
+import type { Making } from './making.ts';
 import { casePicture } from './panel.ts';
-import { type Making, printedTurns, signsOf } from './phrases.ts';
+import { printedTurns, signsOf } from './phrases.ts';
 import { grey, line, note, plain } from './texts.ts';
 
 const PICTURE = mm(24);

@@ -3,8 +3,9 @@ import { type Block, mm, type Sheet } from '../layout/blocks.ts';
 import type { Claim } from '../lesson/claim.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
+import type { Making } from './making.ts';
 import { caseName, casePicture, solvedGroups } from './panel.ts';
-import { type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
+import { noteBlocks, plainText, printedTurns } from './phrases.ts';
 import { grey, note, plain } from './texts.ts';
 
 const PICTURE = mm(38);

@@ -10,7 +10,8 @@ import { positionAt } from '../lesson/source.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
 import { LANGUAGES } from '../words/languages.ts';
-import { lineSpans, type Making, plainText } from './phrases.ts';
+import type { Making } from './making.ts';
+import { lineSpans, plainText } from './phrases.ts';
 import { grey, note, plain } from './texts.ts';
 
 const PICTURE = mm(15);

@@ -6,8 +6,9 @@ import type { ProvedPart } from '../lesson/proved.ts';
 import { drawHold } from '../svg/draw-hold.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import { clubLine, dotted, headRule, headToFill, titleBlock } from './heading.ts';
+import type { Making } from './making.ts';
 import { casePanel } from './panel.ts';
-import { lineSpans, type Making, noteBlocks, plainText, signsOf, textBlocks } from './phrases.ts';
+import { lineSpans, noteBlocks, plainText, signsOf, textBlocks } from './phrases.ts';
 import { promisesOf } from './promises.ts';
 import { note, plain, strong } from './texts.ts';
 

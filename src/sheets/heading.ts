@@ -1,7 +1,8 @@
 /** What the heads of all sheets of a lesson have in common. */
 import { type Block, mm, type Pt, type Span } from '../layout/blocks.ts';
 import type { Lesson, TextLine } from '../lesson/lesson.ts';
-import { lineSpans, type Making, plainText } from './phrases.ts';
+import type { Making } from './making.ts';
+import { lineSpans, plainText } from './phrases.ts';
 import { line, plain } from './texts.ts';
 
 /** Several lines as one, a dot between. */

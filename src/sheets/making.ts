@@ -1,9 +1,18 @@
 /** How all sheets of a lesson are made: its language, its club's words, its way to write wide turns, and the ink. */
+import type { WideSpelling } from '../cube/turns.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { Ink } from '../svg/palette.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { withClubWords } from '../words/rename.ts';
-import type { Making } from './phrases.ts';
+import type { Words } from '../words/words.ts';
+
+/** How the parts of a sheet are made: the same for all of one sheet. */
+export interface Making {
+  readonly words: Words;
+  readonly ink: Ink;
+  /** How the club writes wide turns. */
+  readonly wide: WideSpelling;
+}
 
 export const makingOf = ({ lesson }: ProvedLesson, ink: Ink): Making => ({
   words: withClubWords(LANGUAGES[lesson.language], lesson.clubWords),

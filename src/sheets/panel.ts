@@ -8,7 +8,8 @@ import type { ProvedCase, ProvedSolution } from '../lesson/proved.ts';
 import { pairSaid } from '../svg/describe.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Scene } from '../svg/scene.ts';
-import { lineSpans, type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
+import type { Making } from './making.ts';
+import { lineSpans, noteBlocks, plainText, printedTurns } from './phrases.ts';
 import { note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(35);

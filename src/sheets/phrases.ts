@@ -1,18 +1,10 @@
 /** A lesson's texts -> blocks. */
-import { spelt, type Turn, type WideSpelling } from '../cube/turns.ts';
+import { spelt, type Turn } from '../cube/turns.ts';
 import type { Span, TextBlock } from '../layout/blocks.ts';
 import type { Paragraph, Phrase, Prose, TextLine } from '../lesson/lesson.ts';
-import { type Ink, letterInk, PALETTES } from '../svg/palette.ts';
-import type { Words } from '../words/words.ts';
+import { letterInk, PALETTES } from '../svg/palette.ts';
+import type { Making } from './making.ts';
 import { typographic } from './typographic.ts';
-
-/** How the parts of a sheet are made: the same for all of one sheet. */
-export interface Making {
-  readonly words: Words;
-  readonly ink: Ink;
-  /** How the club writes wide turns. */
-  readonly wide: WideSpelling;
-}
 
 /** What lines and shades of the pictures mean in this ink. */
 export const signsOf = ({ words: { handout }, ink }: Pick<Making, 'words' | 'ink'>): string[] => [

@@ -1,8 +1,8 @@
 /** ProvedLesson -> the pictures of its cases, each alone. */
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { Scene } from '../svg/scene.ts';
+import type { Making } from './making.ts';
 import { caseName, casePicture } from './panel.ts';
-import type { Making } from './phrases.ts';
 
 export interface CasePicture {
   readonly number: number;

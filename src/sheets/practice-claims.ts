@@ -10,7 +10,7 @@ import { ruleField } from '../lesson/prove-rules.ts';
 import { positionAt } from '../lesson/source.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
-import type { Making } from './phrases.ts';
+import type { Making } from './making.ts';
 import { itemId, optionText, rightLetters, shorterId, shorterOf, textsOf } from './practice-texts.ts';
 
 function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {

@@ -9,7 +9,8 @@ import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { drawPlace } from '../svg/draw-place.ts';
 import { drawWhole } from '../svg/draw-whole.ts';
 import type { Look } from '../svg/marks.ts';
-import { type Making, plainText, printedTurns } from './phrases.ts';
+import type { Making } from './making.ts';
+import { plainText, printedTurns } from './phrases.ts';
 import {
   drawnOnce,
   itemId,

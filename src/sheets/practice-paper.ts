@@ -12,7 +12,8 @@ import type { Look } from '../svg/marks.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import type { Scene } from '../svg/scene.ts';
 import { clubLine, headRule, headToFill } from './heading.ts';
-import { type Making, plainText, printedTurns, signsOf } from './phrases.ts';
+import type { Making } from './making.ts';
+import { plainText, printedTurns, signsOf } from './phrases.ts';
 import { drawnOnce, itemId, lookOf, numberOf, optionSpans, pictureOf, textsOf } from './practice-texts.ts';
 import { grey, line, plain, strong } from './texts.ts';
 

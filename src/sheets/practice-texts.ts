@@ -7,7 +7,8 @@ import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Look } from '../svg/marks.ts';
 import type { Scene } from '../svg/scene.ts';
-import { type Making, printedTurns } from './phrases.ts';
+import type { Making } from './making.ts';
+import { printedTurns } from './phrases.ts';
 import { type RuleTexts, textSpans, wholeText } from './rule-texts.ts';
 import { plain, strong } from './texts.ts';
 

@@ -9,7 +9,8 @@ import type { Lesson } from '../lesson/lesson.ts';
 import { triggerSaid } from '../lesson/phase-claims.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { FeatureWords, Lifted } from '../words/rule-words.ts';
-import { colourSpan, type Making, printedTurns } from './phrases.ts';
+import type { Making } from './making.ts';
+import { colourSpan, printedTurns } from './phrases.ts';
 import { typographic } from './typographic.ts';
 
 /** What the texts of one lesson's rules have in common. */

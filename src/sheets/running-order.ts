@@ -18,8 +18,9 @@ import type { ProvedCase } from '../lesson/proved.ts';
 import { rulesReport } from '../lesson/rule-report.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import { clubLine, headRule, titleBlock } from './heading.ts';
+import type { Making } from './making.ts';
 import { casePicture } from './panel.ts';
-import { type Making, noteBlocks, plainText, printedTurns } from './phrases.ts';
+import { noteBlocks, plainText, printedTurns } from './phrases.ts';
 import { labelled, type StepBlocks, stepBlock } from './plan-step.ts';
 import {
   adviceSpans,

@@ -4,7 +4,7 @@ import type { Claim } from '../lesson/claim.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { cardClaims, cards } from './cards.ts';
 import { handout } from './handout.ts';
-import type { Making } from './phrases.ts';
+import type { Making } from './making.ts';
 import { ruleChart, ruleChartClaims } from './rule-chart.ts';
 import { runningOrder, runningOrderClaims } from './running-order.ts';
 

@@ -3,8 +3,9 @@ import type { Turn } from '../cube/turns.ts';
 import { type Block, mm, type TurnsBlock } from '../layout/blocks.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import type { Scene } from '../svg/scene.ts';
+import type { Making } from './making.ts';
 import { casePicture, ringOf, solvedGroups } from './panel.ts';
-import { type Making, printedTurns } from './phrases.ts';
+import { printedTurns } from './phrases.ts';
 import { grey, note } from './texts.ts';
 
 const PICTURE = mm(19);

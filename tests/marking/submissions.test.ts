@@ -122,7 +122,7 @@ describe('YAML', () => {
   it.each([
     ['K7: [', 1, /not YAML/],
     ['just words', 1, /neither a list/],
-    ['['.repeat(200_000), undefined, /nested too deep|not YAML/],
+    ['['.repeat(200_000), undefined, /nested too deep/],
   ])('%.20s cannot be read', (text, row, why) => {
     const found = readSubmissions('a.yaml', utf8(text));
     expect(found).toMatchObject({ unreadable: expect.stringMatching(why), ...(row && { row }) });
