@@ -43,7 +43,10 @@ async function open(folder: string, file: string): Promise<Kept | { readonly unr
   if (isUnreadable(read)) return read;
   const { cells, delimiter } = readTable(decode(bytes).text);
   // Lines before the header say nothing of the class: a spreadsheet's name for the sign between fields, or nothing.
-  const header = Math.max(cells.findIndex((row) => row.some((cell) => cell.trim() !== '')), 0);
+  const header = Math.max(
+    cells.findIndex((row) => row.some((cell) => cell.trim() !== '')),
+    0,
+  );
   const rows = cells.slice(header).map((row) => [...row]);
   // What a line end at the end of the file leaves.
   if (rows.at(-1)?.every((cell) => cell === '')) rows.pop();

@@ -23,9 +23,18 @@ export interface Leading {
   readonly model: HandModel;
 }
 
+type Points = WeakMap<readonly Turn[], number>;
+/** Each kind of exercise asks of the same solutions. By hand, model and turns. */
+const knownPoints = { right: new WeakMap<HandModel, Points>(), left: new WeakMap<HandModel, Points>() };
+
 /** Points for the hands. */
-export const doing = (turns: readonly Turn[], { hand, model }: Leading): number =>
-  Math.round(10 * costAsWritten(hand === 'left' ? mirror(turns) : turns, model));
+export function doing(turns: readonly Turn[], { hand, model }: Leading): number {
+  const known = knownPoints[hand].get(model) ?? new WeakMap<readonly Turn[], number>();
+  knownPoints[hand].set(model, known);
+  const points = known.get(turns) ?? Math.round(10 * costAsWritten(hand === 'left' ? mirror(turns) : turns, model));
+  known.set(turns, points);
+  return points;
+}
 
 const EASIEST_SLOT = { right: 'FR', left: 'FL' } as const;
 const isBehind = (place: string): boolean => place.includes('B');
