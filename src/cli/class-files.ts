@@ -13,10 +13,16 @@ import { LANGUAGES } from '../words/languages.ts';
 import type { OutFile } from './files.ts';
 import type { MarkOptions } from './options.ts';
 
-async function pdf(path: string, sheet: Sheet, { paper }: MarkOptions): Promise<OutFile> {
+/** A sheet that cannot be printed: a fault of ours, since all that comes from outside was made fit for paper before. */
+export interface NotPrinted {
+  readonly path: string;
+  readonly why: string;
+}
+
+async function pdf(path: string, sheet: Sheet, { paper }: MarkOptions): Promise<OutFile | NotPrinted> {
   const { pages, faults } = layOut(sheet, { paper });
-  // What comes from outside was made fit for paper before: a fault here is ours.
-  if (faults.length > 0) throw new Error(`${path}: ${faults[0]!.code}, ${faults[0]!.what}`);
+  const [fault] = faults;
+  if (fault) return { path, why: `${fault.code}, ${fault.what}` };
   return { path, bytes: await writePdf(pages) };
 }
 
@@ -29,22 +35,29 @@ export interface MarkedClass {
   readonly others: readonly MarkedRow[];
 }
 
+/** The tables, and the sheets that can be printed: one that cannot takes nothing from the others. */
 export async function classFiles(
   name: string,
   lesson: string,
   { items }: Items,
   { rows: marked, others }: MarkedClass,
   options: MarkOptions & { readonly out: string },
-): Promise<OutFile[]> {
+): Promise<{ readonly files: readonly OutFile[]; readonly notPrinted: readonly NotPrinted[] }> {
   const { ink, paper, scheme, out } = options;
   const rows = marked.map(withoutFolder);
   const summary = summaryOf(rows, items);
   const making = { words: LANGUAGES.en, ink, paper, scheme, lesson };
   const table = `${JSON.stringify({ lesson, rows: rows.map(jsonRow) }, undefined, 2)}\n`;
-  return [
+  const sheets = [
     await pdf(join(out, `${name}-slips.pdf`), slipsSheet(summary.students, items, making), options),
     await pdf(join(out, `${name}-report.pdf`), reportSheet(summary, making), options),
+  ];
+  const tables = [
     { path: join(out, `${name}-class.csv`), bytes: classCsv(rows, others) },
     { path: join(out, `${name}-class.json`), bytes: table },
   ];
+  return {
+    files: [...sheets.filter((sheet) => 'bytes' in sheet), ...tables],
+    notPrinted: sheets.filter((sheet) => 'why' in sheet),
+  };
 }

@@ -61,16 +61,21 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
     const message = `${who}: give codes or initials, which go on to slips, tables and reports`;
     problems.push({ severity: 'warning', file: options.submissions[0]!, message });
   }
-  let files: OutFile[] = [];
+  let files: readonly OutFile[] = [];
   if (out !== undefined && isWhole(problems)) {
     const { classFiles } = await import('./class-files.ts');
-    files = await classFiles(
+    const made = await classFiles(
       name,
       claims[0]!.lesson,
       items,
       { rows, others: markAll(kept.others) },
       { ...options, out },
     );
+    files = made.files;
+    for (const { path, why } of made.notPrinted) {
+      const message = `a fault in turnsheet itself: it cannot be printed (${why}); an earlier one is as it was`;
+      problems.push({ severity: 'error', file: path, message });
+    }
   }
   const failure = await writeAll(io.folder, files);
   tellProblems(problems, io);
@@ -85,7 +90,7 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   io.out(asText(rows));
   const summary = claims.length > 0 ? [summaryLine(rows)] : [];
   io.err([...summary, ...paths.map((path) => `  ${path}\n`)].join(''));
-  if (out !== undefined && !isWhole(problems))
+  if (out !== undefined && files.length === 0)
     io.err('nothing was written, and files of earlier runs are as they were\n');
   return ok ? 0 : 1;
 }

@@ -160,6 +160,14 @@ describe('mark', () => {
     expect(text).toContain('Row 4 of the answers');
   });
 
+  it('prints a student who hands in very much', async () => {
+    const folder = classroom();
+    const rows = Array.from({ length: 900 }, (_, i) => `A,zz${i},R\n`);
+    put(folder, 'much.csv', `student,item,answer\n${rows.join('')}A,1,R U\n`);
+    const { code, err } = await command(folder, ['mark', 'edge-away.claims.json', 'much.csv', '--out', 'out']);
+    expect([code, err]).toEqual([0, expect.stringContaining('edge-away-slips.pdf')]);
+  });
+
   it('prints words of any width', async () => {
     const folder = classroom();
     const words = ['w'.repeat(30), '@'.repeat(24), `${'\u2014'.repeat(24)}x`, 'm'.repeat(26), 'W'.repeat(200)];
