@@ -80,19 +80,22 @@ export async function readClaims(
   return read;
 }
 
-/** Files as they are, folders as the submissions in them, by name; not the class table that we write ourselves. */
+/** Not a folder, nor a pipe, which could keep us waiting for ever; a link to a file is one. */
+const isFile = async (path: string): Promise<boolean> => (await stat(path).catch(() => undefined))?.isFile() ?? false;
+
+/**
+ * Files as they are, folders as the submissions in them, by name: no hidden files, which systems leave beside others,
+ * and not the class table that we write ourselves.
+ */
 async function expanded(folder: string, names: readonly string[], ours: string): Promise<string[]> {
   const all: string[] = [];
   for (const name of names) {
     const info = await stat(resolve(folder, name)).catch(() => undefined);
     if (!info?.isDirectory()) all.push(name);
     else {
-      // Files alone: a pipe would be waited for. Some systems put hidden ones of their own beside each.
-      const inside = (await readdir(resolve(folder, name), { withFileTypes: true }))
-        .filter((entry) => (entry.isFile() || entry.isSymbolicLink()) && !entry.name.startsWith('.'))
-        .map((entry) => entry.name)
-        .filter((n) => SUBMISSION_FILES.test(n) && n !== ours);
-      all.push(...inside.sort((a, b) => (a < b ? -1 : 1)).map((n) => join(name, n)));
+      const isOne = (n: string): boolean => SUBMISSION_FILES.test(n) && !n.startsWith('.') && n !== ours;
+      const inside = (await readdir(resolve(folder, name))).filter(isOne).sort((a, b) => (a < b ? -1 : 1));
+      for (const n of inside) if (await isFile(resolve(folder, name, n))) all.push(join(name, n));
     }
   }
   return all;

@@ -30,9 +30,16 @@ function unknown({ item, paper }: Submission, items: Items, words: MarkingWords[
   return words.unknownItem(item, likely);
 }
 
-/** "#3", "3." and "3)" are 3; "K4T 7" and "K4T-7" are K4T.7. */
+/** What may stand before a number: "Item 3", "case 3", "Q3", "K4T Q3". No code of a paper has a Q (src/practice). */
+const CALLED = /(^|[\s/_–.-])(?:(?:item|case|question|no|nr)(?![a-z])[\s.:#№-]*(?=\d)|q[\s.:#№-]*(?=\d+$))/i;
+
+/** "#3", "3.", "3)", "Item 3", "Q3" and "03" are 3; "K4T 7" and "K4T-07" are K4T.7. */
 const tidied = (item: string): string =>
-  item.replaceAll(/^[#№(\s]+|[.,:;)\s]+$/g, '').replace(/^(\w+)[\s/_–-]+(?=\w+$)/, '$1.');
+  item
+    .replaceAll(/^[#№(\s]+|[.,:;)\s]+$/g, '')
+    .replace(CALLED, '$1')
+    .replace(/^(\w+)[\s/_–-]+(?=\w+$)/, '$1.')
+    .replaceAll(/(^|\.)0+(?=\d+(?:\.|$))/g, '$1');
 
 /**
  * An exact claim id; else the item of the paper, if one is named; else the case of a handout. What several files have is

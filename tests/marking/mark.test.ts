@@ -192,6 +192,15 @@ describe('an item', () => {
     ['(3)', '', '3'],
     ['K4T 4', '', 'K4T.4'],
     ['K4T-4', '', 'K4T.4'],
+    ['Item 3', '', '3'],
+    ['case 03', '', '3'],
+    ['Q3', '', '3'],
+    ['q. 3', '', '3'],
+    ['Case 15.2', '', '15'],
+    ['010', '', '10'],
+    ['K4T Q4', '', 'K4T.4'],
+    ['K4T-04', '', 'K4T.4'],
+    ['Question 4', 'K4T', 'K4T.4'],
     ['4)', 'K4T', 'K4T.4'],
   ])('"%s" with paper "%s" is %s', (item, paper, matched) => {
     expect(marked(withPaper, item, 'R', { paper }).matched).toBe(matched);
@@ -207,6 +216,9 @@ describe('an item', () => {
     ['K4T', '', /^K4T is a paper: name an item of it too\.$/],
     ['K4U', '', /^There is no item K4U; if it is a paper, K4T was likely meant/],
     ['39C', '', /^There is no item 39C\.$/],
+    ['Q3.1', '', /^There is no item Q3\.1\.$/],
+    ['00', '', /^There is no item 00\.$/],
+    ['items3', '', /^There is no item items3\.$/],
     ['__proto__', '', /There is no item __proto__/],
   ])('"%s" with paper "%s" is unmatched', (item, paper, says) => {
     const row = marked(withPaper, item, "R U R'", { paper });
