@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { likelyWord } from '../lesson/likely.ts';
 import { jsonRow } from '../marking/class-table.ts';
 import { decode } from '../marking/decode.ts';
-import { FIELDS, isUnreadable } from '../marking/fields.ts';
+import { FIELDS, isUnreadable, withoutControls } from '../marking/fields.ts';
 import { nameOfClaims } from '../marking/gather-items.ts';
 import { type Items, nameKey } from '../marking/items.ts';
 import { marker } from '../marking/mark.ts';
@@ -26,6 +26,8 @@ interface Kept {
   readonly file: string;
   readonly cells: string[][];
   readonly delimiter: string;
+  /** Whether its first line names the delimiter. */
+  readonly named: boolean;
   /** Answers of earlier times. */
   readonly rows: readonly Submission[];
 }
@@ -36,13 +38,13 @@ async function open(folder: string, file: string): Promise<Kept | { readonly unr
     return { unreadable: 'typed answers are kept in a CSV file: give it a name that ends in .csv' };
   }
   const bytes = await readBytes(folder, file);
-  const begun: Kept = { file, cells: [HEADER], delimiter: ',', rows: [] };
+  const begun: Kept = { file, cells: [HEADER], delimiter: ',', named: false, rows: [] };
   if ('unreadable' in bytes) return bytes.unreadable === 'there is no such file' ? begun : bytes;
   if (bytes.length === 0) return begun;
   const read = readSubmissions(file, bytes);
   if (isUnreadable(read)) return read;
-  const { cells, delimiter } = readTable(decode(bytes).text);
-  // Lines before the header say nothing of the class: a spreadsheet's name for the sign between fields, or nothing.
+  const { cells, delimiter, named } = readTable(decode(bytes).text);
+  // Before the header nothing is said of the class.
   const header = Math.max(
     cells.findIndex((row) => row.some((cell) => cell.trim() !== '')),
     0,
@@ -50,7 +52,7 @@ async function open(folder: string, file: string): Promise<Kept | { readonly unr
   const rows = cells.slice(header).map((row) => [...row]);
   // What a line end at the end of the file leaves.
   if (rows.at(-1)?.every((cell) => cell === '')) rows.pop();
-  return { file, cells: rows, delimiter, rows: read.rows };
+  return { file, cells: rows, delimiter, named, rows: read.rows };
 }
 
 /** The row of a submission under the columns that the file has. */
@@ -67,6 +69,12 @@ function cellsOf(submission: Submission, cells: Cells): string[] {
 const howTo = (hasPapers: boolean): string =>
   `Student code, ${hasPapers ? 'paper code, ' : ''}item, answer; an empty student code ends, an empty item goes on to the next student, "undo" as an item takes the last answer back.\n`;
 
+/** Keys that write no sign, such as the arrows, would spoil the file. */
+async function askLine(question: string, io: Io): Promise<string | undefined> {
+  const typed = await io.ask(question);
+  return typed === undefined ? undefined : withoutControls(typed).trim();
+}
+
 /** Asks which paper a student has; undefined at the end of the input. */
 type AskPaper = (student: string) => Promise<string | undefined>;
 
@@ -80,7 +88,7 @@ function paperAsker({ papers }: Items, handouts: readonly string[], kept: Kept, 
     const last = before.get(nameKey(student)) ?? '';
     const empty = last === '' ? 'empty for the handout' : `empty for ${last} as before, - for the handout`;
     for (;;) {
-      const typed = (await io.ask(`${student}, paper code (${empty}): `))?.trim();
+      const typed = await askLine(`${student}, paper code (${empty}): `, io);
       if (typed === undefined) return undefined;
       const said = typed === '' ? last : typed === '-' ? '' : typed;
       const paper = said === '' ? '' : known.find((code) => nameKey(code) === nameKey(said));
@@ -103,14 +111,14 @@ async function askFor(
 ): Promise<MarkedRow[] | { readonly failure: string }> {
   const rows: MarkedRow[] = [];
   const save = (): Promise<string | undefined> =>
-    writeAll(io.folder, [{ path: kept.file, bytes: writeTable(kept.cells, kept.delimiter) }]);
+    writeAll(io.folder, [{ path: kept.file, bytes: writeTable(kept.cells, kept.delimiter, kept.named) }]);
   for (;;) {
-    const student = (await io.ask('student code: '))?.trim();
+    const student = await askLine('student code: ', io);
     if (!student) return rows;
     const theirs = await askPaper(student);
     if (theirs === undefined) return rows;
     for (;;) {
-      const item = (await io.ask(`${student}, item: `))?.trim();
+      const item = await askLine(`${student}, item: `, io);
       if (!item) break;
       if (item.toLowerCase() === 'undo') {
         const last = rows.pop();
@@ -123,16 +131,16 @@ async function askFor(
         }
         continue;
       }
-      const answer = await io.ask(`${student}, ${item}, answer: `);
+      const answer = await askLine(`${student}, ${item}, answer: `, io);
       if (answer === undefined) return rows;
       const [paper, number] = paperAndItem(item, theirs);
       const row = mark({
         file: kept.file,
-        row: kept.cells.length + 1,
+        row: kept.cells.length + (kept.named ? 2 : 1),
         student,
         paper,
         item: number,
-        answer: answer.trim(),
+        answer,
         mark: '',
       });
       kept.cells.push(cellsOf(row, kept.cells));

@@ -61,7 +61,7 @@ export const isUnreadable = (read: SubmissionsRead | Unreadable): read is Unread
 const tidy = (text: string): string => text.replaceAll(/[\s\p{Cc}\p{Cf}]+/gu, ' ').trim();
 
 /** Several lines stay several; signs that no one sees would spoil the files that are written. */
-const withoutControls = (text: string): string => text.replaceAll(/[^\P{Cc}\n\r\t]/gu, ' ');
+export const withoutControls = (text: string): string => text.replaceAll(/[^\P{Cc}\n\r\t]/gu, ' ');
 
 /** One submission; a code that is too long is cut, and told. */
 export function submissionOf(

@@ -14,6 +14,8 @@ export type Cells = readonly (readonly string[])[];
 export interface Table {
   readonly cells: Cells;
   readonly delimiter: string;
+  /** Whether its first line, `sep=;`, names the delimiter. */
+  readonly named: boolean;
   /** What is wrong with it, and in which row (from 1); a quote that is never closed, such as. */
   readonly faults: readonly { readonly row: number; readonly message: string }[];
 }
@@ -45,12 +47,15 @@ export function readTable(given: string): Table {
       message: code === 'MissingQuotes' ? 'a quotation mark is opened and never closed' : LOOSE_QUOTE,
     }));
   const cells = data.map((row) => row.map((cell) => cell.replace(GUARDED, '')));
-  return { cells: named ? [[], ...cells] : cells, delimiter, faults };
+  return { cells: named ? [[], ...cells] : cells, delimiter, named: named !== null, faults };
 }
 
-/** With a byte-order mark, without which spreadsheets take a ′ for other signs, and line ends as RFC 4180 has them. */
-export const writeTable = (cells: Cells, delimiter = ','): string =>
-  `\ufeff${papaparse.unparse(
+/**
+ * With a byte-order mark, without which spreadsheets take a ′ for other signs, and line ends as RFC 4180 has them.
+ * `named`: below a line that names the delimiter.
+ */
+export const writeTable = (cells: Cells, delimiter = ',', named = false): string =>
+  `\ufeff${named ? `sep=${delimiter}\r\n` : ''}${papaparse.unparse(
     cells.map((row) => [...row]),
     { delimiter, newline: '\r\n', escapeFormulae: FORMULA },
   )}\r\n`;

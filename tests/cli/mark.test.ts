@@ -426,6 +426,20 @@ describe('mark --type', () => {
     ]);
   });
 
+  it('keeps the line that names the delimiter, and none of the keys that write no sign', async () => {
+    const folder = classroom();
+    put(folder, 'mine.csv', 'sep=;\nstudent;item;answer\nK1;3;R U\n');
+    await type(folder, ['K\u00007', '', '1', 'R\u001b[D\u0000U', '', ''], ['mine.csv']);
+    const text = readFileSync(join(folder, 'mine.csv'), 'utf8');
+    expect(text).toBe('\ufeffsep=;\r\nstudent;item;answer\r\nK1;3;R U\r\nK 7;1;R [D U\r\n');
+    const { code, out } = await command(folder, ['mark', 'edge-away.claims.json', 'mine.csv', '--json']);
+    expect(code).toBe(0);
+    expect(rowsOf(out).map(({ student, row }) => [student, row])).toEqual([
+      ['K1', 3],
+      ['K 7', 4],
+    ]);
+  });
+
   it('keeps the paper of an item, with a column for it or without', async () => {
     const folder = classroom();
     put(folder, 'mine.csv', 'student,item,answer\n');
