@@ -17,6 +17,7 @@ import {
   type Pair,
   parseDocument,
 } from 'yaml';
+import { tooDeepAt } from '../lesson/yaml-depth.ts';
 import { type Field, fieldOf, type RowFault, type SubmissionsRead, submissionOf, type Unreadable } from './fields.ts';
 import type { Submission } from './submission.ts';
 
@@ -39,8 +40,6 @@ function lineOf(node: unknown, { lines }: Reader): number {
   const range = (node as { range?: readonly number[] | null } | null)?.range;
   return range ? lines.linePos(range[0]!).line : 1;
 }
-
-const TOO_DEEP = 'its lists and tables are nested too deep';
 
 /** What is no text where a text should be: told, and read as empty. */
 function told(node: unknown, row: number, what: string, { faults }: Reader): string {
@@ -87,25 +86,22 @@ function readStudent({ key, value }: Pair, reader: Reader): void {
 
 export function readYaml(file: string, text: string): SubmissionsRead | Unreadable {
   const lines = new Lines();
-  let root: unknown;
-  try {
-    const document = parseDocument(text, {
-      lineCounter: lines,
-      prettyErrors: false,
-      uniqueKeys: false,
-      logLevel: 'silent',
-    });
-    const [error] = document.errors;
-    if (error) {
-      // The parser reports its own exhaustion as an error of the text.
-      if (/call stack/i.test(error.message)) return { unreadable: TOO_DEEP };
-      const { line, col } = lines.linePos(error.pos[0]);
-      return { unreadable: `not YAML at column ${col}: ${error.message}`, row: line };
-    }
-    root = document.contents;
-  } catch {
-    return { unreadable: TOO_DEEP };
+  const deep = tooDeepAt(text);
+  if (deep !== undefined) {
+    return { unreadable: 'its lists and tables are nested too deep', row: text.slice(0, deep).split('\n').length };
   }
+  const document = parseDocument(text, {
+    lineCounter: lines,
+    prettyErrors: false,
+    uniqueKeys: false,
+    logLevel: 'silent',
+  });
+  const [error] = document.errors;
+  if (error) {
+    const { line, col } = lines.linePos(error.pos[0]);
+    return { unreadable: `not YAML at column ${col}: ${error.message}`, row: line };
+  }
+  const root: unknown = document.contents;
   const reader: Reader = { file, lines, rows: [], faults: [] };
   if (isSeq(root)) for (const entry of root.items) readEntry(entry, reader);
   else if (isMap(root)) for (const pair of root.items) readStudent(pair, reader);

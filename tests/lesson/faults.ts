@@ -19,6 +19,22 @@ export const FAULTS: readonly Fault[] = [
   { name: 'no text at all', code: 'file-empty', text: '', line: 1, column: 1, says: /no lesson/ },
   { name: 'comments only', code: 'file-empty', text: '# to do\n', line: 1, column: 1, says: /no lesson/ },
   { name: 'a huge file', code: 'file-huge', text: '# '.repeat(600_000), line: 1, column: 1, says: /at most/ },
+  {
+    name: 'brackets a thousand deep, where the reader of YAML ran out of room and ended the process',
+    code: 'yaml-syntax',
+    text: withLine(1, `title: ${'['.repeat(1000)}`),
+    line: 1,
+    column: 108,
+    says: /too deep/,
+  },
+  {
+    name: 'tables thousands deep',
+    code: 'yaml-syntax',
+    text: Array.from({ length: 1200 }, (_, depth) => `${' '.repeat(depth)}a:`).join('\n'),
+    line: 101,
+    column: 101,
+    says: /too deep/,
+  },
   { name: 'a list', code: 'not-a-lesson', text: '- one\n- two\n', line: 1, column: 1, says: /title:/ },
   { name: 'a single word', code: 'not-a-lesson', text: 'hello\n', line: 1, column: 1, says: /table of keys/ },
   {
