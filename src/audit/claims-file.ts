@@ -36,6 +36,8 @@ export interface SolutionClaim extends SolutionClaimText {
   /** Physical, 1-based. */
   readonly page: number;
   readonly hold: { readonly up: string; readonly front: string };
+  /** Six colours, up front right down back left; those of most cubes where it is left out. */
+  readonly scheme?: string | null | undefined;
   readonly cross: string;
   readonly address: string;
   readonly case: string;
@@ -59,6 +61,7 @@ const solutionClaim = z.looseObject({
   sheet: z.string().min(1),
   page: count.positive(),
   hold: z.looseObject({ up: z.string(), front: z.string() }),
+  scheme: z.string().nullish(),
   setup: z.string(),
   solution: z.string(),
   cross: z.string(),

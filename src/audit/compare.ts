@@ -5,15 +5,16 @@ import { isPlainSequence, readTurns } from './read-turns.ts';
 import { basePlaces, type Reproof, reprove, turnsOrFaults } from './reprove.ts';
 import { afterTurns, againstCentres, type Stickers } from './stickers.ts';
 
-// Which colours are opposite is manufacturing convention (from memory): the competition regulations leave it open.
-const OPPOSITE: ReadonlyMap<string, string> = new Map([
-  ['white', 'yellow'],
-  ['yellow', 'white'],
-  ['green', 'blue'],
-  ['blue', 'green'],
-  ['red', 'orange'],
-  ['orange', 'red'],
-]);
+// Which colours are where is manufacturing convention (from memory): the competition regulations leave it open.
+const USUAL = 'white green red yellow blue orange';
+
+/** The colour opposite to each, in six: up front right down back left; undefined where they are not six. */
+function oppositesIn(scheme: string): ReadonlyMap<string, string> | undefined {
+  const colours = scheme.split(' ');
+  return colours.length === 6 && new Set(colours).size === 6 && !colours.includes('')
+    ? new Map(colours.map((colour, i) => [colour, colours[(i + 3) % 6]!]))
+    : undefined;
+}
 
 const SOLVED_ADDRESS = 'DFR:D FR:F';
 
@@ -27,10 +28,12 @@ function textFaults(claim: SolutionClaim): string[] {
     .map(([field]) => `${field}: not written out turn by turn with single spaces and ASCII primes`);
 }
 
-function holdFaults({ hold, cross }: SolutionClaim): string[] {
-  const down = OPPOSITE.get(hold.up);
+function holdFaults({ hold, cross, scheme }: SolutionClaim): string[] {
+  const opposite = oppositesIn(scheme ?? USUAL);
+  if (!opposite) return [`scheme: '${scheme}' is not six colours`];
+  const down = opposite.get(hold.up);
   if (down === undefined) return [`hold: '${hold.up}' is no colour of the cube`];
-  if (!OPPOSITE.has(hold.front)) return [`hold: '${hold.front}' is no colour of the cube`];
+  if (!opposite.has(hold.front)) return [`hold: '${hold.front}' is no colour of the cube`];
   const beside = hold.front === hold.up || hold.front === down;
   return [
     ...(beside ? [`hold: '${hold.front}' cannot be in front with '${hold.up}' up`] : []),

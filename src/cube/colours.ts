@@ -14,8 +14,11 @@ export const USUAL_SCHEME: FaceColours = { U: 'white', D: 'yellow', F: 'green', 
 /** The order in which a scheme is written. */
 const SCHEME_FACES: readonly Face[] = ['U', 'F', 'R', 'D', 'B', 'L'];
 
+/** As a scheme is written. */
+export const writeScheme = (scheme: FaceColours): string => SCHEME_FACES.map((face) => scheme[face]).join(' ');
+
 /** How to write a scheme, with the usual one as the example. */
-export const SCHEME_HINT = `write up front right down back left: ${SCHEME_FACES.map((face) => USUAL_SCHEME[face]).join(' ')}`;
+export const SCHEME_HINT = `write up front right down back left: ${writeScheme(USUAL_SCHEME)}`;
 
 /** What is wrong with a scheme, in words. */
 export interface WrongScheme {

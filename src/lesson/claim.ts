@@ -19,6 +19,8 @@ export interface SolutionClaim {
   /** Line of the solution in the lesson file, from 1. */
   readonly line: number;
   readonly hold: Hold;
+  /** The colours of the cube, up front right down back left. Left out: the usual ones. */
+  readonly scheme?: string;
   /** Turns in normal form as printed, wide ones spelt as the club does; as `solution`. */
   readonly setup: string;
   readonly solution: string;
@@ -131,7 +133,7 @@ export interface CoverageClaim {
 
 /** A question with answers to choose from, or a place to mark; set up as a solution is. */
 export interface ChoiceClaim
-  extends Pick<SolutionClaim, 'file' | 'line' | 'hold' | 'setup' | 'cross' | 'pair' | 'kept' | 'rule'> {
+  extends Pick<SolutionClaim, 'file' | 'line' | 'hold' | 'scheme' | 'setup' | 'cross' | 'pair' | 'kept' | 'rule'> {
   /** `K4T.7`: the seventh item of paper K4T. */
   readonly id: string;
   readonly kind: 'choice';

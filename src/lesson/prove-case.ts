@@ -12,6 +12,7 @@ import { phaseClaims } from './phase-claims.ts';
 import type { Problem } from './problem.ts';
 import { failing, inPieces, otherFamily, setupProblem } from './proof-problems.ts';
 import type { ProvedCase } from './proved.ts';
+import { schemeField } from './scheme-field.ts';
 import { doSetUp } from './set-up.ts';
 import { positionAt } from './source.ts';
 
@@ -77,6 +78,7 @@ function claimOf(
     file: lesson.source.file,
     line: positionAt(lesson.source, solution.span.start).line,
     hold: c.hold,
+    ...schemeField(lesson.scheme),
     setup: writeTurns(c.setup, lesson.wide),
     solution: writeTurns(solution.turns, lesson.wide),
     cross: c.colours.D,

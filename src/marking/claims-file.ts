@@ -14,6 +14,7 @@ const common = {
   file: text,
   sheet: text.optional(),
   hold: z.looseObject({ up: colour, front: colour }),
+  scheme: text.optional(),
   setup: text,
   cross: colour,
   pair: slot,

@@ -9,7 +9,7 @@ import { likelyMeant } from './spelling.ts';
 const bareOf = (text: string): string => text.replaceAll(/[^\p{L}\p{N}]/gu, '').toUpperCase();
 
 /** Turns by their normal form, so that `R′ U2` and `R'U2` are one; other texts bare. */
-function optionKey(text: string): string {
+export function optionKey(text: string): string {
   const reading = readTurns(text);
   return reading.ok && reading.turns.length > 0 ? writeTurns(reading.turns) : bareOf(text);
 }

@@ -12,6 +12,7 @@ import type { Turn } from '../cube/turns.ts';
 import { seenAt, seenPlace } from '../cube/view.ts';
 import type { SetUp } from '../lesson/set-up.ts';
 import type { ChoiceClaimText } from './claims-file.ts';
+import { optionKey } from './mark-choice.ts';
 import { ruleChoiceFault } from './prove-rule.ts';
 
 const ALPHABET = [...'ABCDEFGHIJKL'];
@@ -66,7 +67,7 @@ function slipFault(
   const wrong = sequences.findIndex((turns, i) => solves(turns) === (i === at));
   if (wrong >= 0) return `its option ${wrong + 1} ${wrong === at ? 'solves' : 'does not solve'}`;
   const mend = turnsIn(now);
-  if (turn === undefined || !mend) return undefined;
+  if (turn === undefined || mend?.length !== 1) return 'it does not say which turn is wrong, and what it should be';
   return solves(sequences[at]!.toSpliced(turn - 1, 1, ...mend))
     ? undefined
     : `with ${now} as turn ${turn} it does not solve`;
@@ -94,7 +95,7 @@ function seenFault(asks: string, right: string, pair: Slot, { address }: SetUp):
   return right === seen ? undefined : `the file says ${right}, the cube says ${seen ?? 'neither'}`;
 }
 
-/** Why the answer of the file is not the right one; undefined if it is, or if that cannot be looked into. */
+/** Why the answer of the file is not the right one; undefined if it is. */
 export function choiceFault(claim: ChoiceClaimText, letters: readonly string[], setUp: SetUp): string | undefined {
   const { asks, options, answer } = claim;
   if (asks === 'place') return placeFault(claim, setUp);
@@ -103,6 +104,7 @@ export function choiceFault(claim: ChoiceClaimText, letters: readonly string[], 
     return 'it has not a letter of its own for each of two options or more';
   }
   if (asks === 'order') return orderFault(claim, letters, setUp);
+  if (new Set(options.map(optionKey)).size < options.length) return 'two of its options are the same';
   const at = letters.indexOf(answer);
   if (at < 0) return `its answer "${answer}" is none of ${letters.join(' ')}`;
   if (asks === 'picture') return pictureFault(claim, at, setUp);

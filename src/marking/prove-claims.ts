@@ -1,6 +1,7 @@
 /** Claims read from disk -> items that hold. Nothing that a file says is believed: every set-up and solution is done again. */
 import { writeAddress } from '../cube/address.ts';
 import { caseOf, familyOf } from '../cube/cases.ts';
+import { coloursHeld, isWrongScheme, readScheme, schemeWords, USUAL_SCHEME } from '../cube/colours.ts';
 import { SLOTS } from '../cube/goal.ts';
 import { readTurns } from '../cube/notation.ts';
 import { shortestLength } from '../cube/search/find.ts';
@@ -31,12 +32,22 @@ function turnsIn(field: string, text: string): Found<{ turns: Turn[] }> {
     : { why: `its ${field} cannot be read at character ${reading.at + 1}: ${reading.message}` };
 }
 
+/** The cross is opposite to what is up, and what is in front is beside both, in the colours that the claim names. */
+function holdFault({ hold, cross, scheme }: ClaimOfCase): string | undefined {
+  const colours = scheme === undefined ? USUAL_SCHEME : readScheme(schemeWords(scheme));
+  if (isWrongScheme(colours)) return colours.wrong;
+  const held = coloursHeld(colours, hold);
+  if (!held) return `${hold.front} cannot be in front with ${hold.up} up`;
+  return differs('cross', cross, held.D);
+}
+
+type ClaimOfCase = SolutionClaimText | ChoiceClaimText;
+
 /** The case that a claim's set-up gives, its kept slots as the claim has them. */
-function caseOfClaim({
-  setup,
-  pair,
-  kept,
-}: Pick<SolutionClaimText, 'setup' | 'pair' | 'kept'>): Found<SetUp & { turns: Turn[] }> {
+function caseOfClaim(claim: ClaimOfCase): Found<SetUp & { turns: Turn[] }> {
+  const ofHold = holdFault(claim);
+  if (ofHold) return { why: ofHold };
+  const { setup, pair, kept } = claim;
   const read = turnsIn('set-up', setup);
   if (isFalse(read)) return read;
   const open = SLOTS.filter((slot) => !kept.includes(slot));
@@ -104,8 +115,6 @@ function solutionItem(
   if (isFalse(setUp)) return setUp;
   const solution = turnsIn('solution', claim.solution);
   if (isFalse(solution)) return solution;
-  const { hold, cross } = claim;
-  if (new Set([hold.up, hold.front, cross]).size < 3) return { why: 'its hold and its cross name a colour twice' };
   const { cube, goal, address } = setUp;
   const proof = prove(cube, solution.turns, goal);
   const length = lengthOf(solution.turns);

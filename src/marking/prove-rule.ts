@@ -75,14 +75,13 @@ export function ruleOf(
   return named ?? { why: `the file says that ${id} applies, the cube says ${is ? `rule.${is.named.number}` : 'none'}` };
 }
 
-/** Of the rules to choose from just the answer fits what is seen. A file that does not say what they see has only its key. */
+/** Of the rules to choose from just the answer fits what is seen. */
 export function ruleChoiceFault(
   { sees, pair, options }: ChoiceClaimText,
   at: number,
   { address }: SetUp,
 ): string | undefined {
-  if (!sees) return undefined;
-  if (sees.length !== options.length) return 'it does not say what each of its rules sees';
+  if (sees?.length !== options.length) return 'it does not say what each of its rules sees';
   const read = sees.map(conditionsIn);
   if (read.includes(undefined)) return 'one of its rules sees what is no condition';
   const sighting = { address, seen: pair, features: featuresOf({ address, seen: pair }) };

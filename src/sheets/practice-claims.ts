@@ -7,6 +7,7 @@ import { lengthOf, writeTurns } from '../cube/turns.ts';
 import type { ChoiceClaim, Claim, SolutionClaim } from '../lesson/claim.ts';
 import { phaseClaims } from '../lesson/phase-claims.ts';
 import { ruleField } from '../lesson/prove-rules.ts';
+import { schemeField } from '../lesson/scheme-field.ts';
 import { positionAt } from '../lesson/source.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
@@ -21,6 +22,7 @@ function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
     file: lesson.source.file,
     line: positionAt(lesson.source, item.span.start).line,
     hold: lesson.hold,
+    ...schemeField(lesson.scheme),
     setup: writeTurns(setup, wide),
     cross: lesson.colours.D,
     pair: slot,

@@ -81,6 +81,11 @@ describe('right claims', () => {
         phases: undefined,
       },
     ],
+    // By its scheme: blue is held down with white up, yellow in front.
+    [
+      'a cube of other colours',
+      { ...RIGHT, scheme: 'white yellow red blue green orange', hold: { up: 'white', front: 'yellow' }, cross: 'blue' },
+    ],
     ['another cross colour', { ...RIGHT, hold: { up: 'red', front: 'white' }, cross: 'orange' }],
   ];
   test.each(rows)('%s', (_, claim) => expect(compare(claim)).toEqual([]));
@@ -102,6 +107,12 @@ describe('one planted fault is found, and nothing else said', () => {
     ['cross', { ...RIGHT, cross: 'yellow' }, [/^cross: .*'yellow'.*'white'/]],
     ['hold, opposite colours', { ...RIGHT, hold: { up: 'green', front: 'blue' }, cross: 'blue' }, [/^hold/]],
     ['hold, one colour twice', { ...RIGHT, hold: { up: 'green', front: 'green' }, cross: 'blue' }, [/^hold/]],
+    [
+      'cross, on a cube of other colours',
+      { ...RIGHT, scheme: 'white yellow red blue green orange', hold: { up: 'white', front: 'red' }, cross: 'yellow' },
+      [/^cross: .*'yellow'.*'blue'/],
+    ],
+    ['scheme', { ...RIGHT, scheme: 'white green red yellow blue blue' }, [/^scheme: /]],
     ['hold, no colour', { ...RIGHT, hold: { up: 'pink', front: 'green' } }, [/^hold: 'pink'/]],
     ['kept twice', { ...RIGHT, kept: ['FL', 'BL', 'BL'] }, [/^kept: names a slot twice/]],
     [

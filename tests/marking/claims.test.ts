@@ -1,5 +1,7 @@
 /** Claims files that were changed by hand: each claim that does not hold is told, with why, and its item is not marked. */
 import { describe, expect, it } from 'vitest';
+import { compare } from '../../src/audit/compare.ts';
+import { type FaceColours, readScheme } from '../../src/cube/colours.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { readClaimsText } from '../../src/marking/claims-file.ts';
 import { claimsOf, fileOf, marked, proved, sampleBytes } from './class.ts';
@@ -30,7 +32,11 @@ describe('claims read from disk', () => {
     ['case', { case: 'UFR:R UB:U' }, /the file says case/],
     ['family', { family: 'top-top' }, /the file says family top-top, the cube says top-away/],
     ['broken', { broken: ['DR'] }, /the file says broken DR, the cube says none/],
-    ['cross', { cross: 'green' }, /its hold and its cross name a colour twice/],
+    ['cross', { cross: 'green' }, /the file says cross green, the cube says white/],
+    ['cross that is none of the hold', { cross: 'red' }, /the file says cross red, the cube says white/],
+    ['hold', { hold: { up: 'yellow', front: 'white' } }, /white cannot be in front with yellow up/],
+    ['scheme', { scheme: 'white red green blue yellow orange' }, /the file says cross white, the cube says red/],
+    ['scheme of five colours', { scheme: 'white red green blue yellow' }, /a scheme has six colours/],
     ['form', { kept: 'BL' }, /it has not the form of a claim \(kept/],
     ['form of a number', { length: -1 }, /it has not the form of a claim \(length/],
   ])('with another %s are told', (_, change, why) => {
@@ -75,6 +81,10 @@ describe('claims read from disk', () => {
     ['place where the piece is not', { asks: 'place', piece: 'corner', turns: 'U', answer: 'UFL:U' }],
     ['picture of another case', { asks: 'picture', options: ["R U R' L' U L U", "R U R' L' U L", 'U'] }],
     ['picture of the case twice', { asks: 'picture', options: ["R U R' L' U L", "R U R' L' U L", 'U'] }],
+    ['question with one option twice', { options: ['a', 'A.', 'c'] }],
+    ['likeness with one word twice', { asks: 'likeness', options: ['unlike', 'unlike'], letters: ['A', 'B'] }],
+    ['question about rules that does not say what they see', { sees: undefined }],
+    ['slip without its turn', { asks: 'slip', options: ["L' U L R U R", "L' U L R U R'"], letters: ['A', 'B'] }],
     ['question of a kind that there is not', { asks: 'taste', options: ['R', 'L', 'U'] }],
     ['slip in turns that solve', { asks: 'slip', options: ["L' U L R U R'", 'R', 'U'] }],
     ['slip with a second one beside it', { asks: 'slip', options: ["L' U L R U R", "L' U L R U R'", 'U'] }],
@@ -96,6 +106,7 @@ describe('claims read from disk', () => {
       pair,
       kept,
       options: ['a', 'b', 'c'],
+      sees: [['cross colour: sideways'], ['cross colour: up'], ['cross colour: down']],
       answer: 'A',
     };
     expect(proved(fileOf([choice])).falseClaims).toEqual([]);
@@ -132,6 +143,20 @@ describe('claims read from disk', () => {
     const seeLeft = [{ ...RULES[0]!, see: [...RULES[0]!.see, 'corner side: right'] }, RULES[1]!];
     // The corner of the first case is on the right, in the mirror on the left.
     expect(proved(fileOf([...seeLeft, right, left])).falseClaims).toEqual([]);
+  });
+
+  it('takes a cube of other colours, by the scheme that its claims name, and so does the second checker', () => {
+    const words = ['white', 'yellow', 'red', 'blue', 'green', 'orange'];
+    const scheme = readScheme(words) as FaceColours;
+    const { claims } = loadLesson('a.yaml', sampleBytes('edge-away'), { scheme, cross: 'blue' });
+    const printed = claims.map((claim) => ({ ...claim, sheet: 'a.pdf', page: 1 }));
+    // By the scheme: up is opposite to down.
+    expect(printed[0]).toMatchObject({ hold: { up: 'white' }, cross: 'blue', scheme: words.join(' ') });
+    expect(proved(fileOf(printed)).falseClaims).toEqual([]);
+    expect(printed.flatMap(compare)).toEqual([]);
+    const { scheme: _, ...unnamed } = printed[0]!;
+    expect(proved(fileOf([unnamed])).falseClaims).toMatchObject([{ why: 'yellow cannot be in front with white up' }]);
+    expect(compare(unnamed)).toContain("cross: the claim says 'blue', it is 'yellow'");
   });
 
   it('tells a question about rules of which another fits', () => {

@@ -19,6 +19,8 @@ const CHOICE = {
   pair: 'FR',
   kept: ['BL', 'BR'],
   options: ['lift with R', 'lift with L', "R U R'"],
+  // White is sideways in the case.
+  sees: [['cross colour: up'], ['cross colour: sideways'], ['cross colour: down']],
   answer: 'B',
   sheet: 'a-key.pdf',
   page: 1,

@@ -19,6 +19,7 @@ const CHOICE = {
   kind: 'choice',
   asks: 'rule',
   options: ['lift with R', 'lift with L'],
+  sees: [['cross colour: up'], ['cross colour: sideways']],
   answer: 'B',
 };
 const { items } = proved(fileOf([...EDGE_AWAY, CHOICE], 'The edge away'));
