@@ -1,4 +1,5 @@
 /** A roster named on the command line -> students, each with the lesson as it is for them. */
+import { missingGlyphs } from '../layout/fonts.ts';
 import type { Loaded } from '../lesson/load.ts';
 import type { Problem } from '../lesson/problem.ts';
 import { severityOf } from '../lesson/problem.ts';
@@ -28,6 +29,16 @@ async function textOf(file: string, io: Io): Promise<string | Problem> {
   return decode(bytes).text;
 }
 
+/** Codes that no font of the page has all signs of, each at its place. */
+function unprintable(rows: readonly RosterRow[]): Problem[] {
+  return rows.flatMap(({ code = '', codeSpan: span }) => {
+    const missing = [...new Set([...missingGlyphs('sans', code), ...missingGlyphs('sans-strong', code)])];
+    if (missing.length === 0) return [];
+    const message = `the fonts of the page have no ${missing.map((sign) => `"${sign}"`).join(', ')}`;
+    return [{ code: 'print-glyph-missing' as const, span, message, hint: 'give the student another code' }];
+  });
+}
+
 const isHold = ({ code }: Problem): boolean => code === 'variation-impossible';
 
 /** `variation` is what the command asks for all; what a row says goes before it. */
@@ -42,7 +53,7 @@ export async function loadRoster(
   if (typeof text !== 'string') return { students: [], found: [{ problem: text, source: sourceOf(file, '') }] };
   const roster = sourceOf(file, text);
   const { rows, problems } = readRoster(roster);
-  const found: Found[] = problems.map((problem) => ({ problem, source: roster }));
+  const found: Found[] = [...problems, ...unprintable(rows)].map((problem) => ({ problem, source: roster }));
   if (!proved) return { students: [], found };
   if (!proved.lesson.practice) {
     const message = 'a roster is given, and the lesson asks for no practice';

@@ -25,6 +25,7 @@ export interface RosterRow {
   readonly variation: Variation;
   readonly level: Level | undefined;
   readonly span: Span;
+  readonly codeSpan: Span;
   /** Of the colours, to tell of a hold that cannot be. */
   readonly holdSpan: Span;
 }
@@ -184,6 +185,7 @@ function rowOf(line: Line, columns: readonly (Column | undefined)[], problems: P
     variation: { ...(cross && { cross }), ...(front && { front }), ...(hand && { hand }), ...(scheme && { scheme }) },
     level: wordOf(cell('level'), 'level', LEVELS, problems),
     span: whole,
+    codeSpan: cell('code', 'initials')?.span ?? whole,
     holdSpan: [cell('front'), cell('cross')].find((c) => c && c.text !== '')?.span ?? whole,
   };
 }

@@ -55,6 +55,13 @@ describe('build with a roster', () => {
     expect(existsSync(join(folder, 'o'))).toBe(false);
   });
 
+  it('tells of a code that the fonts have not, at its field', async () => {
+    const { code, err } = await build(LESSON, 'code,cross\nA,red\n中B文,\n');
+    expect(code).toBe(1);
+    expect(err).toContain('class.csv:3:1: error: the fonts of the page have no "中", "文" [print-glyph-missing]');
+    expect(err).toContain('\n1 error; ');
+  });
+
   it('tells of a lesson without practice, and of a roster that is not there', async () => {
     const without = await build(SMALL_LESSON, ROSTER);
     expect([without.code, without.err]).toEqual([1, expect.stringContaining('[practice-missing]')]);
