@@ -3,13 +3,17 @@ import { basename, join } from 'node:path';
 import type { Sheet } from '../layout/blocks.ts';
 import { layOut } from '../layout/layout.ts';
 import { writePdf } from '../layout/pdf.ts';
+import { byStudent } from '../marking/by-student.ts';
 import { classCsv, jsonRow } from '../marking/class-table.ts';
 import type { Items } from '../marking/items.ts';
+import { LONGEST_CODE } from '../marking/limits.ts';
+import { printableCode } from '../marking/print-text.ts';
 import { reportSheet } from '../marking/report-sheet.ts';
 import { slipsSheet } from '../marking/slips-sheet.ts';
 import type { MarkedRow } from '../marking/submission.ts';
 import { summaryOf } from '../marking/summary.ts';
 import { LANGUAGES } from '../words/languages.ts';
+import type { MarkingSheetWords } from '../words/marking-sheets.ts';
 import type { OutFile } from './files.ts';
 import type { MarkOptions } from './options.ts';
 
@@ -24,6 +28,22 @@ async function pdf(path: string, sheet: Sheet, { paper }: MarkOptions): Promise<
   const [fault] = faults;
   if (fault) return { path, why: `${fault.code}, ${fault.what}` };
   return { path, bytes: await writePdf(pages) };
+}
+
+/** A student whose slip bears another name, since the fonts have nothing of the code. */
+export interface Renamed {
+  readonly file: string;
+  readonly row: number;
+  readonly message: string;
+}
+
+function renamedIn(rows: readonly MarkedRow[], { slips }: MarkingSheetWords): Renamed[] {
+  return byStudent(rows).flatMap(({ student, rows: [first] }) => {
+    const { file, row } = first!;
+    const said = printableCode({ student, row }, LONGEST_CODE, slips);
+    if (said !== slips.rowOf(row)) return [];
+    return [{ file, row, message: `the fonts have no sign of the code "${student}": its slip is called "${said}"` }];
+  });
 }
 
 /** The files name no folders: the same class gives the same bytes wherever it lies. */
@@ -42,7 +62,11 @@ export async function classFiles(
   { items }: Items,
   { rows: marked, others }: MarkedClass,
   options: MarkOptions & { readonly out: string },
-): Promise<{ readonly files: readonly OutFile[]; readonly notPrinted: readonly NotPrinted[] }> {
+): Promise<{
+  readonly files: readonly OutFile[];
+  readonly notPrinted: readonly NotPrinted[];
+  readonly renamed: readonly Renamed[];
+}> {
   const { ink, paper, scheme, out } = options;
   const rows = marked.map(withoutFolder);
   const summary = summaryOf(rows, items);
@@ -59,5 +83,6 @@ export async function classFiles(
   return {
     files: [...sheets.filter((sheet) => 'bytes' in sheet), ...tables],
     notPrinted: sheets.filter((sheet) => 'why' in sheet),
+    renamed: renamedIn(marked, making.words.markingSheets),
   };
 }

@@ -72,6 +72,7 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
       { ...options, out },
     );
     files = made.files;
+    for (const one of made.renamed) problems.push({ severity: 'warning', ...one });
     for (const { path, why } of made.notPrinted) {
       const message = `a fault in turnsheet itself: it cannot be printed (${why}); an earlier one is as it was`;
       problems.push({ severity: 'error', file: path, message });

@@ -86,12 +86,12 @@ export interface FigureBlock extends Common {
   readonly width: Pt;
 }
 
-/** Children below each other. May be parted between children, unless `keep`. */
+/** Children below each other. May be parted between children, unless `keep`; `where-it-fits`: on one page unless it is taller. */
 export interface StackBlock extends Common {
   readonly kind: 'stack';
   readonly children: readonly Block[];
   readonly gap: Pt;
-  readonly keep?: boolean;
+  readonly keep?: boolean | 'where-it-fits';
   /** A thin line on this side, the gap away from the children. */
   readonly line?: 'above' | 'left';
 }

@@ -98,7 +98,7 @@ const lineBefore = (piece: Piece, inset: Pt): Piece => {
 };
 
 const measureStack = (block: StackBlock, width: Pt, report: Report): readonly Piece[] => {
-  const keep = block.keep ?? false;
+  const keep = block.keep === true;
   const gap = length(block.gap);
   const inset = block.line === 'left' ? gap + hairline.width : 0;
   if (inset > width) tooWide(block, report);
@@ -108,11 +108,17 @@ const measureStack = (block: StackBlock, width: Pt, report: Report): readonly Pi
   );
   if (inner.length === 0) return [];
   // Kept first and lined afterwards: the line is then one stroke, as long as the room that the stack is given.
-  const parted = keep ? [solidStrip(block, inner)] : inner;
+  const parted = keep ? [solidStrip(block, inner)] : block.keep ? chained(inner) : inner;
   if (block.line === 'left') return parted.map((piece) => lineBefore(piece, inset));
   if (block.line !== 'above') return parted;
   const lined = [fullLine(block, hairline, width, true), glue(gap), ...parted];
   return keep ? [solidStrip(block, lined)] : lined;
+};
+
+/** Each strip glued to the next, as flow parts them again where they are taller than a page; the last as it is. */
+const chained = (pieces: readonly Piece[]): readonly Piece[] => {
+  const last = pieces.findLastIndex((piece) => piece.kind === 'strip');
+  return pieces.map((piece, i) => (piece.kind === 'strip' && i < last ? { ...piece, glued: true } : piece));
 };
 
 const isGlued = (pieces: readonly Piece[]): boolean => {

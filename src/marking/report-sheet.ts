@@ -251,6 +251,6 @@ export function reportSheet(summary: Summary, making: SlipMaking): Sheet {
       ...shorterOf(summary, making),
       ...notMarkedOf(summary, making),
     ],
-    foot: { left: [foot(title), title.slice(0, 40)], right: page },
+    foot: { left: [foot(title), title.slice(0, 40), report.title('…')], right: page },
   };
 }

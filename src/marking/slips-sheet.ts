@@ -36,8 +36,6 @@ const PICTURE = mm(27);
 const NARROWEST_PANEL = mm(70);
 /** Panels of a slip that is still kept on one page: more are parted between their rows. */
 const MOST_KEPT: Readonly<Record<Paper, number>> = { a4: 8, letter: 8, a5: 3 };
-/** Rows of a slip that is kept on one page: the list of what is right grows with them. */
-const MOST_KEPT_ROWS = 40;
 const LONGEST_CODE = 30;
 
 /** How many turns of the answer a slip is in, where it is in some and not in all. */
@@ -212,7 +210,7 @@ function slip({ student, rows }: StudentRows, common: Omit<SlipOf, 'paper'>, mak
   return {
     kind: 'stack',
     gap: mm(1),
-    keep: cells.length <= MOST_KEPT[making.paper] && rows.length <= MOST_KEPT_ROWS,
+    ...(cells.length <= MOST_KEPT[making.paper] && { keep: 'where-it-fits' as const }),
     children: [
       {
         kind: 'text',
@@ -254,6 +252,6 @@ export function slipsSheet(students: readonly StudentRows[], items: readonly Ite
     title,
     language: words.language,
     body,
-    foot: { left: [foot(title), title.slice(0, 40), title.slice(0, 16)], right: page },
+    foot: { left: [foot(title), title.slice(0, 40), slips.title('…')], right: page },
   };
 }

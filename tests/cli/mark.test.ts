@@ -154,6 +154,9 @@ describe('mark', () => {
     const { code, err } = await command(folder, ['mark', 'edge-away.claims.json', 'codes.csv', '--out', 'out']);
     expect(code).toBe(0);
     expect(err).toContain('3 answers of 2 students');
+    expect(err).toContain(
+      'codes.csv:4: warning: the fonts have no sign of the code "中文": its slip is called "Row 4 of',
+    );
     const { pages } = await readPdf(readFileSync(join(folder, 'out/edge-away-slips.pdf')));
     const text = pages.map((page) => page.text).join(' ');
     expect(text.match(/k7|K7/g)).toEqual(['k7']);
@@ -175,6 +178,17 @@ describe('mark', () => {
     put(folder, 'wide.csv', `student,item,answer,mark\n${rows.join('')}`);
     const { code, err } = await command(folder, ['mark', 'edge-away.claims.json', 'wide.csv', '--out', 'out']);
     expect([code, err]).toEqual([0, expect.stringContaining('edge-away-slips.pdf')]);
+  });
+
+  it('prints the slip of one student with more unmatched rows than a page holds', async () => {
+    const folder = classroom();
+    const rows = Array.from({ length: 900 }, (_, i) => `K1,week ${i} exercise,R U\n`);
+    put(folder, 'many.csv', `student,item,answer\n${rows.join('')}`);
+    const { code, err } = await command(folder, ['mark', 'edge-away.claims.json', 'many.csv', '--out', 'out']);
+    expect([code, err]).toEqual([0, expect.not.stringContaining('taller')]);
+    const { pages } = await readPdf(readFileSync(join(folder, 'out/edge-away-slips.pdf')));
+    const text = pages.map((page) => page.text).join(' ');
+    for (const named of ['week 0 exercise', 'week 899 exercise']) expect(text.replaceAll(/\s+/g, ' ')).toContain(named);
   });
 
   it('does not write over a table that it cannot read', async () => {

@@ -48,7 +48,7 @@ const { block } = fc.letrec<{ block: Block }>((tie) => ({
       kind: fc.constant('stack' as const),
       children: fc.array(tie('block'), { maxLength: 5 }),
       gap,
-      keep: fc.boolean(),
+      keep: fc.constantFrom(true, false, 'where-it-fits' as const),
       line: fc.constantFrom('above' as const, 'left' as const),
     }),
     fc.record({

@@ -84,6 +84,18 @@ describe('keeping together', () => {
     expect(pages.frames.map(linesOf)).toEqual([count / 3, count / 3, count / 3]);
   });
 
+  test('a stack kept where it fits goes whole to the next page, and is parted where it is taller than one', () => {
+    const stack = (count: number): Block => {
+      const children = Array.from({ length: count }, (_, i) => text(`line ${i}`));
+      return { kind: 'stack', gap: 0, children, keep: 'where-it-fits' };
+    };
+    expect(lay([...allBut(2), stack(4)]).pages.frames.map(linesOf)).toEqual([1, 4]);
+    const room = perPage('a4');
+    const { pages, faults } = lay([stack(room + 3)]);
+    expect(faults).toEqual([]);
+    expect(pages.frames.map(linesOf)).toEqual([room, 3]);
+  });
+
   test('a stack is parted between children unless it is kept', () => {
     const children = [lines(2), lines(2)];
     const parted = lay([...allBut(2), { kind: 'stack', gap: 0, children }]);
