@@ -11,13 +11,13 @@ import {
   USUAL_SCHEME,
 } from '../cube/colours.ts';
 import type { Paper } from '../layout/blocks.ts';
+import { LEADING_HANDS } from '../lesson/leading-hand.ts';
 import { likelyWord, listed } from '../lesson/likely.ts';
 import type { Variation } from '../lesson/vary.ts';
 import { SMALL_LETTERS, type SmallLetters } from '../marking/small-letters.ts';
 import { INKS, type Ink } from '../svg/palette.ts';
 
 const PAPERS: readonly Paper[] = ['a4', 'letter', 'a5'];
-const HANDS = ['right', 'left'] as const;
 const WIDES = ['Rw', 'r'] as const;
 
 export interface CheckOptions {
@@ -162,7 +162,7 @@ function schemeOf(value: string): FaceColours | UsageError {
 
 /** The options that name one of a few words; each is left out if it was not given. */
 function wordOptions(values: Parsed['values']) {
-  const known = { paper: PAPERS, ink: INKS, cross: COLOURS, front: COLOURS, hand: HANDS, wide: WIDES } as const;
+  const known = { paper: PAPERS, ink: INKS, cross: COLOURS, front: COLOURS, hand: LEADING_HANDS, wide: WIDES } as const;
   const found: {
     paper?: Paper;
     ink?: Ink;

@@ -6,6 +6,7 @@ import type { HandModel } from '../cube/search/hands.ts';
 import type { Rule } from '../cube/teach/rules.ts';
 import type { TriggerList } from '../cube/teach/triggers.ts';
 import type { Turn, WideSpelling } from '../cube/turns.ts';
+import type { LeadingHand } from './leading-hand.ts';
 import type { PracticeRequest } from './practice.ts';
 import type { Span } from './problem.ts';
 import type { Term } from './schema.ts';
@@ -101,7 +102,7 @@ export interface Lesson {
   readonly hold: Hold;
   readonly colours: FaceColours;
   /** left: to be printed mirrored. */
-  readonly hand: 'right' | 'left';
+  readonly hand: LeadingHand;
   readonly wide: WideSpelling;
   readonly clubWords: ClubWords;
   readonly shows: { readonly undo: boolean; readonly states: boolean };

@@ -2,6 +2,7 @@
 import type { Family } from '../cube/cases.ts';
 import type { Slot } from '../cube/goal.ts';
 import type { Condition } from '../cube/teach/rules.ts';
+import type { LeadingHand } from './leading-hand.ts';
 import type { Span } from './problem.ts';
 
 /** In the order in which they stand on a paper: what has letters first. Each is a file in src/practice/kinds. */
@@ -40,7 +41,7 @@ export interface PracticeFilter {
   /** What is seen of them, as in a rule. */
   readonly see: readonly Condition[];
   /** Whose side is turned first in what is recommended: R or L. */
-  readonly hand: 'right' | 'left' | undefined;
+  readonly hand: LeadingHand | undefined;
   /** Cases whose recommended solution has no more turns than this. */
   readonly turns: number | undefined;
 }

@@ -1,19 +1,8 @@
 /** What was found of a lesson's rules, as figures for the coach. */
 import { writeAddress } from '../cube/address.ts';
 import { shortestOf } from '../cube/teach/rules.ts';
+import type { RuleFigures } from '../words/plan-words.ts';
 import type { ProvedRules } from './prove-rules.ts';
-
-export interface RuleFigures {
-  readonly number: number;
-  readonly sightings: number;
-  readonly holds: number;
-  /** Sightings that its conditions exclude, and for how many of them the advice works too. */
-  readonly excluded: number;
-  readonly contrast: number;
-  /** Turns over the shortest; undefined where it holds nowhere. */
-  readonly mean: number | undefined;
-  readonly worst: number | undefined;
-}
 
 export interface RulesReport {
   readonly rules: readonly RuleFigures[];

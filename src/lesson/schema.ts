@@ -10,6 +10,7 @@ import { LIFTED_PIECES, WAYS } from '../cube/teach/advice.ts';
 import { wordsFor } from '../cube/teach/conditions.ts';
 import { FEATURE_NAMES, FEATURES, type FeatureName } from '../cube/teach/features.ts';
 import type { Turn } from '../cube/turns.ts';
+import { LEADING_HANDS } from './leading-hand.ts';
 import { EXERCISE_KINDS, LEVELS } from './practice.ts';
 
 const about = <T extends z.ZodType>(schema: T, description: string, ...examples: unknown[]): T =>
@@ -281,7 +282,7 @@ export const lessonSchema = z.strictObject({
   hold: about(holdSchema, 'How the solved cube is held before each set-up.', { cross: 'white', front: 'green' }),
   scheme: about(schemeSchema, 'The colours of your cubes, if they are not the usual ones.').optional(),
   hand: about(
-    z.enum(['right', 'left']),
+    z.enum(LEADING_HANDS),
     'left: everything is printed mirrored, turns, pictures and words, for those who lead with the left hand.',
     'left',
   ).optional(),

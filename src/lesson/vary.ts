@@ -9,6 +9,7 @@ import { IN_SIDE_MIRROR, mirroredAddress } from '../cube/mirrored.ts';
 import { mirroredCondition } from '../cube/teach/conditions.ts';
 import { type Counsel, turnsTheCube } from '../cube/teach/rules.ts';
 import { mirror, type WideSpelling } from '../cube/turns.ts';
+import type { LeadingHand } from './leading-hand.ts';
 import type { Case, Lesson, LessonClaim, LessonRule, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
 import { mirroredWords } from './mirrored-words.ts';
 import type { PracticeRequest } from './practice.ts';
@@ -18,7 +19,7 @@ export interface Variation {
   readonly cross?: Colour;
   readonly front?: Colour;
   readonly scheme?: FaceColours;
-  readonly hand?: 'right' | 'left';
+  readonly hand?: LeadingHand;
   readonly wide?: WideSpelling;
 }
 

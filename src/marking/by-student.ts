@@ -1,4 +1,5 @@
 /** The rows of a class by student, in the order of their codes. */
+import { groupedBy } from './grouped.ts';
 import { nameKey } from './items.ts';
 import type { MarkedRow } from './submission.ts';
 
@@ -31,14 +32,7 @@ function lastOfEach(rows: readonly MarkedRow[]): MarkedRow[] {
 
 /** Codes that differ by capitals and spaces alone are one student's, called as in the first row. */
 export function byStudent(rows: readonly MarkedRow[]): StudentRows[] {
-  const students = new Map<string, MarkedRow[]>();
-  for (const row of rows) {
-    const key = nameKey(row.student);
-    const known = students.get(key);
-    if (known) known.push(row);
-    else students.set(key, [row]);
-  }
-  return [...students.values()]
+  return [...groupedBy(rows, ({ student }) => nameKey(student)).values()]
     .map((all) => ({ student: all[0]!.student, rows: lastOfEach(all) }))
     .sort((a, b) => byCode(a.student, b.student));
 }

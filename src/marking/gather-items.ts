@@ -1,5 +1,6 @@
 /** The items of several claims files, by every name that a student may give them. */
 import type { ClaimsText } from './claims-file.ts';
+import { groupedBy } from './grouped.ts';
 import { type FalseClaim, type Item, type Items, type Named, nameKey } from './items.ts';
 import { type BareItem, type ProvedFile, proveFile, shortestFinder } from './prove-claims.ts';
 
@@ -53,12 +54,6 @@ export function proveClaims(texts: readonly ClaimsText[]): { items: Items; false
   }
   const ofPapers = items.filter(({ paper }) => paper !== '');
   const papers = [...new Set(ofPapers.map(({ paper }) => paper))];
-  const onPapers = new Map<string, Item[]>();
-  for (const item of ofPapers) {
-    const key = nameKey(item.number);
-    const known = onPapers.get(key);
-    if (known) known.push(item);
-    else onPapers.set(key, [item]);
-  }
+  const onPapers = groupedBy(ofPapers, ({ number }) => nameKey(number));
   return { items: { items, byName, papers, onPapers }, falseClaims: files.flatMap((file) => file.falseClaims) };
 }

@@ -1,4 +1,5 @@
 /** The marks that a coach wrote into the class table: they win, and are kept from run to run. */
+import { groupedBy } from './grouped.ts';
 import { nameKey } from './items.ts';
 import type { Submission } from './submission.ts';
 
@@ -19,20 +20,13 @@ const answerKey = (row: Submission): string => keyOf([placeKey(row), row.answer]
 const named = ({ student, paper, item }: Submission): string =>
   [student || 'no code', paper, item].filter((part) => part !== '').join(' ');
 
-/** By key, the marks in the order of their rows. */
-function queues(rows: readonly Submission[], key: (row: Submission) => string): Map<string, Submission[]> {
-  const byKey = new Map<string, Submission[]>();
-  for (const row of rows) byKey.set(key(row), [...(byKey.get(key(row)) ?? []), row]);
-  return byKey;
-}
-
 /** Rows of now with the marks of the table. First those with the same answer; what is left goes to the same item. */
 export function withKeptMarks(rows: readonly Submission[], table: readonly Submission[]): KeptMarks {
   const marked = table.filter(({ mark }) => mark !== '');
-  const same = queues(marked, answerKey);
+  const same = groupedBy(marked, answerKey);
   const notes: string[] = [];
   const exact = rows.map((row) => same.get(answerKey(row))?.shift());
-  const left = queues([...same.values()].flat(), placeKey);
+  const left = groupedBy([...same.values()].flat(), placeKey);
   const kept = rows.map((row, i) => {
     const found = exact[i] ?? left.get(placeKey(row))?.shift();
     if (!found) return row;

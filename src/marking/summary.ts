@@ -2,6 +2,7 @@
 import { readTurns } from '../cube/notation.ts';
 import type { SlipName } from '../words/marking-sheets.ts';
 import { byCode, byStudent, type StudentRows } from './by-student.ts';
+import { groupedBy } from './grouped.ts';
 import { type ChoiceItem, type Item, type NamedRule, nameKey } from './items.ts';
 import { lettersGiven } from './mark-choice.ts';
 import { isRight, type MarkedRow } from './submission.ts';
@@ -86,16 +87,6 @@ function counted<T>(things: readonly T[]): [T, number][] {
 }
 
 const sum = (rows: readonly MarkedRow[]): number => rows.reduce((n, row) => n + row.points, 0);
-
-function groupedBy<T>(rows: readonly T[], key: (row: T) => string): Map<string, T[]> {
-  const groups = new Map<string, T[]>();
-  for (const row of rows) {
-    const known = groups.get(key(row));
-    if (known) known.push(row);
-    else groups.set(key(row), [row]);
-  }
-  return groups;
-}
 
 /** What went wrong: rows that the coach marked right are no slips. */
 const isWrong = (row: MarkedRow): boolean => !isRight(row.verdict) && row.points < 1;

@@ -13,6 +13,7 @@ import {
   SCHEME_HINT,
   schemeWords,
 } from '../cube/colours.ts';
+import { LEADING_HANDS } from '../lesson/leading-hand.ts';
 import { likelyWord, listed } from '../lesson/likely.ts';
 import { LEVELS, type Level } from '../lesson/practice.ts';
 import type { Problem, ProblemCode, Span } from '../lesson/problem.ts';
@@ -37,7 +38,6 @@ export interface Roster {
 
 const COLUMNS = ['code', 'initials', 'cross', 'front', 'scheme', 'hand', 'level'] as const;
 type Column = (typeof COLUMNS)[number];
-const HANDS = ['right', 'left'] as const;
 const DELIMITERS = [',', ';', '\t'];
 /** Printed at the top of a paper, beside its own code. */
 const LONGEST_CODE = 24;
@@ -177,7 +177,7 @@ function rowOf(line: Line, columns: readonly (Column | undefined)[], problems: P
   }
   const cross = wordOf<Colour>(cell('cross'), 'cross', COLOURS, problems);
   const front = wordOf<Colour>(cell('front'), 'front', COLOURS, problems);
-  const hand = wordOf(cell('hand'), 'hand', HANDS, problems);
+  const hand = wordOf(cell('hand'), 'hand', LEADING_HANDS, problems);
   const scheme = schemeOf(cell('scheme'), problems);
   const whole = { start: line[0]!.span.start, end: line.at(-1)!.span.end };
   return {

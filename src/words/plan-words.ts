@@ -1,12 +1,14 @@
 /** Words for the coach's running order and for what is told of rules. `{cross}` and `{turns}` as in rule-words.ts. */
 
-/** Figures of one rule. */
-export interface RuleFiguresSaid {
+/** What was found of one rule of a lesson. */
+export interface RuleFigures {
   readonly number: number;
   readonly sightings: number;
   readonly holds: number;
+  /** Sightings that its conditions exclude, and for how many of them the advice works too. */
   readonly excluded: number;
   readonly contrast: number;
+  /** Turns over the shortest; undefined where it holds nowhere. */
   readonly mean: number | undefined;
   readonly worst: number | undefined;
 }
@@ -51,7 +53,7 @@ export interface PlanWords {
     readonly heading: string;
     /** A table's: five columns. */
     readonly columns: readonly string[];
-    readonly cells: (figures: RuleFiguresSaid) => readonly string[];
+    readonly cells: (figures: RuleFigures) => readonly string[];
     readonly table: (sightings: number, mean: number | undefined, worst: number | undefined) => string;
     readonly uncovered: (count: number, named: readonly string[]) => string;
     readonly address: (address: string, seen: string) => string;

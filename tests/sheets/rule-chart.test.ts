@@ -1,10 +1,6 @@
 /** The rules of lessons on paper: read back by the second checker, which knows nothing of rules. */
-import { readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
-import { readPdf } from '../../src/audit/pdf-text.ts';
 import { FEATURE_NAMES, FEATURES, VALUE_GROUPS } from '../../src/cube/teach/features.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import type { PrintedClaim } from '../../src/lesson/claim.ts';
@@ -15,13 +11,11 @@ import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
 import { english } from '../../src/words/english.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
+import { sample, textOf } from './printed-text.ts';
 
-const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
 const WITH_RULES = ['edge-away', 'corner-away', 'one-at-home', 'both-away'] as const;
 type Paper = 'a4' | 'letter' | 'a5';
 type Ink = 'colour' | 'mono';
-
-const sample = (name: string): Uint8Array => readFileSync(join(LESSONS, `${name}.yaml`));
 
 function printed(bytes: Uint8Array, paper: Paper, ink: Ink, variation: Variation = {}): PrintedSheet[] {
   const { proved } = loadLesson('a.yaml', bytes, variation);
@@ -31,14 +25,6 @@ function printed(bytes: Uint8Array, paper: Paper, ink: Ink, variation: Variation
 }
 
 const chartOf = (sheets: readonly PrintedSheet[]): PrintedSheet => sheets.find(({ suffix }) => suffix === '-rules')!;
-
-async function textOf({ pages }: PrintedSheet): Promise<string> {
-  const read = await readPdf(await writePdf(pages));
-  return read.pages
-    .map(({ text }) => text)
-    .join(' ')
-    .replace(/\s+/g, ' ');
-}
 
 /** The claims of one sheet as they go into the file, with what the second checker says of them. */
 async function audited(sheet: PrintedSheet): Promise<readonly PrintedClaim[]> {
@@ -62,7 +48,7 @@ describe.each(WITH_RULES)('the chart of %s', (name) => {
     const chart = chartOf(printed(sample(name), paper, ink, variation));
     const claims = await audited(chart);
     const rules = claims.filter(({ kind }) => kind === 'rule');
-    const count = readFileSync(join(LESSONS, `${name}.yaml`), 'utf8').match(/^ +most:/gm)!.length;
+    const count = new TextDecoder().decode(sample(name)).match(/^ +most:/gm)!.length;
     expect(rules.map(({ id }) => id)).toEqual(Array.from({ length: count }, (_, i) => `rule.${i + 1}`));
     expect(claims.filter(({ kind }) => kind === 'solution')).toHaveLength(count);
     for (const frame of chart.pages.frames) {

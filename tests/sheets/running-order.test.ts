@@ -1,10 +1,6 @@
 /** The coach's running order: read back by the second checker; its minutes counted on the page. */
-import { readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
-import { readPdf } from '../../src/audit/pdf-text.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { drillWithBreak, shareOut } from '../../src/lesson/plan-minutes.ts';
@@ -14,12 +10,11 @@ import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 import { randomFrom } from '../random.ts';
+import { sample, textOf } from './printed-text.ts';
 
-const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
 const PLANNED = ['edge-away', 'corner-away', 'one-at-home', 'both-away'] as const;
 type Paper = 'a4' | 'letter' | 'a5';
 
-const sample = (name: string): Uint8Array => readFileSync(join(LESSONS, `${name}.yaml`));
 const planned = (minutes: number): Uint8Array =>
   bytesOf(SMALL_LESSON.replace('family:', `plan: { minutes: ${minutes} }\nfamily:`));
 
@@ -29,14 +24,6 @@ function planOf(bytes: Uint8Array, paper: Paper = 'a4', ink: 'colour' | 'mono' =
   const { sheets, problems } = printLesson(proved!, { paper, ink });
   expect(problems).toEqual([]);
   return sheets.find(({ suffix }) => suffix === '-plan')!;
-}
-
-async function textOf({ pages }: PrintedSheet): Promise<string> {
-  const read = await readPdf(await writePdf(pages));
-  return read.pages
-    .map(({ text }) => text)
-    .join(' ')
-    .replace(/\s+/g, ' ');
 }
 
 async function audit(sheet: PrintedSheet) {
