@@ -1,9 +1,9 @@
 /** Solutions that beat those listed: for the coach, who may have reasons for the others. */
+import { faceTurnsOf } from '../cube/face-turns.ts';
 import { findSolutions } from '../cube/search/find.ts';
 import { MOST_WORKED_OUT } from '../cube/search/for-hands.ts';
 import { costAsWritten, easiest, type HandModel } from '../cube/search/hands.ts';
 import { lengthOf, TURNS, type Turn, writeTurns } from '../cube/turns.ts';
-import { effect, STRAIGHT } from '../cube/view.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedLesson } from './prove.ts';
 import type { ProvedCase } from './proved.ts';
@@ -20,32 +20,11 @@ interface Ranked {
   readonly cost: number;
 }
 
-/** The turns of the six faces that a solution does, as the viewer calls them before the first. */
-function faceTurnsOf(turns: readonly Turn[]): Turn[] {
-  let view = STRAIGHT;
-  return turns.flatMap((turn) => {
-    const { faceTurns, view: after } = effect(turn, view);
-    view = after;
-    return faceTurns.map((one) => TURNS[one]!);
-  });
-}
-
-const axisOf = ({ index }: Turn): number => Math.floor(index / 6);
-
-/** The same in whatever order turns of opposite faces stand beside each other. */
-function keyOf(faceTurns: readonly Turn[]): string {
-  const inOrder: Turn[] = [];
-  for (const turn of faceTurns) {
-    let at = inOrder.length;
-    while (at > 0 && axisOf(inOrder[at - 1]!) === axisOf(turn) && inOrder[at - 1]!.index > turn.index) at--;
-    inOrder.splice(at, 0, turn);
-  }
-  return writeTurns(inOrder);
-}
+const keyOf = (turns: readonly Turn[]): string => faceTurnsOf(turns).join(' ');
 
 /** The shortest solutions of a case that are not listed, as hands do them, the easiest first. */
 function easiestFirst({ cube, goal, solutions: listed }: ProvedCase, model: HandModel): Ranked[] {
-  const known = new Set(listed.map(({ solution }) => keyOf(faceTurnsOf(solution.turns))));
+  const known = new Set(listed.map(({ solution }) => keyOf(solution.turns)));
   const { solutions } = findSolutions(cube, goal);
   return solutions
     .filter(({ turns }) => !known.has(keyOf(turns)))
@@ -78,7 +57,13 @@ function longer(one: ProvedCase, model: HandModel): Problem | undefined {
 
 /** A shortest is listed, and others as short are clearly easier than all that are, each done as hands do it best. */
 function harder(one: ProvedCase, model: HandModel): Problem | undefined {
-  const costs = one.solutions.map((s) => easiest(faceTurnsOf(s.solution.turns), model).cost);
+  const costs = one.solutions.map(
+    (s) =>
+      easiest(
+        faceTurnsOf(s.solution.turns).map((one) => TURNS[one]!),
+        model,
+      ).cost,
+  );
   const cost = Math.min(...costs);
   const { solution } = one.solutions[costs.indexOf(cost)]!;
   const better = easiestFirst(one, model).filter((ranked) => ranked.cost <= cost - EASIER_BY);

@@ -1,13 +1,6 @@
 /** The running order of a lesson: what is shown when, each set-up proved as those of the lesson are. */
 import { setUpFor } from '../cube/search/set-up-for.ts';
-import {
-  contrastPairs,
-  type Example,
-  easiestOf,
-  examplesOf,
-  fewestExamples,
-  lookAlike,
-} from '../cube/teach/examples.ts';
+import { contrastPairs, type Example, easiestOfRule, fewestExamples, lookAlike } from '../cube/teach/examples.ts';
 import type { Condition, Done } from '../cube/teach/rules.ts';
 import { treeOf, type WayMark, wayTo } from '../cube/teach/tree.ts';
 import { type Turn, turnOf } from '../cube/turns.ts';
@@ -116,10 +109,9 @@ function slipOf(example: Example, { table, rules }: ProvedRules, show: Show): Ex
 }
 
 function ruleSteps(proved: ProvedRules, show: Show): PlanContent[] {
-  const all = examplesOf(proved.table);
   return proved.rules.flatMap((rule, index): PlanContent[] => {
-    const example = easiestOf(all.filter((one) => one.rule === index && one.done));
-    if (!example?.done) return [];
+    const example = easiestOfRule(proved.table, index);
+    if (!example) return [];
     const shown = show(example);
     const asked = wayTo(treeOf(proved.table), index)?.at(-1);
     return [{ does: 'rule', rule, shown, done: example.done, asked, slip: slipOf(example, proved, show) }];

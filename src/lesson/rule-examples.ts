@@ -1,7 +1,7 @@
 /** Sightings of rules as cases with a set-up and a solution, proved as those of the lesson are. */
 import { upToU } from '../cube/cases.ts';
 import { setUpFor } from '../cube/search/set-up-for.ts';
-import { easiestOf, examplesOf } from '../cube/teach/examples.ts';
+import { easiestOfRule } from '../cube/teach/examples.ts';
 import type { Done, ProvedRule, ProvedTable, Seen } from '../cube/teach/rules.ts';
 import { byCaseAndSide } from '../cube/teach/same-to-students.ts';
 import type { Turn } from '../cube/turns.ts';
@@ -79,15 +79,15 @@ export const shownExceptions = (
     };
   });
 
-/** The sighting at which a rule is easiest to show; undefined if it holds nowhere. */
+/** Where the rule is easiest to show; undefined if it holds nowhere. */
 export function shownExample(
   table: ProvedTable,
   index: number,
   lesson: Lesson,
   rule: LessonRule,
 ): ShownExample | undefined {
-  const best = easiestOf(examplesOf(table).filter((one) => one.rule === index && one.done));
-  if (!best?.done) return undefined;
+  const best = easiestOfRule(table, index);
+  if (!best) return undefined;
   const { sighting, turns: solution, done } = best;
   const setup = setUpFor(sighting.address, sighting.seen, [solution]);
   return { shown: exampleOf({ sighting, setup, solution }, lesson, rule, 'rules:', rule.number), done };

@@ -17,7 +17,7 @@ export interface ItemFigures {
 }
 
 /** How the items that one rule speaks of were answered. */
-export interface RuleFigures {
+export interface RuleAnswered {
   readonly lesson: string;
   readonly rule: NamedRule;
   readonly answered: number;
@@ -47,7 +47,7 @@ export interface Summary {
   readonly asked: readonly { readonly asks: string; readonly answered: number; readonly points: number }[];
   readonly choices: readonly ChoiceFigures[];
   /** The one missed most first; none where the lesson has no rules. */
-  readonly rules: readonly RuleFigures[];
+  readonly rules: readonly RuleAnswered[];
   /** Students who got fewer than half of a lesson's items right. */
   readonly again: readonly {
     readonly lesson: string;
@@ -114,7 +114,7 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
 
   const ruled = figures.filter(({ item }) => item.rule);
   const rules = [...groupedBy(ruled, ({ item }) => `${item.lesson} ${item.rule!.number}`).values()].map(
-    (own): RuleFigures => ({
+    (own): RuleAnswered => ({
       lesson: own[0]!.item.lesson,
       rule: own[0]!.item.rule!,
       answered: own.reduce((n, { answered }) => n + answered, 0),

@@ -1,6 +1,6 @@
 /** ProvedLesson -> the chart of its rules: a tree of questions, what to turn at its leaves. */
 import { type Answer, leavesOf, type Question, type Tree, treeOf } from '../cube/teach/tree.ts';
-import { type Block, mm, type Pt, type Sheet, type Span } from '../layout/blocks.ts';
+import { type Block, mm, type Pt, type Sheet } from '../layout/blocks.ts';
 import type { Claim } from '../lesson/claim.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedLessonRule, ProvedRules } from '../lesson/prove-rules.ts';
@@ -9,7 +9,7 @@ import { clubLine, headRule, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';
 import { plainText } from './phrases.ts';
 import { isLong, MOST_EXCEPTIONS, ruleLeaf } from './rule-leaf.ts';
-import { answerText, type RuleTexts, statementText, textSpans, wordsOf } from './rule-texts.ts';
+import { branchText, questionText, type RuleTexts, textSpans, wordsOf } from './rule-texts.ts';
 import { line, note, plain, strong } from './texts.ts';
 
 const ANSWER = mm(14);
@@ -33,33 +33,30 @@ interface Drawing extends RuleTexts {
 }
 
 function questionBlocks({ asks }: Question, drawing: Drawing): Block[] {
-  const { rules } = drawing.making.words;
-  const ask =
-    'feature' in asks
-      ? wordsOf(asks, drawing).ask
-      : rules.together(asks.together.map((condition) => statementText(condition, drawing)));
   const means =
     'feature' in asks ? [wordsOf(asks, drawing).means] : asks.together.map((c) => wordsOf(c, drawing).means);
   return [
-    { kind: 'text', role: 'H2', style: 'body', spans: textSpans(ask, drawing, { strong: true }), keepWithNext: true },
+    {
+      kind: 'text',
+      role: 'H2',
+      style: 'body',
+      spans: textSpans(questionText(asks, drawing), drawing, { strong: true }),
+      keepWithNext: true,
+    },
     ...means
       .filter((text) => text !== undefined)
       .map((text): Block => ({ ...line('label', ...textSpans(text, drawing)), keepWithNext: true })),
   ];
 }
 
-function answerSpans(answer: Answer, drawing: Drawing): Span[] {
-  const { rules } = drawing.making.words;
-  return textSpans(answer.kind === 'is' ? answerText(answer.condition, drawing) : rules[answer.kind], drawing, {
-    strong: true,
-  });
-}
-
 const mayBeTall = (tree: Tree, { rules }: Drawing): boolean =>
   tree.kind === 'question' || (tree.rule !== undefined && isLong(rules[tree.rule]!));
 
 function branchBlock(answer: Answer, tree: Tree, drawing: Drawing): Block {
-  const words: Block = { ...note(...answerSpans(answer, drawing)), keepWithNext: true };
+  const words: Block = {
+    ...note(...textSpans(branchText(answer, drawing), drawing, { strong: true })),
+    keepWithNext: true,
+  };
   const below = treeBlock(tree, drawing);
   const stacked: Block = { kind: 'stack', gap: mm(1), children: [words, below] };
   return {

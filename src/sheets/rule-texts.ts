@@ -2,6 +2,7 @@
 import { FACES } from '../cube/faces.ts';
 import { FEATURE_NAMES } from '../cube/teach/features.ts';
 import { type Condition, type Counsel, turnsTheCube } from '../cube/teach/rules.ts';
+import type { Answer, Question } from '../cube/teach/tree.ts';
 import { triggerIn } from '../cube/teach/triggers.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Span } from '../layout/blocks.ts';
@@ -58,6 +59,16 @@ export function answerText(condition: Condition, texts: RuleTexts): string {
 /** Without its stop, beginning small. */
 export const statementText = (condition: Condition, texts: RuleTexts): string =>
   wordsOf(condition, texts).says(answerText(condition, texts));
+
+/** What is asked at a branch of the tree. */
+export const questionText = (asks: Question['asks'], texts: RuleTexts): string =>
+  'feature' in asks
+    ? wordsOf(asks, texts).ask
+    : texts.making.words.rules.together(asks.together.map((condition) => statementText(condition, texts)));
+
+/** An answer to it. */
+export const branchText = (answer: Answer, texts: RuleTexts): string =>
+  answer.kind === 'is' ? answerText(answer.condition, texts) : texts.making.words.rules[answer.kind];
 
 /** All that a rule must see to stand alone, as one sentence without its stop; undefined if it says nothing by itself. */
 export function wholeText({ said, implied }: ProvedLessonRule, texts: RuleTexts): string | undefined {

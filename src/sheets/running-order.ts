@@ -24,13 +24,13 @@ import { noteBlocks, plainText, printedTurns } from './phrases.ts';
 import { labelled, type StepBlocks, stepBlock } from './plan-step.ts';
 import {
   adviceSpans,
-  answerText,
+  branchText,
+  questionText,
   type RuleTexts,
   statementText,
   textSpans,
   thenText,
   wholeText,
-  wordsOf,
 } from './rule-texts.ts';
 import { smallCase, solutionLine } from './shown-case.ts';
 import { line, note, plain, strong } from './texts.ts';
@@ -58,13 +58,9 @@ const sideBySide = (cells: readonly Block[]): Block => ({
 /** The last question on the way to the rule, with its answer and what stands then. */
 function askBlocks({ asked, rule }: PlanContent & { does: 'rule' }, texts: RuleTexts): Block[] {
   if (!asked) return [];
-  const { plan, rules } = texts.making.words;
-  const { asks, answer } = asked;
-  const question =
-    'feature' in asks ? wordsOf(asks, texts).ask : rules.together(asks.together.map((c) => statementText(c, texts)));
-  const wanted = answer.kind === 'is' ? answerText(answer.condition, texts) : rules[answer.kind];
-  const then = thenText(rule.said.rule.counsel, texts);
-  return [labelled(plan.ask, `${question} ${plan.answer(wanted, then)}`, texts)];
+  const { plan } = texts.making.words;
+  const answer = plan.answer(branchText(asked.answer, texts), thenText(rule.said.rule.counsel, texts));
+  return [labelled(plan.ask, `${questionText(asked.asks, texts)} ${answer}`, texts)];
 }
 
 function slipBlock({ shown, rule, isException, differ }: ExpectedSlip, texts: RuleTexts): Block {

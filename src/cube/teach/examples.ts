@@ -74,11 +74,17 @@ function effortOf({ seen, features }: Seen, { takeOut }: Pick<Done, 'takeOut'>, 
   return 1000 * isFar + 100 * hasTopFirst + 3 * turns + behind;
 }
 
-export const easiestOf = (examples: readonly Example[]): Example | undefined => {
-  let best: Example | undefined;
-  for (const one of examples) if (!best || one.effort < best.effort) best = one;
+/** A rule followed where it holds. */
+export type FollowedExample = Example & { readonly done: Done };
+
+/** The sighting at which a rule is easiest to show; undefined if it holds nowhere. */
+export function easiestOfRule(table: ProvedTable, rule: number): FollowedExample | undefined {
+  let best: FollowedExample | undefined;
+  for (const { done, ...one } of examplesOf(table)) {
+    if (done && one.rule === rule && (!best || one.effort < best.effort)) best = { ...one, done };
+  }
   return best;
-};
+}
 
 const known = new WeakMap<ProvedTable, readonly Example[]>();
 
@@ -223,8 +229,8 @@ const differing = (a: Seen, b: Seen, features: readonly FeatureName[]): FeatureN
 
 /**
  * What a student takes for `example`: an exception of its rule, else a sighting of another rule, seen from the same side
- * where that can be, that differs in as few of the features asked on the way to the two as can be, if possible in the one asked last,
- * and then in as few of all.
+ * where that can be, that differs in as few of the features asked on the way to the two as can be, if possible in the one
+ * asked last, and then in as few of all.
  */
 export function lookAlike(table: ProvedTable, { sighting, rule }: Example): LookAlike | undefined {
   const ways = waysOf(table);

@@ -98,9 +98,9 @@ function grow({ rules, sightings: all }: Pick<ProvedTable, 'rules' | 'sightings'
   const rulesIn = (sightings: readonly Seen[]): number[] =>
     rules.flatMap((_, i) => (sightings.some((s) => ruleOf.get(s) === i) ? [i] : []));
   /** No rule is needed in two branches. */
-  const parts = ({ parts: some }: Choice): boolean => {
-    const owners = some.flatMap(({ sightings }) => rulesIn(sightings));
-    return some.length > 1 && new Set(owners).size === owners.length;
+  const partsRules = ({ parts }: Choice): boolean => {
+    const owners = parts.flatMap(({ sightings }) => rulesIn(sightings));
+    return parts.length > 1 && new Set(owners).size === owners.length;
   };
 
   function choose(sightings: readonly Seen[], own: readonly number[]): Choice | undefined {
@@ -110,8 +110,8 @@ function grow({ rules, sightings: all }: Pick<ProvedTable, 'rules' | 'sightings'
       const asked = conditions.filter((c) => c.feature === feature);
       const guard = guardOf(feature, sightings);
       const guarded = guard && choiceOf(guard.feature, [guard], sightings);
-      const choice = guarded && parts(guarded) ? guarded : choiceOf(feature, asked, sightings);
-      return parts(choice) ? [{ choice, count: asked.length }] : [];
+      const choice = guarded && partsRules(guarded) ? guarded : choiceOf(feature, asked, sightings);
+      return partsRules(choice) ? [{ choice, count: asked.length }] : [];
     });
     // What most rules ask comes first; of several the one that the first rule names first.
     return choices.sort((a, b) => b.count - a.count)[0]?.choice;
@@ -172,8 +172,10 @@ export const askedOnTheWay = (tree: Tree, rule: number): FeatureName[] =>
 
 /** The answers that lead to a rule, if each is a condition. */
 export function conditionsOnTheWay(tree: Tree, rule: number): readonly Condition[] | undefined {
+  const way = wayTo(tree, rule);
+  if (!way) return undefined;
   const found: Condition[] = [];
-  for (const { asks, answer } of wayTo(tree, rule) ?? [{ asks: { together: [] }, answer: { kind: 'no' } }]) {
+  for (const { asks, answer } of way) {
     if (answer.kind === 'is') found.push(answer.condition);
     else if (answer.kind === 'yes' && 'together' in asks) found.push(...asks.together);
     else return undefined;
