@@ -50,7 +50,7 @@ interface SlipGiven {
 
 /** `R 6 U'`, `r6u'`, `R, 6` and `(R) 6th: U2 -> U'`; undefined for a letter alone, which is enough. */
 function slipGiven(answer: string): SlipGiven | undefined {
-  const match = /^\W*(\p{L})\W*(\d{1,2})(?:st|nd|rd|th)?(?!\w*\d)\W*(.*)$/iu.exec(answer);
+  const match = /^\W*(\p{L})\W*(\d{1,2})(?:st|nd|rd|th)?\W*(.*)$/iu.exec(answer);
   if (!match) return undefined;
   const now = match[3]!.split(/(?:->|=>|→|⇒)/).at(-1)!;
   return { letter: match[1]!, turn: Number(match[2]), now: now.replaceAll(/[()[\]{}.;:]/g, ' ').trim() };

@@ -395,6 +395,7 @@ describe('a choice', () => {
     ['N 6 Ri', 'solves'],
     ['N 6 R3', 'solves'],
     ['N 6 hm', 'unreadable'],
+    ['n6r2', 'fails'],
   ])('of a slip may name its turn and the mend: %s: %s', (answer, verdict) => {
     expect(withSlip.falseClaims).toEqual([]);
     const row = marked(withSlip.items, '7', answer, { paper: 'K4T' });
