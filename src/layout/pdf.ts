@@ -42,6 +42,27 @@ const escapeMetadata = (doc: Doc): void => {
   };
 };
 
+/** After each text pdfkit moves a cursor on by its width. Every text has its place here, and a width takes as long as the rest. */
+const holdCursor = (doc: Doc): void => {
+  doc.widthOfString = () => 0;
+};
+
+/** pdfkit turns each operator into bytes by itself, tens of thousands of times in a file of papers: here once a page. */
+const writeByPage = (doc: Doc): void => {
+  const addContent = doc.addContent.bind(doc);
+  const flushPages = doc.flushPages.bind(doc);
+  let content: string[] = [];
+  doc.addContent = (operators) => {
+    content.push(String(operators));
+    return doc;
+  };
+  doc.flushPages = () => {
+    if (content.length > 0) addContent(content.join('\n'));
+    content = [];
+    flushPages();
+  };
+};
+
 const drawText = (doc: Doc, text: string, x: number, y: number, font: FontName, size: number, colour: string): void => {
   doc.fillColor(colour).font(font, size).text(text, x, y, { lineBreak: false, baseline: 'alphabetic' });
 };
@@ -302,6 +323,8 @@ export const writePdf = (pages: Pages, { compress = true }: PdfOptions = {}): Pr
       size: [pages.width, pages.height],
       tagged: true,
     });
+    holdCursor(doc);
+    writeByPage(doc);
     escapeMetadata(doc);
     const chunks: Uint8Array[] = [];
     doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
