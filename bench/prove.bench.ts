@@ -4,10 +4,11 @@
  */
 import { bench, describe } from 'vitest';
 import { afterTurns, type Cube, solvedCube } from '../src/cube/cube.ts';
-import { type Goal, goalOf } from '../src/cube/goal.ts';
+import type { Goal } from '../src/cube/goal.ts';
 import { readTurns } from '../src/cube/notation.ts';
 import { prove } from '../src/cube/solves.ts';
 import { inverse, type Turn, writeTurns } from '../src/cube/turns.ts';
+import { goalOf } from '../src/steps/pair/slots.ts';
 
 function turnsIn(text: string): Turn[] {
   const reading = readTurns(text);

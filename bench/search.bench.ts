@@ -5,12 +5,12 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { bench, describe } from 'vitest';
-import { stuckSlots } from '../src/cube/address.ts';
-import { ADDRESSES } from '../src/cube/cases.ts';
-import { goalOf, type Slot } from '../src/cube/goal.ts';
-import { cubeWithPair } from '../src/cube/place-pair.ts';
-import { catalogue } from '../src/cube/search/catalogue.ts';
-import { findSolutions, shortestLength } from '../src/cube/search/find.ts';
+import { stuckSlots } from '../src/steps/pair/address.ts';
+import { ADDRESSES } from '../src/steps/pair/cases.ts';
+import { cubeWithPair } from '../src/steps/pair/place-pair.ts';
+import { catalogue } from '../src/steps/pair/search/catalogue.ts';
+import { findSolutions, shortestLength } from '../src/steps/pair/search/find.ts';
+import { goalOf, type Slot } from '../src/steps/pair/slots.ts';
 
 const OTHERS: readonly Slot[] = ['FL', 'BL', 'BR'];
 const ROWS = ADDRESSES.flatMap((address) => {

@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { COMMAND_NAMES } from '../src/cli/options.ts';
-import { DEEDS } from '../src/cube/teach/phases.ts';
 import { caseSchema, lessonSchema } from '../src/lesson/schema.ts';
 import { VERDICTS } from '../src/marking/submission.ts';
+import { DEEDS } from '../src/steps/pair/phases.ts';
 import { english } from '../src/words/english.ts';
 import { command, newFolder, put } from './cli/command.ts';
 

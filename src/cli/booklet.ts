@@ -1,8 +1,5 @@
 /** `turnsheet cases --print`: the catalogue as a booklet. */
 import { basename, extname, join } from 'node:path';
-import { isSolvedAddress, writeAddress } from '../cube/address.ts';
-import { caseOf, casesOf, type Family } from '../cube/cases.ts';
-import { catalogue } from '../cube/search/catalogue.ts';
 import { layOut } from '../layout/layout.ts';
 import { writePdf } from '../layout/pdf.ts';
 import { bookletLesson } from '../lesson/booklet-lesson.ts';
@@ -10,6 +7,9 @@ import { ProvedLesson } from '../lesson/prove.ts';
 import { booklet, type Coverage } from '../sheets/booklet.ts';
 import { claimsFile } from '../sheets/claims.ts';
 import { makingOf } from '../sheets/making.ts';
+import { isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
+import { caseOf, casesOf, type Family } from '../steps/pair/cases.ts';
+import { catalogue } from '../steps/pair/search/catalogue.ts';
 import { writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, loadFile, placed } from './load-files.ts';

@@ -1,8 +1,8 @@
 /** `turnsheet cases`: the catalogue. */
-import { writeAddress } from '../cube/address.ts';
-import { casesOf, FAMILIES, familyOf, upToU } from '../cube/cases.ts';
-import { type CatalogueRow, catalogue } from '../cube/search/catalogue.ts';
-import { FAMILIES_SAID, likelyFamily } from '../lesson/family-words.ts';
+import { writeAddress } from '../steps/pair/address.ts';
+import { casesOf, FAMILIES, familyOf, upToU } from '../steps/pair/cases.ts';
+import { FAMILIES_SAID, likelyFamily } from '../steps/pair/family-words.ts';
+import { type CatalogueRow, catalogue } from '../steps/pair/search/catalogue.ts';
 import type { ExitCode, Io } from './io.ts';
 import type { CasesOptions } from './options.ts';
 

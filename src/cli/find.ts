@@ -1,18 +1,22 @@
 /** `turnsheet find`: every shortest solution of a case, proved. */
-import { type Address, addressOf, readAddress, stuckSlots, writeAddress } from '../cube/address.ts';
+
 import { afterTurns, type Cube, pieceOf, solvedCube } from '../cube/cube.ts';
 import { FACES, type Face } from '../cube/faces.ts';
-import { areHome, cornerOfSlot, type Goal, goalOf, SLOTS, type Slot, slotOfPlace } from '../cube/goal.ts';
+import { areHome } from '../cube/goal.ts';
 import { readTurns } from '../cube/notation.ts';
-import { cubeWithPair } from '../cube/place-pair.ts';
-import { type Answer, findSolutions } from '../cube/search/find.ts';
+import type { Answer } from '../cube/search/answer.ts';
 import { type ForHands, forHands, type Handled } from '../cube/search/for-hands.ts';
 import { HANDS } from '../cube/search/hands.ts';
 import type { Limits } from '../cube/search/limits.ts';
 import { cornerOf, edgeOf } from '../cube/spots.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
 import { centreAt } from '../cube/view.ts';
-import { joined, listed } from '../lesson/likely.ts';
+import { type Address, addressOf, readAddress, stuckSlots, writeAddress } from '../steps/pair/address.ts';
+import { cubeWithPair } from '../steps/pair/place-pair.ts';
+import { findSolutions } from '../steps/pair/search/find.ts';
+import type { PairGoal } from '../steps/pair/slots.ts';
+import { cornerOfSlot, goalOf, SLOTS, type Slot, slotOfPlace } from '../steps/pair/slots.ts';
+import { joined, listed } from '../text/likely.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type FindOptions, isUsageError, type UsageError } from './options.ts';
 import { counted } from './report.ts';
@@ -66,7 +70,7 @@ function caseAfterSetup(text: string, word: string): Case | UsageError {
 }
 
 /** `FL,BL` or `none`; left out, every slot that can be kept. */
-function goalFor({ slot, stuck }: Case, keep: string | undefined): Goal | UsageError {
+function goalFor({ slot, stuck }: Case, keep: string | undefined): PairGoal | UsageError {
   const possible = SLOTS.filter((s) => s !== slot && !stuck.includes(s));
   if (keep === undefined) return goalOf(slot, possible);
   if (keep === 'none') return goalOf(slot, []);
@@ -107,7 +111,7 @@ function limitsOf({ faces, begins, ends }: FindOptions): Limits | UsageError {
 }
 
 /** What of the base is not whole before the solution, in words. */
-function brokenBefore({ cube }: Case, goal: Goal): string[] {
+function brokenBefore({ cube }: Case, goal: PairGoal): string[] {
   const cross = goalOf(goal.slot, []).base;
   const slots = goal.kept.filter((slot) => !areHome(cube, goalOf(goal.slot, [slot]).base.slice(cross.length)));
   return [...(areHome(cube, cross) ? [] : ['the cross']), ...slots];
@@ -117,7 +121,7 @@ function brokenBefore({ cube }: Case, goal: Goal): string[] {
 const LONGER_FOR_HANDS = 1;
 
 /** None under limits, which say already what is wanted, nor for a cube that takes long to search. */
-function handsFor({ cube }: Case, goal: Goal, answer: Answer, limits: Limits): ForHands | undefined {
+function handsFor({ cube }: Case, goal: PairGoal, answer: Answer, limits: Limits): ForHands | undefined {
   if (Object.keys(limits).length > 0 || !answer.proved || !areHome(cube, goal.base)) return undefined;
   const { solutions } = findSolutions(cube, goal, { longer: LONGER_FOR_HANDS });
   return forHands(
@@ -147,7 +151,12 @@ const handledJson = ({ solution, turns, cost }: Handled) => ({
   cost,
 });
 
-function asJson(found: Case, goal: Goal, { shortest, proved, solutions }: Answer, hands: ForHands | undefined): string {
+function asJson(
+  found: Case,
+  goal: PairGoal,
+  { shortest, proved, solutions }: Answer,
+  hands: ForHands | undefined,
+): string {
   const document = {
     address: found.address ? writeAddress(found.address) : null,
     keep: goal.kept,
@@ -159,7 +168,7 @@ function asJson(found: Case, goal: Goal, { shortest, proved, solutions }: Answer
   return `${JSON.stringify(document, undefined, 2)}\n`;
 }
 
-function asText(found: Case, goal: Goal, { shortest, solutions }: Answer, limits: Limits): string {
+function asText(found: Case, goal: PairGoal, { shortest, solutions }: Answer, limits: Limits): string {
   const fewest = Object.keys(limits).length === 0 ? ', the fewest there are' : ', the fewest within the limits';
   const kept = goal.kept.length === 0 ? 'no other slot kept' : `${joined(goal.kept)} kept`;
   const lines = [`${found.address ? `${writeAddress(found.address)}, ` : ''}own slot ${found.slot}, ${kept}`];

@@ -1,8 +1,6 @@
 /** `turnsheet mark --type`: answers typed at a table, each verdict at once, kept in a CSV file that can be continued. */
 import { join } from 'node:path';
-import { likelyWord } from '../lesson/likely.ts';
 import { jsonRow } from '../marking/class-table.ts';
-import { decode } from '../marking/decode.ts';
 import { FIELDS, isUnreadable, withoutControls } from '../marking/fields.ts';
 import { nameOfClaims } from '../marking/gather-items.ts';
 import { type Items, nameKey } from '../marking/items.ts';
@@ -11,6 +9,8 @@ import { columnsOf } from '../marking/read-csv.ts';
 import { readSubmissions } from '../marking/read-submissions.ts';
 import type { MarkedRow, Submission } from '../marking/submission.ts';
 import { type Cells, readTable, writeTable } from '../marking/table.ts';
+import { decode } from '../text/decode.ts';
+import { likelyWord } from '../text/likely.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { readBytes, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';

@@ -12,10 +12,10 @@ import {
 } from '../cube/colours.ts';
 import type { Paper } from '../layout/blocks.ts';
 import { LEADING_HANDS } from '../lesson/leading-hand.ts';
-import { likelyWord, listed } from '../lesson/likely.ts';
 import type { Variation } from '../lesson/vary.ts';
 import { SMALL_LETTERS, type SmallLetters } from '../marking/small-letters.ts';
 import { INKS, type Ink } from '../svg/palette.ts';
+import { likelyWord, listed } from '../text/likely.ts';
 
 const PAPERS: readonly Paper[] = ['a4', 'letter', 'a5'];
 const WIDES = ['Rw', 'r'] as const;

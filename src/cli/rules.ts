@@ -1,12 +1,13 @@
 /** `turnsheet rules`: the fewest rules of thumb for a family, found and proved. */
-import { FAMILIES, type Family } from '../cube/cases.ts';
-import { wordsFor } from '../cube/teach/conditions.ts';
-import { FEATURE_NAMES, FEATURES, type FeatureName } from '../cube/teach/features.ts';
-import { type ProvedTable, proveTable } from '../cube/teach/rules.ts';
-import { type FoundTable, findTable, type NoTable } from '../cube/teach/table.ts';
-import { FAMILIES_SAID, likelyFamily } from '../lesson/family-words.ts';
-import { likelyWord } from '../lesson/likely.ts';
+
 import { ruleFacts, ruleSaid, writeRule } from '../lesson/rule-said.ts';
+import { wordsFor } from '../rules/conditions.ts';
+import { type ProvedTable, proveTable } from '../rules/rules.ts';
+import { type FoundTable, findTable, type NoTable } from '../rules/table.ts';
+import { FAMILIES, type Family } from '../steps/pair/cases.ts';
+import { FAMILIES_SAID, likelyFamily } from '../steps/pair/family-words.ts';
+import { FEATURE_NAMES, FEATURES, type FeatureName } from '../steps/pair/features.ts';
+import { likelyWord } from '../text/likely.ts';
 import type { ExitCode, Io } from './io.ts';
 import { isUsageError, type RulesOptions, type UsageError } from './options.ts';
 import { counted } from './report.ts';

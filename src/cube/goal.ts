@@ -1,33 +1,25 @@
-/** What a solution has to bring about: pieces that must be home, measured against the centres. */
-import { type Cube, homeSpot, type Piece, pieceOf } from './cube.ts';
-import type { Corner, Edge, Place } from './spots.ts';
-
-export const SLOTS = ['FR', 'FL', 'BL', 'BR'] as const;
-export type Slot = (typeof SLOTS)[number];
-
-export const cornerOfSlot = (slot: Slot): Corner => `D${slot}`;
-export const edgeOfSlot = (slot: Slot): Edge => slot;
-export const slotOfPlace = (place: Place): Slot | undefined => SLOTS.find((s) => place === s || place === `D${s}`);
-
-const CROSS: readonly Piece[] = (['DF', 'DL', 'DB', 'DR'] as const).map(pieceOf);
-const pairOf = (slot: Slot): Piece[] => [pieceOf(cornerOfSlot(slot)), pieceOf(edgeOfSlot(slot))];
+/** What a solution has to bring about, measured against the centres. */
+import { type Cube, homeSpot, type Piece } from './cube.ts';
+import type { Place } from './spots.ts';
 
 export interface Goal {
-  /** Cross and kept slots: whole before, whole after, whatever happens in between. The first of `pieces`. */
+  /** Home before and home after, whatever happens in between. The first of `pieces`. */
   readonly base: readonly Piece[];
-  /** The pair that is solved; its own slot. */
-  readonly slot: Slot;
-  readonly kept: readonly Slot[];
-  /** The base and the pair. */
+  /** The base, and what a solution brings home besides. */
   readonly pieces: readonly Piece[];
+  /** Places whose stickers on the top face have to have its centre's colour; which pieces are there is open. */
+  readonly top: readonly Place[];
+  /** "U": pieces of the goal in the top layer need be home only up to one turn of it. */
+  readonly free: 'U' | undefined;
 }
 
-/** The goal for a pair with these slots kept; the pair's own slot is never one of them. */
-export function goalOf(slot: Slot, kept: readonly Slot[]): Goal {
-  const keptInOrder = SLOTS.filter((s) => s !== slot && kept.includes(s));
-  const base = [...CROSS, ...keptInOrder.flatMap(pairOf)];
-  return { base, slot, kept: keptInOrder, pieces: [...base, ...pairOf(slot)] };
-}
+/** These pieces home, with the base as before: what the first two layers ask for. */
+export const goalOfPieces = (base: readonly Piece[], more: readonly Piece[]): Goal => ({
+  base,
+  pieces: [...base, ...more],
+  top: [],
+  free: undefined,
+});
 
 export const areHome = (cube: Cube, pieces: readonly Piece[]): boolean =>
   pieces.every((piece) => cube.spots[piece] === homeSpot(piece));

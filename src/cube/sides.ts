@@ -1,15 +1,11 @@
 /** The same turns as they are called from another side of the cube. */
 import type { Face } from './faces.ts';
-import type { Slot } from './goal.ts';
 import { OTHER_SIDES, turnsFrom } from './other-holds.ts';
 import { mirror, type Turn, turnOf } from './turns.ts';
 import { centreAt, STRAIGHT, type View } from './view.ts';
 
 /** Clockwise from above. */
 export const SIDES: readonly Face[] = ['F', 'L', 'B', 'R'];
-
-/** Quarter turns about U, clockwise, that bring the slot FR to each slot. */
-export const QUARTERS_FROM_FRONT_RIGHT: Readonly<Record<Slot, number>> = { FR: 0, FL: 1, BL: 2, BR: 3 };
 
 /** What a face is called when the cube has been turned by quarter turns about U, clockwise: F becomes L. */
 export const faceFromTheSide = (face: Face, quarters: number): Face =>

@@ -1,9 +1,9 @@
 /** Solutions that beat those listed: for the coach, who may have reasons for the others. */
 import { faceTurnsOf } from '../cube/face-turns.ts';
-import { findSolutions } from '../cube/search/find.ts';
 import { MOST_WORKED_OUT } from '../cube/search/for-hands.ts';
 import { costAsWritten, easiest, type HandModel } from '../cube/search/hands.ts';
 import { lengthOf, TURNS, type Turn, writeTurns } from '../cube/turns.ts';
+import { findSolutions } from '../steps/pair/search/find.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedLesson } from './prove.ts';
 import type { ProvedCase } from './proved.ts';

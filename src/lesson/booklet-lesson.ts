@@ -1,16 +1,17 @@
 /** The catalogue as a lesson: every case in all four positions of its pair, so that it is proved as lessons are. */
-import { type Address, goalAt, isSolvedAddress } from '../cube/address.ts';
-import { casesOf, type Family } from '../cube/cases.ts';
+
 import { coloursHeld, type FaceColours, type Hold, USUAL_SCHEME } from '../cube/colours.ts';
-import { SLOTS, type Slot } from '../cube/goal.ts';
-import { cubeWithPair } from '../cube/place-pair.ts';
-import { findSolutions } from '../cube/search/find.ts';
 import { easiestOf } from '../cube/search/for-hands.ts';
 import { costAsWritten, HANDS } from '../cube/search/hands.ts';
-import { setUpFor } from '../cube/search/set-up-for.ts';
-import { fromTheSide, QUARTERS_FROM_FRONT_RIGHT } from '../cube/sides.ts';
-import { TRIGGERS } from '../cube/teach/triggers.ts';
+import { fromTheSide } from '../cube/sides.ts';
+import { TRIGGERS } from '../cube/triggers.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
+import { type Address, goalAt, isSolvedAddress } from '../steps/pair/address.ts';
+import { casesOf, type Family } from '../steps/pair/cases.ts';
+import { cubeWithPair } from '../steps/pair/place-pair.ts';
+import { findSolutions } from '../steps/pair/search/find.ts';
+import { setUpFor } from '../steps/pair/set-up-for.ts';
+import { QUARTERS_FROM_FRONT_RIGHT, SLOTS, type Slot } from '../steps/pair/slots.ts';
 import type { Case, Lesson, Part, Solution } from './lesson.ts';
 import { sourceOf } from './source.ts';
 

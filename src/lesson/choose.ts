@@ -1,9 +1,10 @@
 /** Solutions chosen for a case by the engine: the same from run to run. */
-import { findSolutions } from '../cube/search/find.ts';
+
 import { easiestOf } from '../cube/search/for-hands.ts';
 import { costAsWritten, type HandModel } from '../cube/search/hands.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
-import type { SetUp } from './set-up.ts';
+import { findSolutions } from '../steps/pair/search/find.ts';
+import type { SetUp } from '../steps/pair/set-up.ts';
 
 export type Choice = 'easiest' | 'shortest';
 

@@ -1,11 +1,12 @@
 /** Claims: what is printed and can be false, in the form that files carry. */
-import type { Family } from '../cube/cases.ts';
+
 import type { Colour, Hold } from '../cube/colours.ts';
 import type { Face } from '../cube/faces.ts';
-import type { Slot } from '../cube/goal.ts';
 import type { Place } from '../cube/spots.ts';
-import type { LiftedPiece, Way } from '../cube/teach/advice.ts';
-import type { Deed, Standing } from '../cube/teach/phases.ts';
+import type { LiftedPiece, Way } from '../steps/pair/advice.ts';
+import type { Family } from '../steps/pair/cases.ts';
+import type { Deed, Standing } from '../steps/pair/phases.ts';
+import type { Slot } from '../steps/pair/slots.ts';
 
 /**
  * Hold a solved cube as `hold` says, do `setup`, then `solution`, nothing between. Faces, slots and places are named by

@@ -1,9 +1,10 @@
 /** What does not fit the lesson format (schema.ts), told with places and what would be right. */
 import { isAlias, isMap, isScalar, isSeq, type Scalar } from 'yaml';
 import type { z } from 'zod';
-import { FAMILIES } from '../cube/cases.ts';
-import { FAMILIES_SAID, likelyFamily } from './family-words.ts';
-import { likelyWord, listed } from './likely.ts';
+import { FAMILIES } from '../steps/pair/cases.ts';
+import { FAMILIES_SAID, likelyFamily } from '../steps/pair/family-words.ts';
+import { slotSaid } from '../steps/pair/slot-words.ts';
+import { likelyWord, listed } from '../text/likely.ts';
 import type { Problem } from './problem.ts';
 import {
   caseSchema,
@@ -20,7 +21,6 @@ import {
   solutionSchema,
   wordsSchema,
 } from './schema.ts';
-import { slotSaid } from './slot-words.ts';
 import { isOnMendedLine, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
 
 type Issue = z.core.$ZodIssue;

@@ -1,11 +1,12 @@
 /** What a lesson promises as a whole, held against its cases: nothing is listed twice, nothing promised is missing. */
-import { isSolvedAddress, writeAddress } from '../cube/address.ts';
-import { CASES, caseOf, casesOf, type Family } from '../cube/cases.ts';
-import { SLOTS } from '../cube/goal.ts';
-import { setUpFor } from '../cube/search/set-up-for.ts';
+
 import { lengthOf, writeTurns } from '../cube/turns.ts';
+import { isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
+import { CASES, caseOf, casesOf, type Family } from '../steps/pair/cases.ts';
+import { setUpFor } from '../steps/pair/set-up-for.ts';
+import { SLOTS } from '../steps/pair/slots.ts';
+import { joined } from '../text/likely.ts';
 import type { Lesson, LessonClaim } from './lesson.ts';
-import { joined } from './likely.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedCase, ProvedPart } from './proved.ts';
 import { positionAt } from './source.ts';

@@ -1,11 +1,12 @@
 /** A lesson as read: complete in itself, every text and every turn understood, nothing yet proved. */
-import type { Family } from '../cube/cases.ts';
+
 import type { Colour, FaceColours, Hold } from '../cube/colours.ts';
-import type { Slot } from '../cube/goal.ts';
 import type { HandModel } from '../cube/search/hands.ts';
-import type { Rule } from '../cube/teach/rules.ts';
-import type { TriggerList } from '../cube/teach/triggers.ts';
+import type { TriggerList } from '../cube/triggers.ts';
 import type { Turn, WideSpelling } from '../cube/turns.ts';
+import type { Rule } from '../rules/rules.ts';
+import type { Family } from '../steps/pair/cases.ts';
+import type { Slot } from '../steps/pair/slots.ts';
 import type { LeadingHand } from './leading-hand.ts';
 import type { PracticeRequest } from './practice.ts';
 import type { Span } from './problem.ts';

@@ -1,12 +1,13 @@
 /** Hints for turns that fail: what one turn changed would mend. */
-import { type Family, familyOf } from '../cube/cases.ts';
+
 import type { Cube } from '../cube/cube.ts';
 import type { Goal } from '../cube/goal.ts';
+import { type Change, mendsOf } from '../cube/mend.ts';
 import { prove } from '../cube/solves.ts';
-import { type Change, mendsOf } from '../cube/teach/mend.ts';
 import { type Turn, turnOf, writeTurns } from '../cube/turns.ts';
+import { type Family, familyOf } from '../steps/pair/cases.ts';
+import { doSetUp, type SetUp } from '../steps/pair/set-up.ts';
 import type { Case } from './lesson.ts';
-import { doSetUp, type SetUp } from './set-up.ts';
 
 /** Hints are read by people: three are a choice, more a riddle. */
 const MOST = 3;

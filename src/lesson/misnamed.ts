@@ -1,9 +1,9 @@
 /** Names of cases that speak of a slot: is it one that the pair has to do with? */
-import { stuckSlots } from '../cube/address.ts';
-import { listed } from './likely.ts';
+import { stuckSlots } from '../steps/pair/address.ts';
+import { SLOT_WORDS, slotSaid } from '../steps/pair/slot-words.ts';
+import { listed } from '../text/likely.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedCase } from './proved.ts';
-import { SLOT_WORDS, slotSaid } from './slot-words.ts';
 
 /**
  * A name such as "Front left, corner above" must name the pair's own slot or one that a piece of it is stuck in, as the

@@ -1,8 +1,9 @@
 /** Phases in the form that claims carry. */
-import { writeAddress } from '../cube/address.ts';
-import type { Merge, Phase, Phases } from '../cube/teach/phases.ts';
-import type { NamedTrigger } from '../cube/teach/triggers.ts';
+
+import type { NamedTrigger } from '../cube/triggers.ts';
 import { spelt, type WideSpelling, writeTurns } from '../cube/turns.ts';
+import { writeAddress } from '../steps/pair/address.ts';
+import type { Merge, Phase, Phases } from '../steps/pair/phases.ts';
 import type { MergeClaim, PhaseClaim, SolutionClaim } from './claim.ts';
 
 /** `sledge`, `righty undone`, `righty twice`, `righty inside` */

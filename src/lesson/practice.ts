@@ -1,7 +1,8 @@
 /** What a lesson asks of its practice papers, as read. */
-import type { Family } from '../cube/cases.ts';
-import type { Slot } from '../cube/goal.ts';
-import type { Condition } from '../cube/teach/rules.ts';
+
+import type { Condition } from '../rules/rules.ts';
+import type { Family } from '../steps/pair/cases.ts';
+import type { Slot } from '../steps/pair/slots.ts';
 import type { LeadingHand } from './leading-hand.ts';
 import type { Span } from './problem.ts';
 

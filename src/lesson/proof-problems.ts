@@ -1,15 +1,16 @@
 /** What the prover finds wrong, in the words of a coach. */
-import { isSolvedAddress } from '../cube/address.ts';
-import { type Family, familyOf } from '../cube/cases.ts';
-import { SLOTS, type Slot, slotOfPlace } from '../cube/goal.ts';
+
 import { type Proof, prove } from '../cube/solves.ts';
 import type { Place } from '../cube/spots.ts';
 import { writeTurns } from '../cube/turns.ts';
+import { isSolvedAddress } from '../steps/pair/address.ts';
+import { type Family, familyOf } from '../steps/pair/cases.ts';
+import { doSetUp, type SetUp, type SetUpFault } from '../steps/pair/set-up.ts';
+import { SLOTS, type Slot, slotOfPlace } from '../steps/pair/slots.ts';
+import { joined, listed } from '../text/likely.ts';
 import type { Case, Solution } from './lesson.ts';
-import { joined, listed } from './likely.ts';
 import { likelySetup, likelySolution } from './likely-turns.ts';
 import type { Problem } from './problem.ts';
-import { doSetUp, type SetUp, type SetUpFault } from './set-up.ts';
 
 /** "the pair, slot BR and the cross at DR": what places that are not home have in common. */
 function unsolvedIn(broken: readonly Place[], own: Slot): string {

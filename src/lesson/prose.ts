@@ -4,8 +4,8 @@
  */
 import { COLOURS } from '../cube/colours.ts';
 import { readTurns } from '../cube/notation.ts';
+import { likelyWord, listed } from '../text/likely.ts';
 import type { Paragraph, Phrase, Prose } from './lesson.ts';
-import { likelyWord, listed } from './likely.ts';
 import type { Problem } from './problem.ts';
 
 /** From an offset in the text to one in the source. */

@@ -1,11 +1,13 @@
 /** Case -> ProvedCase: its set-up and its solutions are done on the cube. */
-import { type Address, writeAddress } from '../cube/address.ts';
-import { caseOf, type Family, familyOf } from '../cube/cases.ts';
-import type { Goal } from '../cube/goal.ts';
-import { shortestLength } from '../cube/search/find.ts';
+
 import { type Proof, prove } from '../cube/solves.ts';
-import { type Phases, phasesOf } from '../cube/teach/phases.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
+import { type Address, writeAddress } from '../steps/pair/address.ts';
+import { caseOf, type Family, familyOf } from '../steps/pair/cases.ts';
+import { type Phases, phasesOf } from '../steps/pair/phases.ts';
+import { shortestLength } from '../steps/pair/search/find.ts';
+import { doSetUp } from '../steps/pair/set-up.ts';
+import type { PairGoal } from '../steps/pair/slots.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Case, Lesson } from './lesson.ts';
 import { phaseClaims } from './phase-claims.ts';
@@ -13,7 +15,6 @@ import type { Problem } from './problem.ts';
 import { failing, inPieces, otherFamily, setupProblem } from './proof-problems.ts';
 import type { ProvedCase } from './proved.ts';
 import { schemeField } from './scheme-field.ts';
-import { doSetUp } from './set-up.ts';
 import { positionAt } from './source.ts';
 
 /** A case whose base is whole never comes near it; a search stopped there is told as not proved. */
@@ -58,7 +59,7 @@ export function proveCase(c: Case, lesson: Lesson, problems: Problem[], sheet = 
 interface Proved {
   readonly address: Address;
   readonly family: Family;
-  readonly goal: Goal;
+  readonly goal: PairGoal;
   readonly proof: Proof;
   readonly phases: Phases | undefined;
   readonly fewest: ReturnType<typeof shortestLength>;

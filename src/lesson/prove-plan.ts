@@ -1,9 +1,10 @@
 /** The running order of a lesson: what is shown when, each set-up proved as those of the lesson are. */
-import { setUpFor } from '../cube/search/set-up-for.ts';
-import { contrastPairs, type Example, easiestOfRule, fewestExamples, lookAlike } from '../cube/teach/examples.ts';
-import type { Condition, Done } from '../cube/teach/rules.ts';
-import { treeOf, type WayMark, wayTo } from '../cube/teach/tree.ts';
+
 import { type Turn, turnOf } from '../cube/turns.ts';
+import { contrastPairs, type Example, easiestOfRule, fewestExamples, lookAlike } from '../rules/examples.ts';
+import type { Condition, Done } from '../rules/rules.ts';
+import { treeOf, type WayMark, wayTo } from '../rules/tree.ts';
+import { setUpFor } from '../steps/pair/set-up-for.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Lesson, Part } from './lesson.ts';
 import { drillWithBreak, shareOut } from './plan-minutes.ts';

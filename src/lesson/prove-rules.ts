@@ -1,10 +1,9 @@
 /** The rules of a lesson, proved on every sighting of its families: claims, and what there is to tell. */
-import { type Address, writeAddress } from '../cube/address.ts';
-import type { Slot } from '../cube/goal.ts';
-import { setUpFor } from '../cube/search/set-up-for.ts';
-import { impliedBy } from '../cube/teach/alone.ts';
-import { mirroredCondition, writeSee } from '../cube/teach/conditions.ts';
-import { type Narrowed, narrowed } from '../cube/teach/narrow.ts';
+
+import { type Turn, writeTurns } from '../cube/turns.ts';
+import { impliedBy } from '../rules/alone.ts';
+import { mirroredCondition, writeSee } from '../rules/conditions.ts';
+import { type Narrowed, narrowed } from '../rules/narrow.ts';
 import {
   type Condition,
   type Exception,
@@ -12,11 +11,13 @@ import {
   type ProvedRule,
   type ProvedTable,
   proveTable,
-} from '../cube/teach/rules.ts';
-import { type Turn, writeTurns } from '../cube/turns.ts';
+} from '../rules/rules.ts';
+import { type Address, writeAddress } from '../steps/pair/address.ts';
+import { setUpFor } from '../steps/pair/set-up-for.ts';
+import type { Slot } from '../steps/pair/slots.ts';
+import { joined } from '../text/likely.ts';
 import type { RuleClaim } from './claim.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
-import { joined } from './likely.ts';
 import type { Problem } from './problem.ts';
 import { type ShownExample, type ShownException, shownExample, shownExceptions } from './rule-examples.ts';
 import { ruleFacts, ruleSaid } from './rule-said.ts';

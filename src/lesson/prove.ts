@@ -1,7 +1,7 @@
 /** Lesson -> ProvedLesson: every set-up and every solution is done on the cube, every rule held against every sighting. */
 import { createHash } from 'node:crypto';
-import { writeAddress } from '../cube/address.ts';
-import { caseOf } from '../cube/cases.ts';
+import { writeAddress } from '../steps/pair/address.ts';
+import { caseOf } from '../steps/pair/cases.ts';
 import type { RuleClaim, SolutionClaim } from './claim.ts';
 import type { Lesson, LessonClaim } from './lesson.ts';
 import { brokenClaims, casesTwice, emptyParts } from './lesson-claims.ts';

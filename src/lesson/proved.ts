@@ -1,9 +1,10 @@
 /** What a ProvedLesson (prove.ts) is made of. */
-import type { Address } from '../cube/address.ts';
-import type { Family } from '../cube/cases.ts';
+
 import type { Cube } from '../cube/cube.ts';
-import type { Goal } from '../cube/goal.ts';
-import type { Phases } from '../cube/teach/phases.ts';
+import type { Address } from '../steps/pair/address.ts';
+import type { Family } from '../steps/pair/cases.ts';
+import type { Phases } from '../steps/pair/phases.ts';
+import type { PairGoal } from '../steps/pair/slots.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Case, Part, Solution } from './lesson.ts';
 
@@ -18,7 +19,7 @@ export interface ProvedCase {
   readonly case: Case;
   /** The cube after the set-up. */
   readonly cube: Cube;
-  readonly goal: Goal;
+  readonly goal: PairGoal;
   readonly address: Address;
   readonly family: Family;
   readonly solutions: readonly ProvedSolution[];

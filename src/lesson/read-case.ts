@@ -1,18 +1,19 @@
 /** Reading the list of cases and the headings between them. */
-import { type Address, isSolvedAddress, writeAddress } from '../cube/address.ts';
-import { casesOf, familyOf } from '../cube/cases.ts';
+
 import type { FaceColours } from '../cube/colours.ts';
 import type { HandModel } from '../cube/search/hands.ts';
-import { setUpFor } from '../cube/search/set-up-for.ts';
 import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
+import { type Address, isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
+import { casesOf, familyOf } from '../steps/pair/cases.ts';
+import { doSetUp } from '../steps/pair/set-up.ts';
+import { setUpFor } from '../steps/pair/set-up-for.ts';
+import { likelyWord } from '../text/likely.ts';
 import { type Choice, chosenSolution } from './choose.ts';
 import { formatProblems } from './format-problems.ts';
 import type { Case, Part, Solution } from './lesson.ts';
-import { likelyWord } from './likely.ts';
 import type { Problem } from './problem.ts';
 import { addressAt, type Held, holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
 import { type CaseFile, caseSchema, type EveryFile, everySchema, partSchema } from './schema.ts';
-import { doSetUp } from './set-up.ts';
 import { isOnMendedLine, type Path, spanAt } from './yaml-text.ts';
 
 /** What the cases of a lesson have from it. */

@@ -1,7 +1,7 @@
 /** The `practice` key of a lesson -> what is asked of its papers. */
 
 import type { z } from 'zod';
-import { SLOTS, type Slot } from '../cube/goal.ts';
+import { SLOTS, type Slot } from '../steps/pair/slots.ts';
 import { EXERCISE_KINDS, type PracticeRequest } from './practice.ts';
 import { conditionsAt } from './read-rules.ts';
 import type { Reader } from './reader.ts';

@@ -1,18 +1,19 @@
 /** Reading the rules of a lesson: conditions, advice, and where each stands. */
-import { readAddress } from '../cube/address.ts';
-import { FAMILIES } from '../cube/cases.ts';
+
 import type { Face } from '../cube/faces.ts';
 import { readTurns } from '../cube/notation.ts';
-import type { Advice, Aim } from '../cube/teach/advice.ts';
-import { readCondition, wordsFor } from '../cube/teach/conditions.ts';
-import { FEATURE_NAMES } from '../cube/teach/features.ts';
-import type { Condition, Counsel } from '../cube/teach/rules.ts';
-import type { TriggerList } from '../cube/teach/triggers.ts';
+import type { TriggerList } from '../cube/triggers.ts';
 import type { Turn } from '../cube/turns.ts';
-import { likelyFamily } from './family-words.ts';
+import { readCondition, wordsFor } from '../rules/conditions.ts';
+import type { Condition, Counsel } from '../rules/rules.ts';
+import { readAddress } from '../steps/pair/address.ts';
+import type { Advice, Aim } from '../steps/pair/advice.ts';
+import { FAMILIES } from '../steps/pair/cases.ts';
+import { likelyFamily } from '../steps/pair/family-words.ts';
+import { FEATURE_NAMES } from '../steps/pair/features.ts';
+import { joined, likelyWord, listed } from '../text/likely.ts';
 import { formatProblems } from './format-problems.ts';
 import type { LessonRule } from './lesson.ts';
-import { joined, likelyWord, listed } from './likely.ts';
 import { proseAt, type Reader, turnsAt } from './reader.ts';
 import { type RuleFile, ruleSchema } from './schema.ts';
 import { isStructural } from './yaml-errors.ts';

@@ -2,10 +2,10 @@
 import { isMap } from 'yaml';
 import { z } from 'zod';
 import { type FaceColours, isWrongScheme, readScheme, USUAL_SCHEME } from '../cube/colours.ts';
-import { SLOTS } from '../cube/goal.ts';
 import { HANDS, type HandModel } from '../cube/search/hands.ts';
-import { TRIGGERS, type TriggerList } from '../cube/teach/triggers.ts';
+import { TRIGGERS, type TriggerList } from '../cube/triggers.ts';
 import type { Turn } from '../cube/turns.ts';
+import { SLOTS } from '../steps/pair/slots.ts';
 import { formatProblems } from './format-problems.ts';
 import type { ClubWords, Lesson, LessonClaim } from './lesson.ts';
 import type { Problem } from './problem.ts';

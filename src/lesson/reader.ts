@@ -1,6 +1,5 @@
 /** Reading single values of a lesson: texts, turns, addresses, holds. What is wrong is told, and nothing given back. */
 import { isScalar } from 'yaml';
-import { type Address, readAddress } from '../cube/address.ts';
 import {
   type Colour,
   coloursHeld,
@@ -11,8 +10,9 @@ import {
 } from '../cube/colours.ts';
 import { readTurns } from '../cube/notation.ts';
 import type { Turn } from '../cube/turns.ts';
+import { type Address, readAddress } from '../steps/pair/address.ts';
+import { listed } from '../text/likely.ts';
 import type { Prose, TextLine } from './lesson.ts';
-import { listed } from './likely.ts';
 import type { Problem } from './problem.ts';
 import { readProse, readTextLine } from './prose.ts';
 import { isTightDash, TIGHT_DASH } from './yaml-errors.ts';

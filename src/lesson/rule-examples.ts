@@ -1,10 +1,11 @@
 /** Sightings of rules as cases with a set-up and a solution, proved as those of the lesson are. */
-import { upToU } from '../cube/cases.ts';
-import { setUpFor } from '../cube/search/set-up-for.ts';
-import { easiestOfRule } from '../cube/teach/examples.ts';
-import type { Done, ProvedRule, ProvedTable, Seen } from '../cube/teach/rules.ts';
-import { byCaseAndSide } from '../cube/teach/same-to-students.ts';
+
 import type { Turn } from '../cube/turns.ts';
+import { easiestOfRule } from '../rules/examples.ts';
+import type { Done, ProvedRule, ProvedTable, Seen } from '../rules/rules.ts';
+import { upToU } from '../steps/pair/cases.ts';
+import { byCaseAndSide } from '../steps/pair/same-to-students.ts';
+import { setUpFor } from '../steps/pair/set-up-for.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { proveCase } from './prove-case.ts';

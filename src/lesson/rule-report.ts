@@ -1,6 +1,7 @@
 /** What was found of a lesson's rules, as figures for the coach. */
-import { writeAddress } from '../cube/address.ts';
-import { shortestOf } from '../cube/teach/rules.ts';
+
+import { shortestOf } from '../rules/rules.ts';
+import { writeAddress } from '../steps/pair/address.ts';
 import type { RuleFigures } from '../words/plan-words.ts';
 import type { ProvedRules } from './prove-rules.ts';
 

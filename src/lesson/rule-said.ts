@@ -1,9 +1,10 @@
 /** A rule in the words of the lesson format, and what was proved of it, as claims and answers carry them. */
-import { writeAddress } from '../cube/address.ts';
-import type { Aim } from '../cube/teach/advice.ts';
-import { writeCondition } from '../cube/teach/conditions.ts';
-import { type ProvedRule, type Rule, shortestOf, turnsTheCube } from '../cube/teach/rules.ts';
+
 import { writeTurns } from '../cube/turns.ts';
+import { writeCondition } from '../rules/conditions.ts';
+import { type ProvedRule, type Rule, shortestOf, turnsTheCube } from '../rules/rules.ts';
+import { writeAddress } from '../steps/pair/address.ts';
+import type { Aim } from '../steps/pair/advice.ts';
 import type { RuleClaim } from './claim.ts';
 
 function aimSaid(aim: Aim): string {

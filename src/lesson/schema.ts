@@ -3,13 +3,13 @@
  * Keys are plain words of a coach; values that are turns, slots or colours are read further in read.ts.
  */
 import { z } from 'zod';
-import { FAMILIES } from '../cube/cases.ts';
 import { COLOURS } from '../cube/colours.ts';
-import { SLOTS } from '../cube/goal.ts';
-import { LIFTED_PIECES, WAYS } from '../cube/teach/advice.ts';
-import { wordsFor } from '../cube/teach/conditions.ts';
-import { FEATURE_NAMES, FEATURES, type FeatureName } from '../cube/teach/features.ts';
 import type { Turn } from '../cube/turns.ts';
+import { wordsFor } from '../rules/conditions.ts';
+import { LIFTED_PIECES, WAYS } from '../steps/pair/advice.ts';
+import { FAMILIES } from '../steps/pair/cases.ts';
+import { FEATURE_NAMES, FEATURES, type FeatureName } from '../steps/pair/features.ts';
+import { SLOTS } from '../steps/pair/slots.ts';
 import { LEADING_HANDS } from './leading-hand.ts';
 import { EXERCISE_KINDS, LEVELS } from './practice.ts';
 

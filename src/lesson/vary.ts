@@ -4,11 +4,11 @@
  */
 import { type Colour, coloursHeld, type FaceColours, type Hold, oppositeColour } from '../cube/colours.ts';
 import { FACES, type Face } from '../cube/faces.ts';
-import { SLOTS, type Slot } from '../cube/goal.ts';
-import { IN_SIDE_MIRROR, mirroredAddress } from '../cube/mirrored.ts';
-import { mirroredCondition } from '../cube/teach/conditions.ts';
-import { type Counsel, turnsTheCube } from '../cube/teach/rules.ts';
 import { mirror, type WideSpelling } from '../cube/turns.ts';
+import { mirroredCondition } from '../rules/conditions.ts';
+import { type Counsel, turnsTheCube } from '../rules/rules.ts';
+import { IN_SIDE_MIRROR, mirroredAddress } from '../steps/pair/mirrored.ts';
+import { SLOTS, type Slot } from '../steps/pair/slots.ts';
 import type { LeadingHand } from './leading-hand.ts';
 import type { Case, Lesson, LessonClaim, LessonRule, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
 import { mirroredWords } from './mirrored-words.ts';

@@ -1,8 +1,8 @@
 /** A lesson that names another family than the one it teaches: one slip, told once and not at every case. */
-import { type Family, familyOf } from '../cube/cases.ts';
+import { type Family, familyOf } from '../steps/pair/cases.ts';
+import { doSetUp } from '../steps/pair/set-up.ts';
 import type { Lesson } from './lesson.ts';
 import type { Problem } from './problem.ts';
-import { doSetUp } from './set-up.ts';
 
 /** Two set-ups at least, and two in three. */
 const isMost = (count: number, all: number): boolean => count >= 2 && 3 * count >= 2 * all;

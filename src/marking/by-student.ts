@@ -1,5 +1,5 @@
 /** The rows of a class by student, in the order of their codes. */
-import { groupedBy } from './grouped.ts';
+import { groupedBy } from '../text/grouped.ts';
 import { nameKey } from './items.ts';
 import type { MarkedRow } from './submission.ts';
 

@@ -1,7 +1,7 @@
 /** A claims file as it stands on disk: its form, before anything in it is believed. */
 import { z } from 'zod';
 import { COLOURS } from '../cube/colours.ts';
-import { SLOTS } from '../cube/goal.ts';
+import { SLOTS } from '../steps/pair/slots.ts';
 import { LARGEST_CLAIMS, MOST_CLAIMS } from './limits.ts';
 
 const slot = z.enum(SLOTS);

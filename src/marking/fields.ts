@@ -1,5 +1,5 @@
 /** The fields of a submission, whatever file it stands in. */
-import { likelyWord } from '../lesson/likely.ts';
+import { likelyWord } from '../text/likely.ts';
 import { LONGEST_CODE } from './limits.ts';
 import type { Submission } from './submission.ts';
 

@@ -1,6 +1,7 @@
 /** The items of several claims files, by every name that a student may give them. */
+
+import { groupedBy } from '../text/grouped.ts';
 import type { ClaimsText } from './claims-file.ts';
-import { groupedBy } from './grouped.ts';
 import { type FalseClaim, type Item, type Items, type Named, nameKey } from './items.ts';
 import { type BareItem, type ProvedFile, proveFile, shortestFinder } from './prove-claims.ts';
 

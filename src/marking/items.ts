@@ -1,8 +1,8 @@
 /** What can be answered: the items of a claims file, each proved again by the engine. */
 import type { Colour, Hold } from '../cube/colours.ts';
 import type { Cube } from '../cube/cube.ts';
-import type { Goal, Slot } from '../cube/goal.ts';
 import type { Turn } from '../cube/turns.ts';
+import type { PairGoal, Slot } from '../steps/pair/slots.ts';
 
 /** A rule of a lesson, as its claims file has it. */
 export interface NamedRule {
@@ -34,7 +34,7 @@ export interface SolutionItem extends CommonItem {
   readonly cross: Colour;
   readonly setup: readonly Turn[];
   readonly cube: Cube;
-  readonly goal: Goal;
+  readonly goal: PairGoal;
   readonly pair: Slot;
   readonly family: string;
   /** The shortest that the sheet recommends. */

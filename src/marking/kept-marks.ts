@@ -1,5 +1,5 @@
 /** The marks that a coach wrote into the class table: they win, and are kept from run to run. */
-import { groupedBy } from './grouped.ts';
+import { groupedBy } from '../text/grouped.ts';
 import { nameKey } from './items.ts';
 import type { Submission } from './submission.ts';
 

@@ -1,9 +1,9 @@
 /** Submissions against items: a row out for each row in. */
 
-import { type Slot, slotOfPlace } from '../cube/goal.ts';
 import { readTurns } from '../cube/notation.ts';
 import { prove } from '../cube/solves.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
+import { type Slot, slotOfPlace } from '../steps/pair/slots.ts';
 import type { MarkingWords, Unsolved } from '../words/marking.ts';
 import type { ChoiceItem, Item, Items, SolutionItem } from './items.ts';
 import { LONGEST_ANSWER, MOST_TURNS_MENDED } from './limits.ts';

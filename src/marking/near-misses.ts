@@ -5,9 +5,9 @@
  * of single turns, by the number of them that there are, since the more are tried the more solve by chance.
  */
 
+import { type Change, mendsThatSolve } from '../cube/mend.ts';
 import { OTHER_SIDES, OTHER_WAYS_UP, turnsFrom } from '../cube/other-holds.ts';
 import { prove } from '../cube/solves.ts';
-import { type Change, mendsThatSolve } from '../cube/teach/mend.ts';
 import { inverse, mirror, type Turn, turnOf, writeTurns } from '../cube/turns.ts';
 import type { MarkingWords } from '../words/marking.ts';
 import type { SolutionItem } from './items.ts';

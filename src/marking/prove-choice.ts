@@ -3,14 +3,14 @@
  * in which order parts solve, what is seen of the pair, which rule it fits.
  */
 import { afterTurns, type Cube, pieceOf, solvedCube } from '../cube/cube.ts';
-import { cornerOfSlot, edgeOfSlot, type Slot } from '../cube/goal.ts';
 import { readTurns } from '../cube/notation.ts';
 import { prove } from '../cube/solves.ts';
 import { cornerOf, edgeOf, faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
-import { featuresOf, topsLike } from '../cube/teach/features.ts';
 import type { Turn } from '../cube/turns.ts';
 import { seenAt, seenPlace } from '../cube/view.ts';
-import type { SetUp } from '../lesson/set-up.ts';
+import { featuresOf, topsLike } from '../steps/pair/features.ts';
+import type { SetUp } from '../steps/pair/set-up.ts';
+import { cornerOfSlot, edgeOfSlot, type Slot } from '../steps/pair/slots.ts';
 import type { ChoiceClaimText } from './claims-file.ts';
 import { optionKey } from './mark-choice.ts';
 import { ruleChoiceFault } from './prove-rule.ts';

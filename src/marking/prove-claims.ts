@@ -1,14 +1,15 @@
 /** Claims read from disk -> items that hold. Nothing that a file says is believed: every set-up and solution is done again. */
-import { writeAddress } from '../cube/address.ts';
-import { caseOf, familyOf } from '../cube/cases.ts';
+
 import { coloursHeld, isWrongScheme, readScheme, schemeWords, USUAL_SCHEME } from '../cube/colours.ts';
-import { SLOTS } from '../cube/goal.ts';
 import { readTurns } from '../cube/notation.ts';
-import { shortestLength } from '../cube/search/find.ts';
 import { prove } from '../cube/solves.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
-import { joined } from '../lesson/likely.ts';
-import { doSetUp, type SetUp } from '../lesson/set-up.ts';
+import { writeAddress } from '../steps/pair/address.ts';
+import { caseOf, familyOf } from '../steps/pair/cases.ts';
+import { shortestLength } from '../steps/pair/search/find.ts';
+import { doSetUp, type SetUp } from '../steps/pair/set-up.ts';
+import { SLOTS } from '../steps/pair/slots.ts';
+import { joined } from '../text/likely.ts';
 import type { ChoiceClaimText, ClaimsText, Entry, SolutionClaimText } from './claims-file.ts';
 import type { ChoiceItem, FalseClaim, SolutionItem } from './items.ts';
 import { choiceFault, lettersOf } from './prove-choice.ts';

@@ -1,12 +1,13 @@
 /** Which rule of a lesson applies to a case: worked out anew from what the file says that its rules see. */
-import type { Address } from '../cube/address.ts';
-import { familyOf } from '../cube/cases.ts';
-import type { Slot } from '../cube/goal.ts';
-import { IN_SIDE_MIRROR, mirroredAddress } from '../cube/mirrored.ts';
-import { readCondition } from '../cube/teach/conditions.ts';
-import { FEATURE_NAMES, featuresOf } from '../cube/teach/features.ts';
-import { type Condition, fits } from '../cube/teach/rules.ts';
-import type { SetUp } from '../lesson/set-up.ts';
+
+import { readCondition } from '../rules/conditions.ts';
+import { type Condition, fits } from '../rules/rules.ts';
+import type { Address } from '../steps/pair/address.ts';
+import { familyOf } from '../steps/pair/cases.ts';
+import { FEATURE_NAMES, featuresOf } from '../steps/pair/features.ts';
+import { IN_SIDE_MIRROR, mirroredAddress } from '../steps/pair/mirrored.ts';
+import type { SetUp } from '../steps/pair/set-up.ts';
+import type { Slot } from '../steps/pair/slots.ts';
 import type { ChoiceClaimText, Entry, RuleClaimText } from './claims-file.ts';
 import type { NamedRule } from './items.ts';
 

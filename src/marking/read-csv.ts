@@ -1,5 +1,5 @@
 /** Submissions as a spreadsheet saves them: a row names the columns, in any order; columns of other names are left alone. */
-import { joined } from '../lesson/likely.ts';
+import { joined } from '../text/likely.ts';
 import {
   FIELDS,
   type Field,

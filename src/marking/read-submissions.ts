@@ -1,5 +1,5 @@
 /** The bytes of a file of submissions -> its rows, by what its name says it is. */
-import { decode } from './decode.ts';
+import { decode } from '../text/decode.ts';
 import { isUnreadable, type SubmissionsRead, type Unreadable } from './fields.ts';
 import { MOST_ROWS } from './limits.ts';
 import { readCsv } from './read-csv.ts';

@@ -1,5 +1,5 @@
 /** Which item a row is about. */
-import { likelyWord } from '../lesson/likely.ts';
+import { likelyWord } from '../text/likely.ts';
 import type { MarkingWords } from '../words/marking.ts';
 import { type Item, type Items, nameKey } from './items.ts';
 import type { Submission } from './submission.ts';

@@ -1,8 +1,8 @@
 /** The figures of a class: what the report says, as values. */
 import { readTurns } from '../cube/notation.ts';
+import { groupedBy } from '../text/grouped.ts';
 import type { SlipName } from '../words/marking-sheets.ts';
 import { byCode, byStudent, type StudentRows } from './by-student.ts';
-import { groupedBy } from './grouped.ts';
 import { type ChoiceItem, type Item, type NamedRule, nameKey } from './items.ts';
 import { lettersGiven } from './mark-choice.ts';
 import { isRight, type MarkedRow } from './submission.ts';

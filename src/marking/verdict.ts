@@ -1,10 +1,11 @@
 /** Turns that a student wrote, done on the cube. The key is not asked: whatever solves is right. */
 import { afterTurns, type Cube } from '../cube/cube.ts';
-import { areHome, cornerOfSlot, edgeOfSlot, goalOf, SLOTS, type Slot, slotOfPlace } from '../cube/goal.ts';
+import { areHome } from '../cube/goal.ts';
 import { prove } from '../cube/solves.ts';
 import type { Place } from '../cube/spots.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
 import { effect, type View } from '../cube/view.ts';
+import { cornerOfSlot, edgeOfSlot, goalOf, SLOTS, type Slot, slotOfPlace } from '../steps/pair/slots.ts';
 import type { SolutionItem } from './items.ts';
 
 export interface Judgement {

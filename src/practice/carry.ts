@@ -1,10 +1,12 @@
 /** A solution taught for one slot, as it is for another: the same turns seen from another side. */
-import { type Address, writeAddress } from '../cube/address.ts';
-import { upToU } from '../cube/cases.ts';
-import type { Slot } from '../cube/goal.ts';
-import { fromTheSide, QUARTERS_FROM_FRONT_RIGHT } from '../cube/sides.ts';
+
+import { fromTheSide } from '../cube/sides.ts';
 import { cornerOf, edgeOf } from '../cube/spots.ts';
 import { type Quarters, type Turn, turnOf } from '../cube/turns.ts';
+import { type Address, writeAddress } from '../steps/pair/address.ts';
+import { upToU } from '../steps/pair/cases.ts';
+import type { Slot } from '../steps/pair/slots.ts';
+import { QUARTERS_FROM_FRONT_RIGHT } from '../steps/pair/slots.ts';
 
 /** Quarter turns of U, clockwise, that bring a pair from one address to another of the same case. */
 function quartersBetween(from: Address, to: Address): number {

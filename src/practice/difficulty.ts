@@ -13,9 +13,9 @@
  * Who leads with the left hand sees and does all in a mirror, and so is measured in it.
  */
 
-import type { Slot } from '../cube/goal.ts';
 import { costAsWritten, type HandModel } from '../cube/search/hands.ts';
 import { mirror, type Turn } from '../cube/turns.ts';
+import type { Slot } from '../steps/pair/slots.ts';
 import { type SeenPair, stuckSlot } from './seen-pair.ts';
 
 export interface Leading {

@@ -1,12 +1,13 @@
 /** What an exercise is, before and after it is proved sound. How it is worded is the sheets' affair. */
-import type { Address } from '../cube/address.ts';
+
 import type { Cube } from '../cube/cube.ts';
 import type { Face } from '../cube/faces.ts';
-import type { Goal, Slot } from '../cube/goal.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { ExerciseKind } from '../lesson/practice.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
+import type { Address } from '../steps/pair/address.ts';
+import type { PairGoal, Slot } from '../steps/pair/slots.ts';
 
 /** What a choice says. */
 export type Option =
@@ -29,7 +30,7 @@ interface Common {
   readonly address: Address;
   /** After the set-up, from a solved cube. */
   readonly cube: Cube;
-  readonly goal: Goal;
+  readonly goal: PairGoal;
 }
 
 export interface SolveExercise extends Common {

@@ -1,20 +1,22 @@
 /** What a lesson has taught, as the stuff that exercises are made of: every sighting of every case, with what solves it. */
-import { type Address, goalAt, isSolvedAddress, stuckSlots, writeAddress } from '../cube/address.ts';
-import { caseOf, familyOf, upToU } from '../cube/cases.ts';
+
 import type { Cube } from '../cube/cube.ts';
-import { type Goal, SLOTS, type Slot } from '../cube/goal.ts';
-import { cubeWithPair } from '../cube/place-pair.ts';
-import { findSolutions } from '../cube/search/find.ts';
 import { prove } from '../cube/solves.ts';
-import { featuresOf, isComparison } from '../cube/teach/features.ts';
-import { fits } from '../cube/teach/rules.ts';
-import { askedOnTheWay, treeOf } from '../cube/teach/tree.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { PracticeFilter } from '../lesson/practice.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { type ProvedLessonRule, ruleFinder } from '../lesson/prove-rules.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
+import { fits } from '../rules/rules.ts';
+import { askedOnTheWay, treeOf } from '../rules/tree.ts';
+import { type Address, goalAt, isSolvedAddress, stuckSlots, writeAddress } from '../steps/pair/address.ts';
+import { caseOf, familyOf, upToU } from '../steps/pair/cases.ts';
+import { featuresOf, isComparison } from '../steps/pair/features.ts';
+import { cubeWithPair } from '../steps/pair/place-pair.ts';
+import { findSolutions } from '../steps/pair/search/find.ts';
+import type { PairGoal } from '../steps/pair/slots.ts';
+import { SLOTS, type Slot } from '../steps/pair/slots.ts';
 import { carried } from './carry.ts';
 import { doing, type Leading } from './difficulty.ts';
 import { type SeenPair, seenPair } from './seen-pair.ts';
@@ -50,7 +52,7 @@ export interface Material {
 }
 
 /** The cube that an address is drawn and solved from: the pair there, all else home. */
-export const cubeOf = (address: Address, slot: Slot): { cube: Cube; goal: Goal } => ({
+export const cubeOf = (address: Address, slot: Slot): { cube: Cube; goal: PairGoal } => ({
   cube: cubeWithPair(address, slot),
   goal: goalAt(address, slot),
 });

@@ -1,8 +1,9 @@
 /** Practice papers: one for each student, all different where neighbours could look, all equally hard. */
-import { listed } from '../lesson/likely.ts';
+
 import type { Level, PracticeRequest } from '../lesson/practice.ts';
 import type { Problem, Span } from '../lesson/problem.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
+import { listed } from '../text/likely.ts';
 import { CHECK_WORDS } from './check-words.ts';
 import { balance, type Choosing, chooseAll, givenAway, total } from './choose.ts';
 import { type Desk, deskOf, groupsOf } from './desk.ts';

@@ -14,11 +14,11 @@ import {
   schemeWords,
 } from '../cube/colours.ts';
 import { LEADING_HANDS } from '../lesson/leading-hand.ts';
-import { likelyWord, listed } from '../lesson/likely.ts';
 import { LEVELS, type Level } from '../lesson/practice.ts';
 import type { Problem, ProblemCode, Span } from '../lesson/problem.ts';
 import type { Source } from '../lesson/source.ts';
 import type { Variation } from '../lesson/vary.ts';
+import { likelyWord, listed } from '../text/likely.ts';
 
 export interface RosterRow {
   readonly code: string | undefined;

@@ -1,8 +1,9 @@
 /** Where a student sees the pieces of a pair: what makes it easy or hard to read. */
-import { type Address, seenFrom } from '../cube/address.ts';
+
 import type { Face } from '../cube/faces.ts';
-import { type Slot, slotOfPlace } from '../cube/goal.ts';
 import { type Corner, cornerOf, type Edge, edgeOf, faceOfCornerSpot } from '../cube/spots.ts';
+import { type Address, seenFrom } from '../steps/pair/address.ts';
+import { type Slot, slotOfPlace } from '../steps/pair/slots.ts';
 
 /** The pair of `slot` at an address: places and faces as the viewer of the straight cube names them. */
 export interface SeenPair {

@@ -3,8 +3,9 @@
  * shelf of candidates of nearly one difficulty; every paper takes one from each shelf, what was used least so far and
  * not what the paper before has in that place. So all papers cover what was taught evenly and are equally hard.
  */
-import { slotOfPlace } from '../cube/goal.ts';
+
 import type { Level } from '../lesson/practice.ts';
+import { slotOfPlace } from '../steps/pair/slots.ts';
 import type { Candidate } from './kinds/kind.ts';
 import type { Random } from './random.ts';
 

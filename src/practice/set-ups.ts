@@ -1,11 +1,13 @@
 /** Solutions and set-ups for exercises, searched once an address and seen from all four slots, since a paper asks for many. */
-import { type Address, goalAt, writeAddress } from '../cube/address.ts';
-import type { Slot } from '../cube/goal.ts';
-import { cubeWithPair } from '../cube/place-pair.ts';
-import { findSolutions } from '../cube/search/find.ts';
-import { type SolutionsUpTo, setUpFor } from '../cube/search/set-up-for.ts';
-import { fromTheSide, QUARTERS_FROM_FRONT_RIGHT } from '../cube/sides.ts';
+
+import { fromTheSide } from '../cube/sides.ts';
 import type { Turn } from '../cube/turns.ts';
+import { type Address, goalAt, writeAddress } from '../steps/pair/address.ts';
+import { cubeWithPair } from '../steps/pair/place-pair.ts';
+import { findSolutions } from '../steps/pair/search/find.ts';
+import { type SolutionsUpTo, setUpFor } from '../steps/pair/set-up-for.ts';
+import type { Slot } from '../steps/pair/slots.ts';
+import { QUARTERS_FROM_FRONT_RIGHT } from '../steps/pair/slots.ts';
 
 export interface SetUps {
   /** All solutions up to one turn longer than the shortest, all slots kept that can be; the shorter first. */

@@ -1,8 +1,9 @@
 /** Soundness, as composers of problems know it: what is asked has the answer that the key gives, and no other. */
-import { goalAt, writeAddress } from '../cube/address.ts';
+
 import { writeTurns } from '../cube/turns.ts';
 import { STRAIGHT } from '../cube/view.ts';
-import { doSetUp } from '../lesson/set-up.ts';
+import { goalAt, writeAddress } from '../steps/pair/address.ts';
+import { doSetUp } from '../steps/pair/set-up.ts';
 import type { Exercise } from './exercise.ts';
 import { KINDS } from './kinds/kinds.ts';
 

@@ -1,10 +1,11 @@
 /** The catalogue on paper: a chapter a family, a panel a case, the pair in each of four positions. For the coach. */
-import { writeAddress } from '../cube/address.ts';
-import { caseOf, type Family } from '../cube/cases.ts';
-import { SLOTS } from '../cube/goal.ts';
+
 import { type Block, mm, type Sheet } from '../layout/blocks.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
+import { writeAddress } from '../steps/pair/address.ts';
+import { caseOf, type Family } from '../steps/pair/cases.ts';
+import { SLOTS } from '../steps/pair/slots.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import { headRule } from './heading.ts';
 import type { Making } from './making.ts';

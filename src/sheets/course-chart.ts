@@ -1,12 +1,13 @@
 /** A course -> its chart: the evenings, and which case is shown when, practised how often, or never. For the coach. */
-import { goalAt, isSolvedAddress, writeAddress } from '../cube/address.ts';
-import { CASES, caseOf, casesOf, FAMILIES, familyOf } from '../cube/cases.ts';
-import { cubeWithPair } from '../cube/place-pair.ts';
+
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
 import type { CoverageClaim } from '../lesson/claim.ts';
 import type { Course, Evening } from '../lesson/course.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { positionAt } from '../lesson/source.ts';
+import { goalAt, isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
+import { CASES, caseOf, casesOf, FAMILIES, familyOf } from '../steps/pair/cases.ts';
+import { cubeWithPair } from '../steps/pair/place-pair.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
 import { LANGUAGES } from '../words/languages.ts';

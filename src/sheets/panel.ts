@@ -1,10 +1,10 @@
 /** The panel of one case: picture, set-up, solutions with their lengths, what to watch. */
 import { afterTurns } from '../cube/cube.ts';
-import { type Standing, standingAt } from '../cube/teach/phases.ts';
 import { inverse, lengthOf, type Turn } from '../cube/turns.ts';
 import { type Block, mm, type Span, type StackBlock, type TurnsBlock } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedCase, ProvedSolution } from '../lesson/proved.ts';
+import { type Standing, standingAt } from '../steps/pair/phases.ts';
 import { pairSaid } from '../svg/describe.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Scene } from '../svg/scene.ts';

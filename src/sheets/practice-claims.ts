@@ -1,8 +1,5 @@
 /** What a practice paper's key claims: each answer, in the form that other programs can check. */
-import { writeAddress } from '../cube/address.ts';
-import { caseOf, familyOf } from '../cube/cases.ts';
-import { writeCondition } from '../cube/teach/conditions.ts';
-import { phasesOf } from '../cube/teach/phases.ts';
+
 import { lengthOf, writeTurns } from '../cube/turns.ts';
 import type { ChoiceClaim, Claim, SolutionClaim } from '../lesson/claim.ts';
 import { phaseClaims } from '../lesson/phase-claims.ts';
@@ -11,6 +8,10 @@ import { schemeField } from '../lesson/scheme-field.ts';
 import { positionAt } from '../lesson/source.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
+import { writeCondition } from '../rules/conditions.ts';
+import { writeAddress } from '../steps/pair/address.ts';
+import { caseOf, familyOf } from '../steps/pair/cases.ts';
+import { phasesOf } from '../steps/pair/phases.ts';
 import type { Making } from './making.ts';
 import { itemId, optionText, rightLetters, shorterId, shorterOf, textsOf } from './practice-texts.ts';
 

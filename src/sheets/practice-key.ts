@@ -1,11 +1,11 @@
 /** The key to a practice paper: letters and why, recommended solutions, and what the cube looks like after them. */
 import { afterTurns, pieceOf } from '../cube/cube.ts';
-import { cornerOfSlot, edgeOfSlot } from '../cube/goal.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
 import type { ExerciseKind } from '../lesson/practice.ts';
 import type { PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
+import { cornerOfSlot, edgeOfSlot } from '../steps/pair/slots.ts';
 import { drawPlace } from '../svg/draw-place.ts';
 import { drawWhole } from '../svg/draw-whole.ts';
 import type { Look } from '../svg/marks.ts';

@@ -1,7 +1,5 @@
 /** A proved lesson laid out as its sheets: pages and claims, or what keeps them from being printed. */
 
-import { writeAddress } from '../cube/address.ts';
-import { caseOf } from '../cube/cases.ts';
 import { bound } from '../layout/bind.ts';
 import type { Paper } from '../layout/blocks.ts';
 import type { Pages } from '../layout/frames.ts';
@@ -10,6 +8,8 @@ import type { Claim } from '../lesson/claim.ts';
 import type { Problem } from '../lesson/problem.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { makePapers, type PracticePaper, type Student } from '../practice/papers.ts';
+import { writeAddress } from '../steps/pair/address.ts';
+import { caseOf } from '../steps/pair/cases.ts';
 import type { Ink } from '../svg/palette.ts';
 import { problemOfFault } from './faults.ts';
 import { makingOf } from './making.ts';

@@ -1,9 +1,10 @@
 /** What a lesson promises as a whole, in one line under its title. */
-import { isSolvedAddress } from '../cube/address.ts';
-import { casesOf } from '../cube/cases.ts';
-import { SLOTS } from '../cube/goal.ts';
+
 import type { LessonClaim } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
+import { isSolvedAddress } from '../steps/pair/address.ts';
+import { casesOf } from '../steps/pair/cases.ts';
+import { SLOTS } from '../steps/pair/slots.ts';
 import type { Words } from '../words/words.ts';
 
 function promise(claim: LessonClaim, proved: ProvedLesson, { handout: { promises } }: Words): string {

@@ -1,9 +1,10 @@
 /** ProvedLesson -> the chart of its rules: a tree of questions, what to turn at its leaves. */
-import { type Answer, leavesOf, type Question, type Tree, treeOf } from '../cube/teach/tree.ts';
+
 import { type Block, mm, type Pt, type Sheet } from '../layout/blocks.ts';
 import type { Claim } from '../lesson/claim.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedLessonRule, ProvedRules } from '../lesson/prove-rules.ts';
+import { type Answer, leavesOf, type Question, type Tree, treeOf } from '../rules/tree.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import { clubLine, headRule, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';

@@ -1,14 +1,14 @@
 /** Rules in the words of a sheet: questions, statements, advice, with colours and turns set as everywhere. */
 import { FACES } from '../cube/faces.ts';
-import { FEATURE_NAMES } from '../cube/teach/features.ts';
-import { type Condition, type Counsel, turnsTheCube } from '../cube/teach/rules.ts';
-import type { Answer, Question } from '../cube/teach/tree.ts';
-import { triggerIn } from '../cube/teach/triggers.ts';
+import { triggerIn } from '../cube/triggers.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Span } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import { triggerSaid } from '../lesson/phase-claims.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
+import { type Condition, type Counsel, turnsTheCube } from '../rules/rules.ts';
+import type { Answer, Question } from '../rules/tree.ts';
+import { FEATURE_NAMES } from '../steps/pair/features.ts';
 import type { FeatureWords, Lifted } from '../words/rule-words.ts';
 import type { Making } from './making.ts';
 import { colourSpan, printedTurns } from './phrases.ts';

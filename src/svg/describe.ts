@@ -5,9 +5,10 @@
 import type { FaceColours } from '../cube/colours.ts';
 import { type Cube, isHome, type Piece, placeOf } from '../cube/cube.ts';
 import type { Face } from '../cube/faces.ts';
-import { edgeOfSlot, type Goal, type Slot, slotOfPlace } from '../cube/goal.ts';
 import { faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
 import { centreAt, seenAt, seenPlace } from '../cube/view.ts';
+import type { PairGoal } from '../steps/pair/slots.ts';
+import { edgeOfSlot, type Slot, slotOfPlace } from '../steps/pair/slots.ts';
 import type { PieceSaid, PieceWhere, Words } from '../words/words.ts';
 import { pairPieces } from './emphasis.ts';
 
@@ -15,7 +16,7 @@ import { pairPieces } from './emphasis.ts';
 export const describeHold = (cube: Cube, colours: FaceColours, words: Words): string =>
   words.drawing.hold(colours[centreAt(cube.view, 'D')], colours[centreAt(cube.view, 'F')]);
 
-function whereIs(cube: Cube, goal: Goal, piece: Piece): PieceWhere {
+function whereIs(cube: Cube, goal: PairGoal, piece: Piece): PieceWhere {
   const place = placeOf(cube, piece);
   const slot = slotOfPlace(place);
   if (slot === goal.slot) return { at: 'own-slot', solved: isHome(cube, piece) };
@@ -27,7 +28,7 @@ function whereIs(cube: Cube, goal: Goal, piece: Piece): PieceWhere {
 }
 
 /** A piece of a pair: where it is, and one sticker that says how it is turned. */
-function cornerSaid(cube: Cube, goal: Goal, colours: FaceColours): PieceSaid {
+function cornerSaid(cube: Cube, goal: PairGoal, colours: FaceColours): PieceSaid {
   const { corner } = pairPieces(goal);
   const side = seenAt(cube.view, faceOfCornerSpot(cube.spots[corner]!));
   const isAboveOwnSlot = ['U', ...goal.slot].every((face) => placeOf(cube, corner).includes(face));
@@ -35,7 +36,7 @@ function cornerSaid(cube: Cube, goal: Goal, colours: FaceColours): PieceSaid {
 }
 
 /** The edge's sticker that is up or down, or else to the front or back. */
-function edgeSaid(cube: Cube, goal: Goal, colours: FaceColours): PieceSaid {
+function edgeSaid(cube: Cube, goal: PairGoal, colours: FaceColours): PieceSaid {
   const { edge } = pairPieces(goal);
   const home = [...edgeOfSlot(goal.slot)] as Face[];
   const spot = cube.spots[edge]!;
@@ -46,7 +47,7 @@ function edgeSaid(cube: Cube, goal: Goal, colours: FaceColours): PieceSaid {
 }
 
 /** Both pieces of a pair as they are on a cube. Together they name its address, as the viewer sees it. */
-export const pairSaid = (cube: Cube, goal: Goal, colours: FaceColours): { corner: PieceSaid; edge: PieceSaid } => ({
+export const pairSaid = (cube: Cube, goal: PairGoal, colours: FaceColours): { corner: PieceSaid; edge: PieceSaid } => ({
   corner: cornerSaid(cube, goal, colours),
   edge: edgeSaid(cube, goal, colours),
 });
@@ -58,7 +59,7 @@ export function describeOwnSlot(cube: Cube, slot: Slot, colours: FaceColours, wo
   return words.drawing.pair(first!, second!, place);
 }
 
-export function describeCase(cube: Cube, goal: Goal, colours: FaceColours, words: Words): string {
+export function describeCase(cube: Cube, goal: PairGoal, colours: FaceColours, words: Words): string {
   const { drawing } = words;
   const { corner, edge } = pairPieces(goal);
   const solved = isHome(cube, corner) && isHome(cube, edge);

@@ -1,6 +1,6 @@
 /** A cube and what to stress on it -> a scene. */
 import type { Cube } from '../cube/cube.ts';
-import type { Goal } from '../cube/goal.ts';
+import type { PairGoal } from '../steps/pair/slots.ts';
 import { CORNER_VIEW } from './corner-view.ts';
 import { describeCase } from './describe.ts';
 import { markedSlots, pairPieces, rolesFor } from './emphasis.ts';
@@ -30,7 +30,7 @@ const PROJECTIONS: Readonly<Record<ViewName, Projection>> = { corner: CORNER_VIE
  * 100 by 100 units; the corner view shows the top, front and right, 100 by 114. Pieces out of sight are still in the
  * description.
  */
-export function drawCase(cube: Cube, goal: Goal, view: ViewName, look: Look): Scene {
+export function drawCase(cube: Cube, goal: PairGoal, view: ViewName, look: Look): Scene {
   const projection = PROJECTIONS[view];
   const stickers = seenStickers(cube, projection, rolesFor(goal));
   const pair = stickers.filter((s) => s.role === 'pair');

@@ -1,7 +1,7 @@
 /** How to hold the cube: for the head of a page. */
 import { type Cube, homeOf, solvedCube } from '../cube/cube.ts';
-import { type Slot, slotOfPlace } from '../cube/goal.ts';
 import type { Sticker } from '../cube/stickers.ts';
+import { type Slot, slotOfPlace } from '../steps/pair/slots.ts';
 import { CORNER_VIEW } from './corner-view.ts';
 import { describeHold, describeOwnSlot } from './describe.ts';
 import type { Role } from './emphasis.ts';

@@ -1,8 +1,9 @@
 /** What the eye should be led to: which stickers matter for solving one pair, and which slots to mark. */
 import { type Cube, type Piece, pieceOf, placeOf } from '../cube/cube.ts';
-import { cornerOfSlot, edgeOfSlot, type Goal, type Slot, slotOfPlace } from '../cube/goal.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Sticker } from '../cube/stickers.ts';
+import type { PairGoal } from '../steps/pair/slots.ts';
+import { cornerOfSlot, edgeOfSlot, type Slot, slotOfPlace } from '../steps/pair/slots.ts';
 
 /**
  * pair: the two pieces to be brought home. kept: pieces that stay solved, the cross among them. centre: names its
@@ -10,13 +11,13 @@ import type { Sticker } from '../cube/stickers.ts';
  */
 export type Role = 'pair' | 'kept' | 'centre' | 'other';
 
-export const pairPieces = (goal: Goal): { corner: Piece; edge: Piece } => ({
+export const pairPieces = (goal: PairGoal): { corner: Piece; edge: Piece } => ({
   corner: pieceOf(cornerOfSlot(goal.slot)),
   edge: pieceOf(edgeOfSlot(goal.slot)),
 });
 
 /** Which role each sticker has for a goal. */
-export function rolesFor(goal: Goal): (sticker: Sticker) => Role {
+export function rolesFor(goal: PairGoal): (sticker: Sticker) => Role {
   const { corner, edge } = pairPieces(goal);
   return ({ piece }) => {
     if (piece === undefined) return 'centre';
@@ -32,7 +33,7 @@ export interface MarkedSlots {
   readonly stuck: readonly Slot[];
 }
 
-export function markedSlots(cube: Cube, goal: Goal): MarkedSlots {
+export function markedSlots(cube: Cube, goal: PairGoal): MarkedSlots {
   const { corner, edge } = pairPieces(goal);
   const slots = [corner, edge].map((piece) => slotOfPlace(placeOf(cube, piece)));
   const filled = slots.every((slot) => slot === goal.slot);

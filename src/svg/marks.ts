@@ -1,8 +1,8 @@
 /** The marks that drawings of a cube are made of. Each function only emits; where things lie is in the projection. */
 import type { FaceColours } from '../cube/colours.ts';
 import type { Cube } from '../cube/cube.ts';
-import type { Slot } from '../cube/goal.ts';
 import { type Sticker, stickersOf } from '../cube/stickers.ts';
+import type { Slot } from '../steps/pair/slots.ts';
 import type { Words } from '../words/words.ts';
 import { placesOfSlot, type Role } from './emphasis.ts';
 import { BLACK, type Ink, PALETTES } from './palette.ts';

@@ -2,10 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { afterTurns, homeOf, isHome, pieceOf, solvedCube } from '../../src/cube/cube.ts';
-import { areHome, cornerOfSlot, edgeOfSlot, goalOf, SLOTS, type Slot, slotOfPlace } from '../../src/cube/goal.ts';
+import { areHome } from '../../src/cube/goal.ts';
 import { prove } from '../../src/cube/solves.ts';
 import type { Place } from '../../src/cube/spots.ts';
 import { inverse, TURNS } from '../../src/cube/turns.ts';
+import { cornerOfSlot, edgeOfSlot, goalOf, SLOTS, type Slot, slotOfPlace } from '../../src/steps/pair/slots.ts';
 import { turnsIn } from './read.ts';
 
 const ALL_BUT_FR: readonly Slot[] = ['FL', 'BL', 'BR'];

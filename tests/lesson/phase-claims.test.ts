@@ -2,16 +2,16 @@
 import { describe, expect, it } from 'vitest';
 import { stringify } from 'yaml';
 import { compare } from '../../src/audit/compare.ts';
-import { goalAt, isSolvedAddress } from '../../src/cube/address.ts';
-import { ADDRESSES } from '../../src/cube/cases.ts';
 import { afterTurns, solvedCube } from '../../src/cube/cube.ts';
-import { SLOTS, type Slot } from '../../src/cube/goal.ts';
-import { findSolutions } from '../../src/cube/search/find.ts';
 import { easiest, HANDS, type HandModel } from '../../src/cube/search/hands.ts';
-import { setUpFor } from '../../src/cube/search/set-up-for.ts';
 import { writeTurns } from '../../src/cube/turns.ts';
 import type { SolutionClaim } from '../../src/lesson/claim.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
+import { goalAt, isSolvedAddress } from '../../src/steps/pair/address.ts';
+import { ADDRESSES } from '../../src/steps/pair/cases.ts';
+import { findSolutions } from '../../src/steps/pair/search/find.ts';
+import { setUpFor } from '../../src/steps/pair/set-up-for.ts';
+import { SLOTS, type Slot } from '../../src/steps/pair/slots.ts';
 import { type Random, randomFrom } from '../random.ts';
 import { bytesOf } from './small-lesson.ts';
 

@@ -1,11 +1,11 @@
 /** The rules of a lesson as claims: what is counted, and what changes with the hand. */
 import { describe, expect, it } from 'vitest';
-import { addressOf, writeAddress } from '../../src/cube/address.ts';
 import { afterTurns, solvedCube } from '../../src/cube/cube.ts';
-import type { Slot } from '../../src/cube/goal.ts';
 import type { RuleClaim } from '../../src/lesson/claim.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import type { Variation } from '../../src/lesson/vary.ts';
+import { addressOf, writeAddress } from '../../src/steps/pair/address.ts';
+import type { Slot } from '../../src/steps/pair/slots.ts';
 import { turnsIn } from '../cube/read.ts';
 import { withRules } from './faults.ts';
 import { bytesOf } from './small-lesson.ts';

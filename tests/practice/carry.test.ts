@@ -1,15 +1,15 @@
 /** Solutions carried to other slots and turns of U solve there, as the second checker sees it. */
 import { describe, expect, it } from 'vitest';
 import { reprove } from '../../src/audit/reprove.ts';
-import { writeAddress } from '../../src/cube/address.ts';
-import { ADDRESSES, upToU } from '../../src/cube/cases.ts';
-import { SLOTS } from '../../src/cube/goal.ts';
 import { readTurns } from '../../src/cube/notation.ts';
-import { findSolutions } from '../../src/cube/search/find.ts';
 import { type Turn, writeTurns } from '../../src/cube/turns.ts';
 import { carried } from '../../src/practice/carry.ts';
 import { cubeOf } from '../../src/practice/material.ts';
 import { startSetUps } from '../../src/practice/set-ups.ts';
+import { writeAddress } from '../../src/steps/pair/address.ts';
+import { ADDRESSES, upToU } from '../../src/steps/pair/cases.ts';
+import { findSolutions } from '../../src/steps/pair/search/find.ts';
+import { SLOTS } from '../../src/steps/pair/slots.ts';
 import { randomFrom } from '../random.ts';
 
 const turnsOf = (text: string): readonly Turn[] => {

@@ -3,9 +3,9 @@
 import type { Colour } from '../../src/cube/colours.ts';
 import { coloursHeld, USUAL_SCHEME } from '../../src/cube/colours.ts';
 import { afterTurns, solvedCube } from '../../src/cube/cube.ts';
-import { goalOf } from '../../src/cube/goal.ts';
 import { readTurns } from '../../src/cube/notation.ts';
-import { shortestLength } from '../../src/cube/search/find.ts';
+import { shortestLength } from '../../src/steps/pair/search/find.ts';
+import { goalOf } from '../../src/steps/pair/slots.ts';
 import * as answers from './answers.ts';
 import type { KindName, ReadAnswer, ReadItem, ReadKey, ReadPaper } from './read-papers.ts';
 

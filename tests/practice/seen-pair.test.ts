@@ -1,12 +1,12 @@
 /** What is read off a pair, against a second way with the second checker's stickers. */
 import { describe, expect, it } from 'vitest';
-import { writeAddress } from '../../src/cube/address.ts';
-import { ADDRESSES } from '../../src/cube/cases.ts';
 import { USUAL_SCHEME } from '../../src/cube/colours.ts';
-import { SLOTS } from '../../src/cube/goal.ts';
-import { featuresOf, topsLike } from '../../src/cube/teach/features.ts';
 import { cubeOf } from '../../src/practice/material.ts';
 import { seenPair } from '../../src/practice/seen-pair.ts';
+import { writeAddress } from '../../src/steps/pair/address.ts';
+import { ADDRESSES } from '../../src/steps/pair/cases.ts';
+import { featuresOf, topsLike } from '../../src/steps/pair/features.ts';
+import { SLOTS } from '../../src/steps/pair/slots.ts';
 import { drawCase } from '../../src/svg/draw-case.ts';
 import { english } from '../../src/words/english.ts';
 import * as answers from './answers.ts';

@@ -1,11 +1,11 @@
 /** Lessons by chance, over the whole format: they hold what they claim, and some are odd. */
 import { stringify } from 'yaml';
-import { writeAddress } from '../../src/cube/address.ts';
-import { ADDRESSES, FAMILIES } from '../../src/cube/cases.ts';
 import { COLOURS, coloursHeld, oppositeColour, USUAL_SCHEME } from '../../src/cube/colours.ts';
-import { SLOTS } from '../../src/cube/goal.ts';
 import { readTurns } from '../../src/cube/notation.ts';
 import { inverse, writeTurns } from '../../src/cube/turns.ts';
+import { writeAddress } from '../../src/steps/pair/address.ts';
+import { ADDRESSES, FAMILIES } from '../../src/steps/pair/cases.ts';
+import { SLOTS } from '../../src/steps/pair/slots.ts';
 import type { Random } from '../random.ts';
 
 const WORDS =

@@ -4,10 +4,10 @@
  */
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
-import { writeCondition } from '../../src/cube/teach/conditions.ts';
-import { SIMPLE_CONDITIONS } from '../../src/cube/teach/narrow.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
+import { writeCondition } from '../../src/rules/conditions.ts';
+import { SIMPLE_CONDITIONS } from '../../src/rules/narrow.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
 import { printLesson } from '../../src/sheets/printed.ts';
 import { overlaps, strays } from '../layout/sample.ts';

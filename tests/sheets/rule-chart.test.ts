@@ -1,13 +1,13 @@
 /** The rules of lessons on paper: read back by the second checker, which knows nothing of rules. */
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
-import { FEATURE_NAMES, FEATURES, VALUE_GROUPS } from '../../src/cube/teach/features.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import type { PrintedClaim } from '../../src/lesson/claim.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import type { Variation } from '../../src/lesson/vary.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
 import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
+import { FEATURE_NAMES, FEATURES, VALUE_GROUPS } from '../../src/steps/pair/features.ts';
 import { english } from '../../src/words/english.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { readAddress, stuckSlots, writeAddress } from '../../src/cube/address.ts';
-import { ADDRESSES } from '../../src/cube/cases.ts';
 import { type Colour, coloursHeld, type Hold, USUAL_SCHEME } from '../../src/cube/colours.ts';
 import { afterTurns, type Cube, solvedCube } from '../../src/cube/cube.ts';
-import { goalOf, SLOTS, type Slot } from '../../src/cube/goal.ts';
 import { readTurns } from '../../src/cube/notation.ts';
-import { cubeWithPair } from '../../src/cube/place-pair.ts';
+import { readAddress, stuckSlots, writeAddress } from '../../src/steps/pair/address.ts';
+import { ADDRESSES } from '../../src/steps/pair/cases.ts';
+import { cubeWithPair } from '../../src/steps/pair/place-pair.ts';
+import { goalOf, SLOTS, type Slot } from '../../src/steps/pair/slots.ts';
 import { drawCase, VIEWS, type ViewName } from '../../src/svg/draw-case.ts';
 import { BLACK, contrast, type Ink, PALETTES } from '../../src/svg/palette.ts';
 import type { Point, Polygon, Scene } from '../../src/svg/scene.ts';

@@ -1,8 +1,9 @@
 /** What exercises of every kind begin with: a case set up, nothing asked yet. */
-import { goalAt } from '../../cube/address.ts';
+
 import { afterTurns, solvedCube } from '../../cube/cube.ts';
 import type { Turn } from '../../cube/turns.ts';
 import type { ExerciseKind } from '../../lesson/practice.ts';
+import { goalAt } from '../../steps/pair/address.ts';
 import type { Exercise } from '../exercise.ts';
 import type { Material } from '../material.ts';
 import type { Candidate } from './kind.ts';

@@ -1,5 +1,5 @@
 /** Good or bad edge. */
-import { featuresOf } from '../../cube/teach/features.ts';
+import { featuresOf } from '../../steps/pair/features.ts';
 import { seeingEdge } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise } from '../exercise.ts';
 import { baseOf } from './base.ts';

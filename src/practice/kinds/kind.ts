@@ -1,6 +1,7 @@
 /** What a file of this folder has to give: one kind of exercise. */
-import type { Slot } from '../../cube/goal.ts';
+
 import type { ExerciseKind } from '../../lesson/practice.ts';
+import type { Slot } from '../../steps/pair/slots.ts';
 import type { Exercise } from '../exercise.ts';
 import type { Material, Seen } from '../material.ts';
 import type { Random } from '../random.ts';

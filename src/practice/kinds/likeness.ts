@@ -1,5 +1,5 @@
 /** Like or unlike: the corner's top colour against the edge's, where the lesson's rules begin. */
-import { topsLike } from '../../cube/teach/features.ts';
+import { topsLike } from '../../steps/pair/features.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise } from '../exercise.ts';
 import { baseOf } from './base.ts';

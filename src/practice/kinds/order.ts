@@ -1,7 +1,7 @@
 /** Put the phases in order: the stretches of a solution are given, shuffled; only one order of them solves the case. */
 import { prove } from '../../cube/solves.ts';
-import { type Phase, phasesOf } from '../../cube/teach/phases.ts';
 import { type Turn, writeTurns } from '../../cube/turns.ts';
+import { type Phase, phasesOf } from '../../steps/pair/phases.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise } from '../exercise.ts';
 import { cubeOf, type Material, type Seen } from '../material.ts';

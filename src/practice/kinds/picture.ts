@@ -1,10 +1,11 @@
 /** Read the picture: which of four set-ups gives it? The wrong ones are those that a hasty look takes for it. */
-import { type Address, isSolvedAddress, writeAddress } from '../../cube/address.ts';
-import { caseOf, upToU } from '../../cube/cases.ts';
-import { mirroredAddress } from '../../cube/mirrored.ts';
+
 import { edgeOf } from '../../cube/spots.ts';
 import { writeTurns } from '../../cube/turns.ts';
-import { doSetUp } from '../../lesson/set-up.ts';
+import { type Address, isSolvedAddress, writeAddress } from '../../steps/pair/address.ts';
+import { caseOf, upToU } from '../../steps/pair/cases.ts';
+import { mirroredAddress } from '../../steps/pair/mirrored.ts';
+import { doSetUp } from '../../steps/pair/set-up.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise, Option } from '../exercise.ts';
 import type { Random } from '../random.ts';

@@ -1,10 +1,10 @@
 /** Where does it go: some turns done in the head, and the piece marked on an empty picture. */
 import { afterTurns, type Cube, pieceOf, placeOf } from '../../cube/cube.ts';
 import type { Face } from '../../cube/faces.ts';
-import { cornerOfSlot, edgeOfSlot, type Slot } from '../../cube/goal.ts';
 import { faceOfCornerSpot, faceOfEdgeSpot, type Place } from '../../cube/spots.ts';
 import type { Turn } from '../../cube/turns.ts';
 import { seenAt, seenPlace } from '../../cube/view.ts';
+import { cornerOfSlot, edgeOfSlot, type Slot } from '../../steps/pair/slots.ts';
 import { seeing } from '../difficulty.ts';
 import type { Exercise, PlaceExercise } from '../exercise.ts';
 import type { Seen } from '../material.ts';

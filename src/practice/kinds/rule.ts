@@ -1,8 +1,9 @@
 /** Name the rule: which row of the lesson's table speaks of this case, the cube held as it is? */
-import { writeAddress } from '../../cube/address.ts';
-import { featuresOf } from '../../cube/teach/features.ts';
-import { fits } from '../../cube/teach/rules.ts';
+
 import type { ProvedLessonRule } from '../../lesson/prove-rules.ts';
+import { fits } from '../../rules/rules.ts';
+import { writeAddress } from '../../steps/pair/address.ts';
+import { featuresOf } from '../../steps/pair/features.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise } from '../exercise.ts';
 import { baseOf } from './base.ts';

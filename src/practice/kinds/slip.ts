@@ -3,8 +3,8 @@
 import type { Cube } from '../../cube/cube.ts';
 import { givesAway } from '../../cube/gives-away.ts';
 import type { Goal } from '../../cube/goal.ts';
+import { oneTurnAway } from '../../cube/mend.ts';
 import { prove } from '../../cube/solves.ts';
-import { oneTurnAway } from '../../cube/teach/mend.ts';
 import { lengthOf, type Quarters, type Turn, turnOf, writeTurns } from '../../cube/turns.ts';
 import { doing, seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise, Slip } from '../exercise.ts';

@@ -1,11 +1,12 @@
 /** Solve it: a set-up, and lines to write a solution on. */
-import { stuckSlots } from '../../cube/address.ts';
+
 import { givesAway } from '../../cube/gives-away.ts';
-import { SLOTS } from '../../cube/goal.ts';
-import { shortestLength } from '../../cube/search/find.ts';
 import { prove } from '../../cube/solves.ts';
 import { lengthOf, writeTurns } from '../../cube/turns.ts';
 import type { ExerciseKind } from '../../lesson/practice.ts';
+import { stuckSlots } from '../../steps/pair/address.ts';
+import { shortestLength } from '../../steps/pair/search/find.ts';
+import { SLOTS } from '../../steps/pair/slots.ts';
 import { doing, seeing } from '../difficulty.ts';
 import type { SolveExercise } from '../exercise.ts';
 import type { Material, Seen } from '../material.ts';
