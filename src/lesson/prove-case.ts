@@ -8,6 +8,7 @@ import { type Phases, phasesOf } from '../steps/pair/phases.ts';
 import { shortestLength } from '../steps/pair/search/find.ts';
 import { doSetUp } from '../steps/pair/set-up.ts';
 import type { PairGoal } from '../steps/pair/slots.ts';
+import { pairSubject } from '../steps/pair/subject.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Case, Lesson } from './lesson.ts';
 import { phaseClaims } from './phase-claims.ts';
@@ -53,7 +54,8 @@ export function proveCase(c: Case, lesson: Lesson, problems: Problem[], sheet = 
       claim: claimOf(lesson, c, i, { address, family, goal, proof, phases, fewest: fewest!, sheet }),
     };
   });
-  return { case: c, cube, goal, address, family, solutions };
+  const subject = pairSubject(address, { slot: c.slot, open: c.open }, cube);
+  return { case: c, cube, goal, subject, address, family, solutions };
 }
 
 interface Proved {

@@ -5,6 +5,7 @@ import type { Address } from '../steps/pair/address.ts';
 import type { Family } from '../steps/pair/cases.ts';
 import type { Phases } from '../steps/pair/phases.ts';
 import type { PairGoal } from '../steps/pair/slots.ts';
+import type { Subject } from '../steps/subject.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Case, Part, Solution } from './lesson.ts';
 
@@ -20,6 +21,7 @@ export interface ProvedCase {
   /** The cube after the set-up. */
   readonly cube: Cube;
   readonly goal: PairGoal;
+  readonly subject: Subject;
   readonly address: Address;
   readonly family: Family;
   readonly solutions: readonly ProvedSolution[];

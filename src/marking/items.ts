@@ -3,6 +3,7 @@ import type { Colour, Hold } from '../cube/colours.ts';
 import type { Cube } from '../cube/cube.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { PairGoal, Slot } from '../steps/pair/slots.ts';
+import type { Subject } from '../steps/subject.ts';
 
 /** A rule of a lesson, as its claims file has it. */
 export interface NamedRule {
@@ -35,6 +36,7 @@ export interface SolutionItem extends CommonItem {
   readonly setup: readonly Turn[];
   readonly cube: Cube;
   readonly goal: PairGoal;
+  readonly subject: Subject;
   readonly pair: Slot;
   readonly family: string;
   /** The shortest that the sheet recommends. */

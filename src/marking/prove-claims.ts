@@ -9,6 +9,7 @@ import { caseOf, familyOf } from '../steps/pair/cases.ts';
 import { shortestLength } from '../steps/pair/search/find.ts';
 import { doSetUp, type SetUp } from '../steps/pair/set-up.ts';
 import { SLOTS } from '../steps/pair/slots.ts';
+import { pairSubject } from '../steps/pair/subject.ts';
 import { joined } from '../text/likely.ts';
 import type { ChoiceClaimText, ClaimsText, Entry, SolutionClaimText } from './claims-file.ts';
 import type { ChoiceItem, FalseClaim, SolutionItem } from './items.ts';
@@ -144,6 +145,7 @@ function solutionItem(
     setup: setUp.turns,
     cube,
     goal,
+    subject: pairSubject(address, { slot: claim.pair, open: SLOTS.filter((slot) => !claim.kept.includes(slot)) }, cube),
     pair: claim.pair,
     family: claim.family,
     key: { turns: claim.solution, length },

@@ -8,6 +8,7 @@ import type { ExerciseKind } from '../lesson/practice.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { Address } from '../steps/pair/address.ts';
 import type { PairGoal, Slot } from '../steps/pair/slots.ts';
+import type { Subject } from '../steps/subject.ts';
 
 /** What a choice says. */
 export type Option =
@@ -31,6 +32,7 @@ interface Common {
   /** After the set-up, from a solved cube. */
   readonly cube: Cube;
   readonly goal: PairGoal;
+  readonly subject: Subject;
 }
 
 export interface SolveExercise extends Common {

@@ -5,9 +5,9 @@ import type { CoverageClaim } from '../lesson/claim.ts';
 import type { Course, Evening } from '../lesson/course.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { positionAt } from '../lesson/source.ts';
-import { goalAt, isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
+import { isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
 import { CASES, caseOf, casesOf, FAMILIES, familyOf } from '../steps/pair/cases.ts';
-import { cubeWithPair } from '../steps/pair/place-pair.ts';
+import { pairSubject } from '../steps/pair/subject.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
 import { LANGUAGES } from '../words/languages.ts';
@@ -77,7 +77,8 @@ function eveningRow({ evening, proved, pages }: TaughtEvening, making: Making): 
 function caseCell(claim: CoverageClaim, practice: boolean, first: ProvedLesson | undefined, making: Making): Block {
   const { course: words } = making.words;
   const address = CASES.find((one) => writeAddress(one) === claim.case)!;
-  const scene = drawCase(cubeWithPair(address, 'FR'), goalAt(address, 'FR'), 'open', {
+  const subject = pairSubject(address, { slot: 'FR', open: [] });
+  const scene = drawCase(subject.cube, subject, 'open', {
     colours: first!.lesson.colours,
     ink: making.ink,
     words: making.words,

@@ -5,7 +5,6 @@ import { type Block, mm, type Span, type StackBlock, type TurnsBlock } from '../
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedCase, ProvedSolution } from '../lesson/proved.ts';
 import { type Standing, standingAt } from '../steps/pair/phases.ts';
-import { pairSaid } from '../svg/describe.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { Making } from './making.ts';
@@ -16,10 +15,7 @@ const PICTURE = mm(35);
 const GUTTER = mm(4);
 
 /** Where the pieces are and how they are turned, in words, for a case without a name. */
-function describedName({ case: c, cube, goal }: ProvedCase, { words }: Making): string {
-  const { corner, edge } = pairSaid(cube, goal, c.colours);
-  return words.handout.caseName(corner, edge);
-}
+const describedName = ({ case: c, subject }: ProvedCase, { words }: Making): string => subject.named(c.colours, words);
 
 /** What the coach calls the case, or where its pieces are. */
 export const caseName = (proved: ProvedCase, making: Making): string =>
@@ -81,12 +77,12 @@ const STATE_GAP = mm(2);
 const STATES_IN_A_ROW = 12;
 
 /** Small pictures of the cube after each phase but the last, which leaves it solved. */
-function statesStrip({ phases }: ProvedSolution, { case: c, cube, goal }: ProvedCase, making: Making): Block[] {
+function statesStrip({ phases }: ProvedSolution, { case: c, cube, subject }: ProvedCase, making: Making): Block[] {
   if (!phases || phases.phases.length < 2) return [];
   let after = cube;
   const scenes = phases.phases.slice(0, -1).map(({ turns }) => {
     after = afterTurns(after, turns);
-    return drawCase(after, goal, 'open', { colours: c.colours, ink: making.ink, words: making.words, small: true });
+    return drawCase(after, subject, 'open', { colours: c.colours, ink: making.ink, words: making.words, small: true });
   });
   return [
     { kind: 'space', height: STATE_GAP / 2 },
@@ -131,8 +127,8 @@ function deviations({ case: c }: ProvedCase, lesson: Lesson, { words }: Making):
 }
 
 /** The open view of a case after its set-up. */
-export const casePicture = ({ case: c, cube, goal }: ProvedCase, { ink, words }: Making): Scene =>
-  drawCase(cube, goal, 'open', { colours: c.colours, ink, words });
+export const casePicture = ({ case: c, cube, subject }: ProvedCase, { ink, words }: Making): Scene =>
+  drawCase(cube, subject, 'open', { colours: c.colours, ink, words });
 
 export function casePanel(proved: ProvedCase, lesson: Lesson, making: Making): StackBlock {
   const { case: c, solutions } = proved;

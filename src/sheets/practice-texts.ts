@@ -82,4 +82,4 @@ export function drawnOnce(shown: object, what: string, { ink }: Look, draw: () =
 }
 
 export const pictureOf = ({ exercise }: PaperItem, look: Look): Scene =>
-  drawnOnce(exercise, 'case', look, () => drawCase(exercise.cube, exercise.goal, 'open', look));
+  drawnOnce(exercise, 'case', look, () => drawCase(exercise.cube, exercise.subject, 'open', look));

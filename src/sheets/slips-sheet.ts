@@ -67,7 +67,7 @@ export function caseDrawer({ words, ink, scheme }: SlipMaking): CaseDrawer {
     const key = [item.id, ...done.map((turn) => turn.text)].join(' ');
     const known = drawn.get(key);
     if (known) return known;
-    const scene = drawCase(afterTurns(item.cube, done), item.goal, 'open', { colours, ink, words });
+    const scene = drawCase(afterTurns(item.cube, done), item.subject, 'open', { colours, ink, words });
     drawn.set(key, scene);
     return scene;
   };

@@ -6,15 +6,15 @@ import type { Scene } from './scene.ts';
 
 function scene(stickers: readonly SeenSticker[], look: Look, description: string): Scene {
   const { width, height } = OPEN_VIEW;
-  const pair = stickers.filter((s) => s.role === 'pair');
+  const main = stickers.filter((s) => s.role === 'main');
   return {
     width,
     height,
     marks: [
       ...stickers.map((s) => ground(s, look)),
       ...cubeEdges(OPEN_VIEW, look.ink),
-      ...pieceMarks(pair, look),
-      ...letters([...stickers.filter((s) => s.role === 'centre'), ...pair], look),
+      ...pieceMarks(main, look),
+      ...letters([...stickers.filter((s) => s.role === 'centre'), ...main], look),
     ],
     description,
   };
@@ -30,7 +30,7 @@ export const drawBlank = (look: Look, description: string): Scene =>
 
 export const drawPlace = (cube: Cube, piece: Piece, look: Look, description: string): Scene =>
   scene(
-    seenStickers(cube, OPEN_VIEW, (s) => (s.piece === undefined ? 'centre' : s.piece === piece ? 'pair' : 'other')),
+    seenStickers(cube, OPEN_VIEW, (s) => (s.piece === undefined ? 'centre' : s.piece === piece ? 'main' : 'other')),
     look,
     description,
   );

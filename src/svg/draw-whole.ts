@@ -2,7 +2,7 @@
 
 import type { Cube } from '../cube/cube.ts';
 import { stickersOf } from '../cube/stickers.ts';
-import { describeHold } from './describe.ts';
+import { describeHold } from './describe-hold.ts';
 import { cubeEdges, ground, type Look, letters, seenStickers } from './marks.ts';
 import { OPEN_VIEW } from './open-view.ts';
 import type { Scene } from './scene.ts';

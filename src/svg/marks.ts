@@ -1,10 +1,10 @@
 /** The marks that drawings of a cube are made of. Each function only emits; where things lie is in the projection. */
 import type { FaceColours } from '../cube/colours.ts';
 import type { Cube } from '../cube/cube.ts';
+import type { Place } from '../cube/spots.ts';
 import { type Sticker, stickersOf } from '../cube/stickers.ts';
-import type { Slot } from '../steps/pair/slots.ts';
 import type { Words } from '../words/words.ts';
-import { placesOfSlot, type Role } from './emphasis.ts';
+import type { Role } from './emphasis.ts';
 import { BLACK, type Ink, PALETTES } from './palette.ts';
 import { tileOfSticker, tilesOfPlaces } from './place-tiles.ts';
 import type { Projection, Tile } from './projection.ts';
@@ -55,9 +55,9 @@ export function ground({ tile, role, colour }: SeenSticker, { colours, ink }: Lo
 export const cubeEdges = ({ faces }: Projection, ink: Ink): Polygon[] =>
   faces.map((points) => ({ kind: 'polygon', points, stroke: { colour: PALETTES[ink].edges, width: EDGES } }));
 
-/** A slot as one shape; nothing where it is out of sight. */
-export const slotOutlines = (projection: Projection, cube: Cube, slot: Slot): Point[][] =>
-  unionOutline(tilesOfPlaces(projection, cube.view, placesOfSlot(slot)).map((t) => t.outline));
+/** Places as one shape, or as many as do not touch; nothing where they are out of sight. */
+export const placeOutlines = (projection: Projection, cube: Cube, places: readonly Place[]): Point[][] =>
+  unionOutline(tilesOfPlaces(projection, cube.view, places).map((t) => t.outline));
 
 /** The pair's own slot, emptied: goes under the cube's edges. */
 export const hole = (outline: readonly Point[], ink: Ink): Polygon => ({

@@ -7,6 +7,7 @@ import { writeAddress } from '../../src/steps/pair/address.ts';
 import { ADDRESSES } from '../../src/steps/pair/cases.ts';
 import { featuresOf, topsLike } from '../../src/steps/pair/features.ts';
 import { SLOTS } from '../../src/steps/pair/slots.ts';
+import { drawnFor } from '../../src/steps/pair/subject.ts';
 import { drawCase } from '../../src/svg/draw-case.ts';
 import { english } from '../../src/words/english.ts';
 import * as answers from './answers.ts';
@@ -14,7 +15,7 @@ import * as answers from './answers.ts';
 const look = { colours: USUAL_SCHEME, ink: 'colour', words: english } as const;
 const all = SLOTS.flatMap((slot) => ADDRESSES.map((address) => ({ address, slot, ...cubeOf(address, slot) })));
 const unsolved = all.filter(
-  ({ cube, goal }) => !drawCase(cube, goal, 'open', look).description.includes('It is solved'),
+  ({ cube, goal }) => !drawCase(cube, drawnFor(goal), 'open', look).description.includes('It is solved'),
 );
 
 describe('reading a pair', () => {
@@ -27,7 +28,7 @@ describe('reading a pair', () => {
       expect(found !== undefined, writeAddress(address)).toBe(hasMeaning);
       if (found === undefined) continue;
       defined++;
-      const picture = answers.readPicture(drawCase(cube, goal, 'open', look).description);
+      const picture = answers.readPicture(drawCase(cube, drawnFor(goal), 'open', look).description);
       expect(found, `${writeAddress(address)} ${slot}`).toBe(answers.likeness(picture));
     }
     // Four places on top, two ways up; 16 spots of the edge; four slots.
@@ -36,7 +37,7 @@ describe('reading a pair', () => {
 
   it('good and bad edges: found by turning', () => {
     for (const { address, slot, cube, goal } of unsolved) {
-      const picture = answers.readPicture(drawCase(cube, goal, 'open', look).description);
+      const picture = answers.readPicture(drawCase(cube, drawnFor(goal), 'open', look).description);
       expect(featuresOf({ address, seen: slot }).edge, `${writeAddress(address)} ${slot}`).toBe(
         answers.edgeWord(picture),
       );

@@ -6,6 +6,7 @@ import { readAddress, stuckSlots, writeAddress } from '../../src/steps/pair/addr
 import { ADDRESSES } from '../../src/steps/pair/cases.ts';
 import { cubeWithPair } from '../../src/steps/pair/place-pair.ts';
 import { goalOf, SLOTS, type Slot } from '../../src/steps/pair/slots.ts';
+import { drawnFor } from '../../src/steps/pair/subject.ts';
 import { drawCase, VIEWS, type ViewName } from '../../src/svg/draw-case.ts';
 import { BLACK, contrast, type Ink, PALETTES } from '../../src/svg/palette.ts';
 import type { Point, Polygon, Scene } from '../../src/svg/scene.ts';
@@ -132,7 +133,7 @@ describe('what is seen', () => {
     const kept = SLOTS.filter((s) => s !== slot && s !== 'FL');
     const scene = drawCase(
       turned(turns),
-      goalOf(slot, view === 'corner' ? [...kept, 'FL'] : kept),
+      drawnFor(goalOf(slot, view === 'corner' ? [...kept, 'FL'] : kept)),
       view,
       look('colour'),
     );
@@ -180,7 +181,7 @@ const everyCase = function* (ink: Ink, view: ViewName, small = false) {
   for (const slot of SLOTS) {
     for (const address of ADDRESSES) {
       const kept = SLOTS.filter((s) => s !== slot && !stuckSlots(address, slot).includes(s));
-      const scene = drawCase(cubeWithPair(address, slot), goalOf(slot, kept), view, { ...look(ink), small });
+      const scene = drawCase(cubeWithPair(address, slot), drawnFor(goalOf(slot, kept)), view, { ...look(ink), small });
       yield { address, slot, scene };
     }
   }
@@ -234,7 +235,12 @@ describe('the look of a pair', () => {
   it.each(['colour', 'mono'] as const)('parts every sticker from the black around it, %s ink', (ink) => {
     const seen = new Set<string>();
     for (const hold of holds) {
-      const scene = drawCase(cubeWithPair(readAddress('UFR:R UB:U')!, 'FR'), goalOf('FR', []), 'open', look(ink, hold));
+      const scene = drawCase(
+        cubeWithPair(readAddress('UFR:R UB:U')!, 'FR'),
+        drawnFor(goalOf('FR', [])),
+        'open',
+        look(ink, hold),
+      );
       for (const { fill, stroke } of piecesOf(scene).flatMap((p) => p.stickers)) {
         seen.add(fill!);
         expect(contrast(stroke!.colour, BLACK)).toBeGreaterThanOrEqual(3);
@@ -247,14 +253,16 @@ describe('the look of a pair', () => {
   it('has letters on the pair and the centres in mono ink, none in colour ink', () => {
     const cube = turned('R');
     const labels = (ink: Ink) =>
-      drawCase(cube, goalOf('FR', []), 'open', look(ink)).marks.flatMap((m) => (m.kind === 'label' ? m.text : []));
+      drawCase(cube, drawnFor(goalOf('FR', [])), 'open', look(ink)).marks.flatMap((m) =>
+        m.kind === 'label' ? m.text : [],
+      );
     expect(labels('colour')).toEqual([]);
     // White, green, red, blue, orange centres; edge green and red; corner yellow, green and red.
     expect(labels('mono').sort().join('')).toBe('BGGGORRRWY');
   });
 
   it('has kept pieces pale wherever they have gone', () => {
-    const scene = drawCase(turned('U R'), goalOf('FL', ['FR']), 'open', look('colour'));
+    const scene = drawCase(turned('U R'), drawnFor(goalOf('FL', ['FR'])), 'open', look('colour'));
     const colours: Colour[] = ['green', 'red', 'yellow'];
     // The corner of the kept slot FR is at the front right of the top: green up, yellow to the front, red to the right.
     const pixels = pixelsOf(scene);
@@ -265,7 +273,7 @@ describe('the look of a pair', () => {
 describe('the same drawing every time', () => {
   it('gives equal scenes and equal SVG, whatever was drawn between', () => {
     const draw = (slot: Slot): Scene =>
-      drawCase(cubeWithPair(readAddress('UBL:U FR:R')!, slot), goalOf(slot, []), 'open', look('mono'));
+      drawCase(cubeWithPair(readAddress('UBL:U FR:R')!, slot), drawnFor(goalOf(slot, [])), 'open', look('mono'));
     const first = draw('BR');
     const text = writeSvg(first, 'a');
     writeSvg(draw('FL'), 'b');
@@ -276,7 +284,7 @@ describe('the same drawing every time', () => {
   it('leaves the cube as it was', () => {
     const cube = turned("R U' F y");
     const before = { spots: [...cube.spots], view: cube.view };
-    drawCase(cube, goalOf('FR', []), 'corner', look('colour'));
+    drawCase(cube, drawnFor(goalOf('FR', [])), 'corner', look('colour'));
     expect({ spots: [...cube.spots], view: cube.view }).toEqual(before);
   });
 });

@@ -2,19 +2,16 @@
  * A case in words, from the same state that is drawn. Every pair address, slot and hold gives words of its own; the
  * tests read the address back from them.
  */
-import type { FaceColours } from '../cube/colours.ts';
-import { type Cube, isHome, type Piece, placeOf } from '../cube/cube.ts';
-import type { Face } from '../cube/faces.ts';
-import { faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
-import { centreAt, seenAt, seenPlace } from '../cube/view.ts';
-import type { PairGoal } from '../steps/pair/slots.ts';
-import { edgeOfSlot, type Slot, slotOfPlace } from '../steps/pair/slots.ts';
-import type { PieceSaid, PieceWhere, Words } from '../words/words.ts';
+import type { FaceColours } from '../../cube/colours.ts';
+import { type Cube, isHome, type Piece, placeOf } from '../../cube/cube.ts';
+import type { Face } from '../../cube/faces.ts';
+import { faceOfCornerSpot, faceOfEdgeSpot } from '../../cube/spots.ts';
+import { centreAt, seenAt, seenPlace } from '../../cube/view.ts';
+import { describeHold } from '../../svg/describe-hold.ts';
+import type { PieceSaid, PieceWhere, Words } from '../../words/words.ts';
 import { pairPieces } from './emphasis.ts';
-
-/** How the cube is held now: which centres the viewer sees below and in front. */
-export const describeHold = (cube: Cube, colours: FaceColours, words: Words): string =>
-  words.drawing.hold(colours[centreAt(cube.view, 'D')], colours[centreAt(cube.view, 'F')]);
+import type { PairGoal } from './slots.ts';
+import { edgeOfSlot, type Slot, slotOfPlace } from './slots.ts';
 
 function whereIs(cube: Cube, goal: PairGoal, piece: Piece): PieceWhere {
   const place = placeOf(cube, piece);
