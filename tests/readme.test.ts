@@ -4,9 +4,11 @@ import { describe, expect, it } from 'vitest';
 import { COMMAND_NAMES } from '../src/cli/options.ts';
 import { caseSchema, lessonSchema } from '../src/lesson/schema.ts';
 import { VERDICTS } from '../src/marking/submission.ts';
+import { wordsIn } from '../src/steps/languages.ts';
 import { DEEDS } from '../src/steps/pair/phases.ts';
-import { english } from '../src/words/english.ts';
 import { command, newFolder, put } from './cli/command.ts';
+
+const english = wordsIn('en');
 
 const README = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
 const block = (after: string, fence: string): string =>

@@ -12,7 +12,7 @@ import { summaryOf } from '../marking/summary.ts';
 import { printableCode } from '../sheets/print-text.ts';
 import { reportSheet } from '../sheets/report-sheet.ts';
 import { slipsSheet } from '../sheets/slips-sheet.ts';
-import { LANGUAGES } from '../words/languages.ts';
+import { wordsIn } from '../steps/languages.ts';
 import type { MarkingSheetWords } from '../words/marking-sheets.ts';
 import type { OutFile } from './files.ts';
 import type { MarkOptions } from './options.ts';
@@ -70,7 +70,7 @@ export async function classFiles(
   const { ink, paper, scheme, out } = options;
   const rows = marked.map(withoutFolder);
   const summary = summaryOf(rows, items);
-  const making = { words: LANGUAGES.en, ink, paper, scheme, lesson };
+  const making = { words: wordsIn('en'), ink, paper, scheme, lesson };
   const table = `${JSON.stringify({ lesson, rows: rows.map(jsonRow) }, undefined, 2)}\n`;
   const sheets = [
     await pdf(join(out, `${name}-slips.pdf`), slipsSheet(summary.students, items, making), options),

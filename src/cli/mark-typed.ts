@@ -9,9 +9,9 @@ import { columnsOf } from '../marking/read-csv.ts';
 import { readSubmissions } from '../marking/read-submissions.ts';
 import type { MarkedRow, Submission } from '../marking/submission.ts';
 import { type Cells, readTable, writeTable } from '../marking/table.ts';
+import { wordsIn } from '../steps/languages.ts';
 import { decode } from '../text/decode.ts';
 import { likelyWord } from '../text/likely.ts';
-import { LANGUAGES } from '../words/languages.ts';
 import { readBytes, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { loadItems, saidOf, summaryLine, tellProblems } from './marking.ts';
@@ -96,7 +96,7 @@ function paperAsker({ papers }: Items, handouts: readonly string[], kept: Kept, 
         before.set(nameKey(student), paper);
         return paper;
       }
-      const { unknownPaper } = LANGUAGES.en.marking.unmatched;
+      const { unknownPaper } = wordsIn('en').marking.unmatched;
       io.err(`${harmless(unknownPaper(said, likelyWord(said, known)))}\n`);
     }
   };
@@ -171,7 +171,7 @@ export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode>
   }
   if (kept.rows.length > 0) io.err(`${file}: ${counted(kept.rows.length, 'answer')} so far\n`);
   io.err(howTo(items.papers.length > 0));
-  const mark = marker(items, { smallLetters: options.smallLetters, words: LANGUAGES.en.marking });
+  const mark = marker(items, { smallLetters: options.smallLetters, words: wordsIn('en').marking });
   const handouts = claims.map((text) => nameOfClaims(text.file));
   const rows = await askFor(kept, mark, paperAsker(items, handouts, kept, io), io);
   if ('failure' in rows) {

@@ -5,7 +5,7 @@ import { withKeptMarks } from '../marking/kept-marks.ts';
 import { marker } from '../marking/mark.ts';
 import { likeNames } from '../marking/names.ts';
 import type { MarkedRow, Submission } from '../marking/submission.ts';
-import { LANGUAGES } from '../words/languages.ts';
+import { wordsIn } from '../steps/languages.ts';
 import { type OutFile, writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { loadItems, paperNames, saidOf, summaryLine, tellProblems } from './marking.ts';
@@ -49,7 +49,7 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   const kept = withKeptMarks(gathered.rows, table);
   for (const message of kept.notes) problems.push({ severity: 'warning', file: tablePath, message });
   const markAll = (some: readonly Submission[]): MarkedRow[] =>
-    claims.length === 0 ? [] : some.map(marker(items, { smallLetters, words: LANGUAGES.en.marking }));
+    claims.length === 0 ? [] : some.map(marker(items, { smallLetters, words: wordsIn('en').marking }));
   const rows = markAll(kept.rows);
   for (const { file, row, mark: unclear } of unclearMarks(rows)) {
     const message = `the mark "${unclear}" is neither right nor wrong nor a number from 0 to 1: the verdict counts`;

@@ -5,7 +5,7 @@ import { type Items, nameKey } from '../marking/items.ts';
 import { pointsOf } from '../marking/points.ts';
 import { type MarkedRow, plainSays } from '../marking/submission.ts';
 import { isTimed } from '../marking/times.ts';
-import { LANGUAGES } from '../words/languages.ts';
+import { wordsIn } from '../steps/languages.ts';
 import type { Io } from './io.ts';
 import type { MarkOptions } from './options.ts';
 import { counted, harmless } from './report.ts';
@@ -47,7 +47,7 @@ export function tellProblems(problems: readonly FileProblem[], io: Io): void {
 
 /** What is said to the student, the coach's mark before it. */
 export function saidOf({ mark, says }: MarkedRow): string {
-  return mark === '' ? plainSays(says) : `${LANGUAGES.en.marking.marked(mark)} ${plainSays(says)}`;
+  return mark === '' ? plainSays(says) : `${wordsIn('en').marking.marked(mark)} ${plainSays(says)}`;
 }
 
 export function summaryLine(rows: readonly MarkedRow[]): string {

@@ -5,12 +5,12 @@ import type { CoverageClaim } from '../lesson/claim.ts';
 import type { Course, Evening } from '../lesson/course.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { positionAt } from '../lesson/source.ts';
+import { wordsIn } from '../steps/languages.ts';
 import { isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
 import { CASES, caseOf, casesOf, FAMILIES, familyOf } from '../steps/pair/cases.ts';
 import { pairSubject } from '../steps/pair/subject.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
-import { LANGUAGES } from '../words/languages.ts';
 import type { Making } from './making.ts';
 import { lineSpans, plainText } from './phrases.ts';
 import { grey, note, plain } from './texts.ts';
@@ -50,7 +50,7 @@ export function coverageClaims(course: Course, taught: readonly TaughtEvening[])
 
 /** How the chart is made: in the language of its first lesson, without the words of any one club. */
 const makingFor = (taught: readonly TaughtEvening[], ink: Ink): Making => ({
-  words: LANGUAGES[taught[0]?.proved.lesson.language ?? 'en'],
+  words: wordsIn(taught[0]?.proved.lesson.language ?? 'en'),
   ink,
   wide: 'Rw',
 });

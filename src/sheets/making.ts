@@ -1,8 +1,8 @@
 /** How all sheets of a lesson are made: its language, its club's words, its way to write wide turns, and the ink. */
 import type { WideSpelling } from '../cube/turns.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
+import { wordsIn } from '../steps/languages.ts';
 import type { Ink } from '../svg/palette.ts';
-import { LANGUAGES } from '../words/languages.ts';
 import { withClubWords } from '../words/rename.ts';
 import type { Words } from '../words/words.ts';
 
@@ -15,7 +15,7 @@ export interface Making {
 }
 
 export const makingOf = ({ lesson }: ProvedLesson, ink: Ink): Making => ({
-  words: withClubWords(LANGUAGES[lesson.language], lesson.clubWords),
+  words: withClubWords(wordsIn(lesson.language), lesson.clubWords),
   ink,
   wide: lesson.wide,
 });

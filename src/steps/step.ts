@@ -7,6 +7,7 @@ import type { Face } from '../cube/faces.ts';
 import type { Answer } from '../cube/search/answer.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
+import type { Language } from '../words/languages.ts';
 import type { Subject, Where } from './subject.ts';
 
 /** Why a set-up gives no case of the step. */
@@ -25,6 +26,8 @@ export interface Step {
   readonly name: string;
   /** In the order in which they are listed. */
   readonly families: readonly string[];
+  /** What is printed of this step alone: a table a language, which the step alone reads (languages.ts). */
+  readonly words: Readonly<Record<Language, unknown>>;
   /** What a lesson that says nothing of it means. */
   readonly usual: Where;
   /** The case that turns give on a solved cube; the one place where a set-up is done. */

@@ -9,6 +9,7 @@ import { rules } from './english-rules.ts';
 import type {
   Colour,
   ColourWords,
+  CommonWords,
   DeedName,
   DrawingWords,
   HandoutWords,
@@ -16,7 +17,6 @@ import type {
   PieceWhere,
   PlaceName,
   Side,
-  Words,
 } from './words.ts';
 
 const colours: { readonly [colour in Colour]: ColourWords } = {
@@ -157,7 +157,7 @@ const handout: HandoutWords = {
   page: (page, pages) => `page ${page} of ${pages}`,
 };
 
-export const english: Words = {
+export const english: CommonWords = {
   language: 'en',
   colours,
   drawing,

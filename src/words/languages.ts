@@ -1,5 +1,7 @@
-/** The tables of fixed words there are. */
+/** The tables of fixed words that every step shares; src/steps/languages.ts adds those of each step. */
 import { english } from './english.ts';
-import type { Words } from './words.ts';
+import type { CommonWords } from './words.ts';
 
-export const LANGUAGES: Readonly<Record<'en', Words>> = { en: english };
+export type Language = 'en';
+
+export const LANGUAGES: Readonly<Record<Language, CommonWords>> = { en: english };

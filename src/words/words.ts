@@ -160,7 +160,7 @@ export interface BookletWords {
   readonly notTaught: string;
 }
 
-export interface Words {
+export interface CommonWords {
   /** BCP 47. */
   readonly language: string;
   readonly colours: { readonly [colour in Colour]: ColourWords };
@@ -173,4 +173,9 @@ export interface Words {
   readonly marking: MarkingWords;
   readonly markingSheets: MarkingSheetWords;
   readonly practice: PracticeWords;
+}
+
+export interface Words extends CommonWords {
+  /** By its name, the table of each step, which the step alone reads. */
+  readonly steps: Readonly<Record<string, unknown>>;
 }

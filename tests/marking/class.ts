@@ -6,7 +6,9 @@ import { proveClaims } from '../../src/marking/gather-items.ts';
 import type { Items } from '../../src/marking/items.ts';
 import { type MarkingOptions, marker } from '../../src/marking/mark.ts';
 import type { MarkedRow, Submission } from '../../src/marking/submission.ts';
-import { english } from '../../src/words/english.ts';
+import { wordsIn } from '../../src/steps/languages.ts';
+
+const english = wordsIn('en');
 
 const LESSONS = new URL('../../lessons/', import.meta.url);
 

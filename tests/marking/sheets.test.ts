@@ -8,9 +8,11 @@ import type { MarkedRow } from '../../src/marking/submission.ts';
 import { summaryOf } from '../../src/marking/summary.ts';
 import { reportSheet } from '../../src/sheets/report-sheet.ts';
 import { slipsSheet } from '../../src/sheets/slips-sheet.ts';
-import { english } from '../../src/words/english.ts';
+import { wordsIn } from '../../src/steps/languages.ts';
 import { randomFrom } from '../random.ts';
 import { claimsOf, fileOf, marked, proved } from './class.ts';
+
+const english = wordsIn('en');
 
 const EDGE_AWAY = claimsOf('edge-away');
 const CHOICE = {

@@ -3,14 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { USUAL_SCHEME } from '../../src/cube/colours.ts';
 import { cubeOf } from '../../src/practice/material.ts';
 import { seenPair } from '../../src/practice/seen-pair.ts';
+import { wordsIn } from '../../src/steps/languages.ts';
 import { writeAddress } from '../../src/steps/pair/address.ts';
 import { ADDRESSES } from '../../src/steps/pair/cases.ts';
 import { featuresOf, topsLike } from '../../src/steps/pair/features.ts';
 import { SLOTS } from '../../src/steps/pair/slots.ts';
 import { drawnFor } from '../../src/steps/pair/subject.ts';
 import { drawCase } from '../../src/svg/draw-case.ts';
-import { english } from '../../src/words/english.ts';
 import * as answers from './answers.ts';
+
+const english = wordsIn('en');
 
 const look = { colours: USUAL_SCHEME, ink: 'colour', words: english } as const;
 const all = SLOTS.flatMap((slot) => ADDRESSES.map((address) => ({ address, slot, ...cubeOf(address, slot) })));

@@ -7,11 +7,13 @@ import { loadLesson } from '../../src/lesson/load.ts';
 import type { Variation } from '../../src/lesson/vary.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
 import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
+import { wordsIn } from '../../src/steps/languages.ts';
 import { FEATURE_NAMES, FEATURES, VALUE_GROUPS } from '../../src/steps/pair/features.ts';
-import { english } from '../../src/words/english.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 import { sample, textOf } from './printed-text.ts';
+
+const english = wordsIn('en');
 
 const WITH_RULES = ['edge-away', 'corner-away', 'one-at-home', 'both-away'] as const;
 type Paper = 'a4' | 'letter' | 'a5';

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type Colour, coloursHeld, type Hold, USUAL_SCHEME } from '../../src/cube/colours.ts';
 import { afterTurns, type Cube, solvedCube } from '../../src/cube/cube.ts';
 import { readTurns } from '../../src/cube/notation.ts';
+import { wordsIn } from '../../src/steps/languages.ts';
 import { readAddress, stuckSlots, writeAddress } from '../../src/steps/pair/address.ts';
 import { ADDRESSES } from '../../src/steps/pair/cases.ts';
 import { cubeWithPair } from '../../src/steps/pair/place-pair.ts';
@@ -11,8 +12,9 @@ import { drawCase, VIEWS, type ViewName } from '../../src/svg/draw-case.ts';
 import { BLACK, contrast, type Ink, PALETTES } from '../../src/svg/palette.ts';
 import type { Point, Polygon, Scene } from '../../src/svg/scene.ts';
 import { writeSvg } from '../../src/svg/write-svg.ts';
-import { english } from '../../src/words/english.ts';
 import { pixelsOf } from './pixels.ts';
+
+const english = wordsIn('en');
 
 const WHITE_UP: Hold = { up: 'white', front: 'green' };
 const look = (ink: Ink, hold: Hold = WHITE_UP) => ({ colours: coloursHeld(USUAL_SCHEME, hold)!, ink, words: english });

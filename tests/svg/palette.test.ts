@@ -2,8 +2,10 @@ import { readFileSync } from 'node:fs';
 import { converter, differenceCiede2000 } from 'culori';
 import { describe, expect, it, test } from 'vitest';
 import { COLOURS } from '../../src/cube/colours.ts';
+import { wordsIn } from '../../src/steps/languages.ts';
 import { contrast, letterInk, PALETTES, WHITE } from '../../src/svg/palette.ts';
-import { english } from '../../src/words/english.ts';
+
+const english = wordsIn('en');
 
 const toLab = converter('lab65');
 const toLinear = converter('lrgb');

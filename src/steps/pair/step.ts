@@ -4,6 +4,7 @@ import type { SetUpFault, Step } from '../step.ts';
 import type { Subject } from '../subject.ts';
 import { readAddress } from './address.ts';
 import { casesOf, FAMILIES, type Family, upToU } from './cases.ts';
+import { english } from './english.ts';
 import { IN_SIDE_MIRROR, mirroredAddress } from './mirrored.ts';
 import { doSetUp } from './set-up.ts';
 import { setUpFor } from './set-up-for.ts';
@@ -39,6 +40,7 @@ function moved({ at, where }: PairSubject, change: (slot: Slot) => Slot, address
 export const pairs: Step = {
   name: PAIRS,
   families: FAMILIES,
+  words: { en: english },
   usual: USUAL,
   after: (setup, where) => after(setup, asPairWhere(where)),
   at: (text, where) => {

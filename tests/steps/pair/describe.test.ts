@@ -2,12 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { coloursHeld, type Hold, USUAL_SCHEME } from '../../../src/cube/colours.ts';
 import { type Cube, solvedCube } from '../../../src/cube/cube.ts';
 import { centreAt } from '../../../src/cube/view.ts';
+import { wordsIn } from '../../../src/steps/languages.ts';
 import { readAddress, writeAddress } from '../../../src/steps/pair/address.ts';
 import { ADDRESSES } from '../../../src/steps/pair/cases.ts';
 import { describeCase } from '../../../src/steps/pair/describe.ts';
 import { cubeWithPair } from '../../../src/steps/pair/place-pair.ts';
 import { goalOf, SLOTS, type Slot } from '../../../src/steps/pair/slots.ts';
-import { english } from '../../../src/words/english.ts';
+
+const english = wordsIn('en');
 
 /** One hold for each colour down, fronts mixed. */
 const HOLDS: readonly Hold[] = [
