@@ -134,6 +134,12 @@ export function makePapers(request: PracticeRequest, students: readonly Student[
   return { papers, problems };
 }
 
+/** The papers that a lesson asks for, if it does: one for nobody in particular where no students are named. */
+export const papersOf = (proved: ProvedLesson, students?: readonly Student[]): Papers =>
+  proved.lesson.practice
+    ? makePapers(proved.lesson.practice, students ?? [{ code: undefined, proved, level: undefined }])
+    : { papers: [], problems: [] };
+
 /** What tells the codes of one lesson's papers from those of another: its title as written. */
 const lessonName = ({ lesson: { source, title } }: ProvedLesson): string =>
   title ? source.text.slice(title.span.start, title.span.end) : '';

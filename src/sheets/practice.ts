@@ -8,19 +8,23 @@ import { practiceKey } from './practice-key.ts';
 import { practicePaper } from './practice-paper.ts';
 import type { LessonSheet } from './sheets.ts';
 
+/** Of the sheets for which papers have to be made. */
+export const PRACTICE_SUFFIXES = ['-practice', '-key'] as const;
+
+/** None without papers. */
 export function practiceSheets(papers: readonly PracticePaper[], ink: Ink): LessonSheet[] {
   if (papers.length === 0) return [];
-  const made = papers.map((paper) => {
-    const making = makingOf(paper.student.proved, ink);
-    return {
-      paper: practicePaper(paper, making),
-      key: practiceKey(paper, making),
-      claims: practiceClaims(paper, making),
-    };
-  });
-  const [first, ...others] = made;
+  const making = (paper: PracticePaper) => makingOf(paper.student.proved, ink);
   return [
-    { suffix: '-practice', sheet: first!.paper, more: others.map((m) => m.paper), claims: [] },
-    { suffix: '-key', sheet: first!.key, more: others.map((m) => m.key), claims: made.flatMap((m) => m.claims) },
+    {
+      suffix: PRACTICE_SUFFIXES[0],
+      make: () => papers.map((paper) => practicePaper(paper, making(paper))),
+      claims: () => [],
+    },
+    {
+      suffix: PRACTICE_SUFFIXES[1],
+      make: () => papers.map((paper) => practiceKey(paper, making(paper))),
+      claims: () => papers.flatMap((paper) => practiceClaims(paper, making(paper))),
+    },
   ];
 }

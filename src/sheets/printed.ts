@@ -7,17 +7,17 @@ import { layOut } from '../layout/layout.ts';
 import type { Claim } from '../lesson/claim.ts';
 import type { Problem } from '../lesson/problem.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
-import { makePapers, type PracticePaper, type Student } from '../practice/papers.ts';
+import { type PracticePaper, papersOf, type Student } from '../practice/papers.ts';
 import { writeAddress } from '../steps/pair/address.ts';
 import { caseOf } from '../steps/pair/cases.ts';
 import type { Ink } from '../svg/palette.ts';
 import { problemOfFault } from './faults.ts';
 import { makingOf } from './making.ts';
-import { practiceSheets } from './practice.ts';
-import { type LessonSheet, sheetsOf } from './sheets.ts';
+import { PRACTICE_SUFFIXES, practiceSheets } from './practice.ts';
+import { type Suffix, sheetsOf } from './sheets.ts';
 
 export interface PrintedSheet {
-  readonly suffix: LessonSheet['suffix'];
+  readonly suffix: Suffix;
   readonly pages: Pages;
   readonly claims: readonly Claim[];
 }
@@ -36,6 +36,8 @@ export interface Printing {
   readonly ink: Ink;
   /** Who gets a practice paper, in the order in which they sit; one paper for nobody in particular if left out. */
   readonly students?: readonly Student[];
+  /** By suffix, the sheets that are wanted; all if left out. */
+  readonly only?: readonly Suffix[];
 }
 
 function practisedIn(papers: readonly PracticePaper[]): Map<string, number> {
@@ -47,16 +49,20 @@ function practisedIn(papers: readonly PracticePaper[]): Map<string, number> {
   return counts;
 }
 
-export function printLesson(proved: ProvedLesson, { paper, ink, students }: Printing): Printed {
-  const { practice } = proved.lesson;
-  const made = practice
-    ? makePapers(practice, students ?? [{ code: undefined, proved, level: undefined }])
+/**
+ * All sheets of a lesson, or those named in `only`: of the others nothing is made, and no papers unless a sheet of theirs
+ * is wanted.
+ */
+export function printLesson(proved: ProvedLesson, { paper, ink, students, only }: Printing): Printed {
+  const isWanted = ({ suffix }: { readonly suffix: Suffix }): boolean => only?.includes(suffix) ?? true;
+  const made = PRACTICE_SUFFIXES.some((suffix) => isWanted({ suffix }))
+    ? papersOf(proved, students)
     : { papers: [], problems: [] };
-  const sheets = [...sheetsOf(proved, makingOf(proved, ink)), ...practiceSheets(made.papers, ink)];
-  const laidOut = sheets.map(({ suffix, sheet, more = [], claims }) => {
-    const volumes = [sheet, ...more].map((one) => layOut(one, { paper }));
+  const sheets = [...sheetsOf(proved, makingOf(proved, ink)), ...practiceSheets(made.papers, ink)].filter(isWanted);
+  const laidOut = sheets.map(({ suffix, make, claims }) => {
+    const volumes = make().map((one) => layOut(one, { paper }));
     const faults = volumes.flatMap((volume) => volume.faults);
-    return { suffix, pages: bound(volumes.map((volume) => volume.pages)), claims, faults };
+    return { suffix, pages: bound(volumes.map((volume) => volume.pages)), claims: claims(), faults };
   });
   return {
     sheets: laidOut,

@@ -26,6 +26,8 @@ const proved = (name: string, bytes: Uint8Array): ProvedLesson => {
   return lesson!;
 };
 const COLOUR_A4 = { paper: 'a4', ink: 'colour' } as const;
+/** The handout alone, where nothing is said of other sheets. */
+const HANDOUT_A4 = { ...COLOUR_A4, only: [''] } as const;
 const sample = (name: string): ProvedLesson => proved(name, readFileSync(join(LESSONS, name)));
 
 describe.each(samples)('the handout of %s', (name) => {
@@ -62,13 +64,33 @@ describe.each(samples)('the handout of %s', (name) => {
   });
 
   it('describes every picture, the hold and the legend too', async () => {
-    const { sheets } = printLesson(lesson, COLOUR_A4);
+    const { sheets } = printLesson(lesson, HANDOUT_A4);
     const { pages } = sheets[0]!;
     const { figures, title, language } = await readPdf(await writePdf(pages));
     expect(figures).toHaveLength(lesson.cases.length + 2);
     expect(figures.every(({ alt }) => alt.length > 20)).toBe(true);
     expect([title, language]).toEqual([pages.title, 'en']);
     expect(title?.length).toBeGreaterThan(5);
+  });
+});
+
+describe('one sheet alone', () => {
+  const lesson = sample('edge-away.yaml');
+  const all = printLesson(lesson, COLOUR_A4);
+
+  it.each(all.sheets.map(({ suffix }) => suffix))('"%s" is the sheet that is printed with all others', (suffix) => {
+    const { sheets, problems } = printLesson(lesson, { ...COLOUR_A4, only: [suffix] });
+    expect(problems).toEqual([]);
+    expect(sheets).toEqual(all.sheets.filter((sheet) => sheet.suffix === suffix));
+  });
+
+  it('asks for papers only where one of theirs is printed', () => {
+    const papers = ['-practice', '-key'] as const;
+    expect(all.practised.size).toBeGreaterThan(0);
+    expect(printLesson(lesson, { ...COLOUR_A4, only: [''] }).practised.size).toBe(0);
+    for (const suffix of papers) {
+      expect(printLesson(lesson, { ...COLOUR_A4, only: [suffix] }).practised).toEqual(all.practised);
+    }
   });
 });
 
@@ -99,7 +121,7 @@ describe('a handout', () => {
 
   it('sets a small picture after each phase but the last on request', async () => {
     const withStates = proved('a.yaml', bytesOf(SMALL_LESSON.replace('family:', 'show: [states]\nfamily:')));
-    const { sheets } = printLesson(withStates, COLOUR_A4);
+    const { sheets } = printLesson(withStates, HANDOUT_A4);
     const { figures } = await readPdf(await writePdf(sheets[0]!.pages));
     // Hold and legend; two cases, each solved in two phases.
     expect(figures).toHaveLength(2 + 2 + 2);
@@ -144,7 +166,7 @@ describe('a handout', () => {
     expect(await text(wide)).toContain("L' U L Rw Rw' R U R'");
     expect(await text(small)).toContain("L' U L r r' R U R'");
     const lesson = proved('a.yaml', bytesOf(small));
-    const { sheets } = printLesson(lesson, COLOUR_A4);
+    const { sheets } = printLesson(lesson, HANDOUT_A4);
     const { pages } = sheets[0]!;
     const file = JSON.parse(JSON.stringify(claimsFile([sheets[0]!], 'a', 'a.yaml')));
     expect(file.claims[0].solution).toBe("L' U L r r' R U R'");
