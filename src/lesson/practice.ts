@@ -1,24 +1,24 @@
 /** What a lesson asks of its practice papers, as read. */
 
 import type { Condition } from '../rules/rules.ts';
-import type { Family } from '../steps/pair/cases.ts';
-import type { Slot } from '../steps/pair/slots.ts';
+import type { OwnFilter } from '../steps/practice-part.ts';
+import type { Step } from '../steps/step.ts';
 import type { LeadingHand } from './leading-hand.ts';
 import type { Span } from './problem.ts';
 
-/** In the order in which they stand on a paper: what has letters first. Each is a file in src/practice/kinds. */
-export const EXERCISE_KINDS = [
-  'likeness',
-  'edge',
-  'rule',
-  'picture',
-  'slip',
-  'order',
-  'place',
-  'solve',
-  'drill',
-] as const;
-export type ExerciseKind = (typeof EXERCISE_KINDS)[number];
+/** Asked of every step, in the order in which they stand on a paper: what has letters first. */
+export const SHARED_KINDS = ['rule', 'picture', 'slip', 'order', 'place', 'solve', 'drill'] as const;
+export type SharedKind = (typeof SHARED_KINDS)[number];
+/** One of these, or of a step's own questions. */
+export type ExerciseKind = SharedKind | (string & Record<never, never>);
+
+export const isShared = (kind: ExerciseKind): kind is SharedKind => SHARED_KINDS.some((one) => one === kind);
+
+/** In the order in which they stand on a paper. */
+export const exerciseKinds = ({ practice }: Step): readonly ExerciseKind[] => [
+  ...practice.questions.map(({ name }) => name),
+  ...SHARED_KINDS,
+];
 
 export const LEVELS = ['easy', 'middle', 'hard'] as const;
 export type Level = (typeof LEVELS)[number];
@@ -32,11 +32,9 @@ export interface AskedItems {
 
 /** Which of the cases taught are practised; an empty list leaves all. */
 export interface PracticeFilter {
-  readonly families: readonly Family[];
-  /** The pair's own slot. */
-  readonly slots: readonly Slot[];
-  /** A foreign slot that a piece is stuck in, as the viewer sees it. */
-  readonly stuck: readonly Slot[];
+  readonly families: readonly string[];
+  /** In keys of the step. */
+  readonly own: OwnFilter;
   /** Numbers of the lesson's rules: cases to which one of these applies, the cube held as it is. */
   readonly rules: readonly number[];
   /** What is seen of them, as in a rule. */
@@ -50,9 +48,9 @@ export interface PracticeFilter {
 export interface PracticeRequest {
   readonly seed: number;
   readonly level: Level;
-  /** In the order of EXERCISE_KINDS, none with a count of 0. */
+  /** In the order in which they stand on a paper, none with a count of 0. */
   readonly asked: readonly AskedItems[];
-  /** So many of the items to solve have a further slot open. */
+  /** So many of the items to solve have something more open. */
   readonly open: number;
   readonly only: PracticeFilter;
   /** Undefined if all that was taught is practised. */

@@ -1,8 +1,8 @@
 /** The `practice` key of a lesson -> what is asked of its papers. */
 
 import type { z } from 'zod';
-import { SLOTS, type Slot } from '../steps/pair/slots.ts';
-import { EXERCISE_KINDS, type PracticeRequest } from './practice.ts';
+import { USUAL_STEP } from '../steps/steps.ts';
+import { exerciseKinds, type PracticeRequest } from './practice.ts';
 import { conditionsAt } from './read-rules.ts';
 import type { Reader } from './reader.ts';
 import type { practiceSchema } from './schema.ts';
@@ -11,8 +11,6 @@ import { spanAt } from './yaml-text.ts';
 const listOf = <T>(value: T | readonly T[] | undefined): readonly T[] =>
   value === undefined ? [] : ([value].flat() as readonly T[]);
 
-const inOrder = (slots: readonly Slot[]): Slot[] => SLOTS.filter((s) => slots.includes(s));
-
 /** `rules`: how many the lesson has. */
 export function practiceAt(
   r: Reader,
@@ -20,20 +18,21 @@ export function practiceAt(
   rules: number,
 ): PracticeRequest | undefined {
   if (!written) return undefined;
-  const { items, only = {}, words } = written;
+  const { items, words } = written;
+  const { family, rule, see, hand, turns, ...own } = written.only ?? {};
   const at = (...path: (string | number)[]) => spanAt(r.yaml, ['practice', ...path]);
-  const asked = EXERCISE_KINDS.flatMap((kind) => {
-    const count = items[kind] ?? 0;
+  const asked = exerciseKinds(USUAL_STEP).flatMap((kind) => {
+    const count = (items as Readonly<Record<string, number | undefined>>)[kind] ?? 0;
     return count > 0 ? [{ kind, count, span: at('items', kind) }] : [];
   });
   if (asked.length === 0) {
     const message = 'no exercise is asked for';
     r.problems.push({ code: 'value-kind', span: at('items'), message, hint: 'say how many of which kind: solve: 6' });
   }
-  const chosen = listOf(only.rule);
+  const chosen = listOf(rule);
   chosen.forEach((number, i) => {
     if (number <= rules) return;
-    const span = Array.isArray(only.rule) ? at('only', 'rule', i) : at('only', 'rule');
+    const span = Array.isArray(rule) ? at('only', 'rule', i) : at('only', 'rule');
     const hint = rules === 0 ? 'add rules, or take "rule" out' : `the last one is rule ${rules}`;
     r.problems.push({ code: 'practice-no-rule', span, message: `the lesson has no rule ${number}`, hint });
   });
@@ -43,13 +42,12 @@ export function practiceAt(
     asked,
     open: written.open ?? 0,
     only: {
-      families: listOf(only.family),
-      slots: inOrder(listOf(only.slot)),
-      stuck: inOrder(listOf(only.stuck)),
+      families: listOf(family),
+      own,
       rules: chosen,
-      see: conditionsAt(r, ['practice', 'only', 'see'], only.see) ?? [],
-      hand: only.hand,
-      turns: only.turns,
+      see: conditionsAt(r, ['practice', 'only', 'see'], see) ?? [],
+      hand,
+      turns,
     },
     onlyAt: written.only && at('only'),
     earlier: (written.earlier ?? []).map((file, i) => ({ file, span: at('earlier', i) })),

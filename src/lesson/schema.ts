@@ -10,8 +10,9 @@ import { LIFTED_PIECES, WAYS } from '../steps/pair/advice.ts';
 import { FAMILIES } from '../steps/pair/cases.ts';
 import { FEATURE_NAMES, FEATURES, type FeatureName } from '../steps/pair/features.ts';
 import { SLOTS } from '../steps/pair/slots.ts';
+import { USUAL_STEP } from '../steps/steps.ts';
 import { LEADING_HANDS } from './leading-hand.ts';
-import { EXERCISE_KINDS, LEVELS } from './practice.ts';
+import { LEVELS, SHARED_KINDS, type SharedKind } from './practice.ts';
 
 const about = <T extends z.ZodType>(schema: T, description: string, ...examples: unknown[]): T =>
   schema.meta({ description, ...(examples.length > 0 ? { examples } : {}) });
@@ -199,10 +200,8 @@ export const wordsSchema = z.strictObject(
 /** A page has room for some forty; more is a book. */
 const count = () => z.int().min(0).max(60);
 
-const ITEMS: Readonly<Record<(typeof EXERCISE_KINDS)[number], string>> = {
+const ITEMS: Readonly<Record<SharedKind, string>> = {
   solve: 'A set-up, and lines to write a solution on.',
-  likeness: "Are the corner's top colour and the edge's colour like or unlike?",
-  edge: 'Is the edge good or bad?',
   place: 'Where does a piece go by some turns? To be marked on an empty picture.',
   slip: 'One of four solutions is wrong: which, and at which turn?',
   picture: 'Which of four set-ups gives the picture?',
@@ -223,10 +222,12 @@ export const practiceSchema = z.strictObject({
   level: about(z.enum(LEVELS), 'How hard: easy, middle (without it) or hard.', 'middle').optional(),
   items: about(
     z.strictObject(
-      Object.fromEntries(EXERCISE_KINDS.map((kind) => [kind, about(count(), ITEMS[kind], 4).optional()])) as Record<
-        (typeof EXERCISE_KINDS)[number],
-        z.ZodOptional<z.ZodInt>
-      >,
+      Object.fromEntries(
+        [
+          ...USUAL_STEP.practice.questions.map(({ name, about: said }) => [name, said]),
+          ...SHARED_KINDS.map((kind) => [kind, ITEMS[kind]]),
+        ].map(([kind, said]) => [kind, about(count(), said!, 4).optional()]),
+      ) as Record<string, z.ZodOptional<z.ZodInt>>,
     ),
     'How many exercises of each kind.',
     { solve: 6, likeness: 4 },

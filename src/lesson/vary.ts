@@ -9,6 +9,7 @@ import { mirroredCondition } from '../rules/conditions.ts';
 import { type Counsel, turnsTheCube } from '../rules/rules.ts';
 import { IN_SIDE_MIRROR, mirroredAddress } from '../steps/pair/mirrored.ts';
 import { SLOTS, type Slot } from '../steps/pair/slots.ts';
+import { USUAL_STEP } from '../steps/steps.ts';
 import type { LeadingHand } from './leading-hand.ts';
 import type { Case, Lesson, LessonClaim, LessonRule, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
 import { mirroredWords } from './mirrored-words.ts';
@@ -116,8 +117,7 @@ const changedPractice = (change: Change, practice: PracticeRequest): PracticeReq
   ...practice,
   only: {
     ...practice.only,
-    slots: changedSlots(change, practice.only.slots),
-    stuck: changedSlots(change, practice.only.stuck),
+    own: change.mirrored ? USUAL_STEP.practice.mirroredFilter(practice.only.own) : practice.only.own,
     see: change.mirrored ? practice.only.see.map(mirroredCondition) : practice.only.see,
     hand: change.mirrored ? practice.only.hand && OTHER_HAND[practice.only.hand] : practice.only.hand,
   },

@@ -1,21 +1,11 @@
-/** A solution taught for one slot, as it is for another: the same turns seen from another side. */
+/** Solutions for one side of a case, as they are for another: the same turns seen from there. */
 
 import { fromTheSide } from '../cube/sides.ts';
-import { cornerOf, edgeOf } from '../cube/spots.ts';
 import { type Quarters, type Turn, turnOf } from '../cube/turns.ts';
-import { type Address, writeAddress } from '../steps/pair/address.ts';
-import { upToU } from '../steps/pair/cases.ts';
-import type { Slot } from '../steps/pair/slots.ts';
-import { QUARTERS_FROM_FRONT_RIGHT } from '../steps/pair/slots.ts';
+import { stepOf } from '../steps/steps.ts';
+import type { Subject } from '../steps/subject.ts';
 
-/** Quarter turns of U, clockwise, that bring a pair from one address to another of the same case. */
-function quartersBetween(from: Address, to: Address): number {
-  // upToU goes on by one turn of U at a time, from the address it is given.
-  return upToU(from).findIndex((a) => writeAddress(a) === writeAddress(to));
-}
-
-const isOnTop = ({ corner, edge }: Address): boolean =>
-  cornerOf(corner).startsWith('U') || edgeOf(edge).startsWith('U');
+export const ROUND = [0, 1, 2, 3] as const;
 
 /** `turns` with that many quarter turns of U before, as one turn with a turn of U that they begin with. */
 function afterU(turns: readonly Turn[], quarters: number): Turn[] {
@@ -25,16 +15,31 @@ function afterU(turns: readonly Turn[], quarters: number): Turn[] {
   return [...(all === 0 ? [] : [turnOf('face', 'U', all as Quarters)]), ...(begins ? rest : turns)];
 }
 
-export interface Taught {
-  readonly address: Address;
-  readonly slot: Slot;
-  readonly turns: readonly Turn[];
+/** Quarter turns about U that bring one side to another; undefined if none do. */
+const roundTo = (from: Subject, side: string): number | undefined =>
+  ROUND.find((quarters) => stepOf(from).turned(from, quarters).side === side);
+
+/** The turns that solve `from`, for the same case after some turn of U and on some side. Not proved here. */
+export function carried(turns: readonly Turn[], from: Subject, to: Subject): Turn[] {
+  const step = stepOf(from);
+  const round = roundTo(from, to.side) ?? 0;
+  // upToTop goes on by one turn of U at a time, from the subject it is given.
+  const quarters = step.upToTop(step.turned(from, round)).findIndex(({ address }) => address === to.address);
+  return afterU(fromTheSide(turns, round), (4 - quarters) % 4);
 }
 
-/** The turns for the same case at another address and slot. Not proved here. */
-export function carried({ address, slot, turns }: Taught, to: { address: Address; slot: Slot }): Turn[] {
-  const round = QUARTERS_FROM_FRONT_RIGHT[to.slot] - QUARTERS_FROM_FRONT_RIGHT[slot];
-  const seen = fromTheSide(turns, (round + 4) % 4);
-  const quarters = isOnTop(address) ? quartersBetween(address, to.address) : 0;
-  return afterU(seen, (4 - quarters) % 4);
+/**
+ * All solutions of up to `longer` turns over the shortest, nothing open that need not be: searched for one side, so that
+ * the others have the same turns in the same order.
+ */
+export function solutionsSeen(subject: Subject, longer: number): readonly (readonly Turn[])[] {
+  const step = stepOf(subject);
+  const usual = step.at(subject.address, step.usual) ?? subject;
+  const round = roundTo(usual, subject.side);
+  const { solutions } = step.solutions(round === undefined ? subject : usual, longer);
+  return solutions.map(({ turns }) => fromTheSide(turns, round ?? 0));
 }
+
+/** Turns that bring a case about and give none of `avoid` away. */
+export const setUpFor = (subject: Subject, avoid: readonly (readonly Turn[])[]): readonly Turn[] =>
+  stepOf(subject).setUp(subject, avoid, (longer) => solutionsSeen(subject, longer));

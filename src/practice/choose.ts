@@ -1,12 +1,15 @@
 /** The exercises of one paper: one from each shelf, then single ones changed until the whole is as hard as it should be. */
+import { prove } from '../cube/solves.ts';
+import type { Turn } from '../cube/turns.ts';
 import type { ExerciseKind } from '../lesson/practice.ts';
 import type { Problem } from '../lesson/problem.ts';
-import { areAlike, isSameCase, showsAnswer } from './clash.ts';
-import { type Desk, exerciseOf, type Group } from './desk.ts';
+import { isSameToStudents } from '../steps/subject.ts';
+import type { Exercise, SolveExercise } from './exercise.ts';
 import type { Candidate } from './kinds/kind.ts';
 import type { Random } from './random.ts';
-import { type Coverage, middleOf, ranked, type Shelf } from './selection.ts';
+import { middleOf, ranked, type Shelf, type Uses } from './selection.ts';
 import type { ProvedExercise } from './soundness.ts';
+import { exerciseOf, type Group, type Stock } from './stock.ts';
 
 export interface Chosen {
   readonly group: Group;
@@ -15,7 +18,7 @@ export interface Chosen {
   proved: ProvedExercise;
 }
 
-function tooFew({ kind, span, shelves, candidates }: Group, { request }: Desk, reason: string | undefined): Problem {
+function tooFew({ kind, span, shelves, candidates }: Group, { request }: Stock, reason: string | undefined): Problem {
   const { onlyAt } = request;
   return {
     code: 'practice-too-few',
@@ -30,29 +33,48 @@ function tooFew({ kind, span, shelves, candidates }: Group, { request }: Desk, r
 
 /** What chooses for one paper. */
 export interface Choosing {
-  readonly desk: Desk;
-  readonly coverage: { readonly paper: Coverage; readonly all: Coverage };
+  readonly stock: Stock;
+  readonly uses: { readonly paper: Uses; readonly all: Uses };
   /** By place on the paper, what the paper before has there. */
   readonly before: readonly Candidate[];
   readonly random: Random;
 }
 
+/** Exercises that print turns: what brings a case about or solves it in one is seen in another of the same case. */
+const WITH_TURNS: ReadonlySet<ExerciseKind> = new Set(['rule', 'picture', 'order', 'slip', 'solve', 'drill']);
+
+const isSameCase = (a: Candidate, b: Candidate): boolean => isSameToStudents(a.subject, b.subject);
+
 type One = Pick<Chosen, 'candidate' | 'proved'> & { readonly group: Pick<Group, 'kind'> };
 
-const itemOf = ({ group: { kind }, candidate }: Pick<One, 'group' | 'candidate'>) => ({ kind, candidate });
+const areAlike = (a: Pick<One, 'group' | 'candidate'>, b: Pick<One, 'group' | 'candidate'>): boolean =>
+  WITH_TURNS.has(a.group.kind) && WITH_TURNS.has(b.group.kind) && isSameCase(a.candidate, b.candidate);
+
+/** Solutions, and parts of some, among the choices. */
+const linesOf = (e: Exercise): (readonly Turn[])[] =>
+  e.form === 'choice' && (e.kind === 'slip' || e.kind === 'order')
+    ? e.options.flatMap((o) => (o.says === 'turns' ? [o.turns] : []))
+    : [];
+
+const isAnswered = ({ subject: { cube, goal } }: SolveExercise, by: Exercise): boolean =>
+  linesOf(by).some((turns) => prove(cube, turns, goal).verdict === 'solves');
+
+/** Whether one prints what solves the other as it stands. */
+const showsAnswer = (a: Exercise, b: Exercise): boolean =>
+  (a.form === 'solve' && isAnswered(a, b)) || (b.form === 'solve' && isAnswered(b, a));
 
 /** Whether an exercise may stand beside others of its paper: none is of its case, none shows its answer. */
 const isApart = (one: One, others: readonly One[]): boolean =>
   others.every((other) => !showsAnswer(one.proved.exercise, other.proved.exercise));
 const isOfNoOther = (one: Pick<One, 'group' | 'candidate'>, others: readonly One[]): boolean =>
-  others.every((other) => !areAlike(itemOf(one), itemOf(other)));
+  others.every((other) => !areAlike(one, other));
 
 const idOf = (kind: ExerciseKind, { key }: Candidate): string => `${kind} ${key}`;
 
 /** Where a shelf has none that goes with the rest of the paper, so many of the others are tried, the nearest first. */
 const NEAREST = 16;
 
-export function chooseAll(groups: readonly Group[], { desk, coverage, before, random }: Choosing): Chosen[] | Problem {
+export function chooseAll(groups: readonly Group[], { stock, uses, before, random }: Choosing): Chosen[] | Problem {
   const chosen: Chosen[] = [];
   for (const group of groups) {
     const used = new Set<string>();
@@ -64,23 +86,23 @@ export function chooseAll(groups: readonly Group[], { desk, coverage, before, ra
         for (const candidate of candidates) {
           if (isStrict && neighbour && isSameCase(candidate, neighbour)) continue;
           if (isStrict && !isOfNoOther({ group, candidate }, chosen)) continue;
-          const proved = exerciseOf(group.kind, candidate, desk);
+          const proved = exerciseOf(group.kind, candidate, stock);
           if (typeof proved === 'string') reason = proved;
           else if (!isStrict || isApart({ group, candidate, proved }, chosen))
             return { group, shelf, candidate, proved };
         }
         return undefined;
       };
-      const onShelf = ranked(shelf, coverage, not, random);
+      const onShelf = ranked(shelf, uses, not, random);
       const one =
         first(onShelf, true) ??
         first(nearest(group.candidates, shelf, not), true) ??
         first(onShelf, false) ??
-        first(ranked(group.candidates, coverage, not, random), false);
-      if (!one) return tooFew(group, desk, reason);
+        first(ranked(group.candidates, uses, not, random), false);
+      if (!one) return tooFew(group, stock, reason);
       used.add(one.candidate.key);
-      coverage.paper.add(one.candidate);
-      coverage.all.add(one.candidate);
+      uses.paper.add(one.candidate);
+      uses.all.add(one.candidate);
       chosen.push(one);
     }
   }
@@ -114,7 +136,7 @@ const isNear = (off: number, target: number): boolean => 100 * Math.abs(off) <= 
 const MOST_SWAPS = 60;
 
 /** Changes single items for others of their shelf, as long as that brings the whole nearer to the target. */
-export function balance(chosen: Chosen[], target: number, { desk, before }: Choosing): void {
+export function balance(chosen: Chosen[], target: number, { stock, before }: Choosing): void {
   for (let swaps = 0; swaps < MOST_SWAPS; swaps++) {
     const off = total(chosen) - target;
     if (isNear(off, target)) return;
@@ -128,7 +150,7 @@ export function balance(chosen: Chosen[], target: number, { desk, before }: Choo
         if (left >= least || used.has(idOf(group.kind, candidate))) continue;
         if (before[at] && isSameCase(before[at], candidate)) continue;
         if (!isOfNoOther({ group, candidate }, others)) continue;
-        const proved = exerciseOf(group.kind, candidate, desk);
+        const proved = exerciseOf(group.kind, candidate, stock);
         if (typeof proved === 'string' || !isApart({ group, candidate, proved }, others)) continue;
         least = left;
         best = { at, candidate, proved };

@@ -3,20 +3,17 @@
  * turn of the top.
  *
  * Doing: what the hands need for the recommended solution, as they do it (src/cube/search/hands.ts), cube turns and
- * regrips with it.
+ * regrips with it. Who leads with the left hand does all in a mirror, and so is measured in it.
  *
- * Seeing, ten points each unless said otherwise: a piece stuck in a slot (20 in a slot at the back); an own slot
- * that is not at the front right (20 at the back); the cross colour of a corner on top up, where nothing can be compared; a
- * piece turned wrongly in its own slot; a corner on top at the back (5); a further slot open; an exception of the lesson's
- * rules (20); each comparing of two colours before it is known which of the rules applies (5).
- *
- * Who leads with the left hand sees and does all in a mirror, and so is measured in it.
+ * Seeing: what the step says of the case; an exception of the lesson's rules (20); each comparing of two colours before it
+ * is known which of the rules applies (5).
  */
 
 import { costAsWritten, type HandModel } from '../cube/search/hands.ts';
 import { mirror, type Turn } from '../cube/turns.ts';
-import type { Slot } from '../steps/pair/slots.ts';
-import { type SeenPair, stuckSlot } from './seen-pair.ts';
+import type { Recognised } from '../lesson/recognition.ts';
+import { stepOf } from '../steps/steps.ts';
+import type { Subject } from '../steps/subject.ts';
 
 export interface Leading {
   readonly hand: 'right' | 'left';
@@ -36,41 +33,8 @@ export function doing(turns: readonly Turn[], { hand, model }: Leading): number 
   return points;
 }
 
-const EASIEST_SLOT = { right: 'FR', left: 'FL' } as const;
-const isBehind = (place: string): boolean => place.includes('B');
-
-function stuckPoints(place: SeenPair['corner']['place'] | SeenPair['edge']['place'], slot: Slot): number {
-  const stuck = stuckSlot(place, slot);
-  return stuck === undefined ? 0 : isBehind(stuck) ? 20 : 10;
-}
-
-const ownSlotPoints = (slot: Slot, { hand }: Leading): number =>
-  slot === EASIEST_SLOT[hand] ? 0 : isBehind(slot) ? 20 : 10;
-
-/** Points for finding and reading the edge. */
-export const seeingEdge = ({ edge, slot }: SeenPair, leading: Leading): number =>
-  stuckPoints(edge.place, slot) + ownSlotPoints(slot, leading);
-
-/** A pair with what the lesson's rules make of it: material.ts. */
-interface Recognised extends SeenPair {
-  readonly comparisons: number;
-  readonly isException: boolean;
-}
-
-/** Points for reading the whole pair. */
-export function seeing(s: Recognised, leading: Leading, open: readonly Slot[] = []): number {
-  const { corner, edge, slot } = s;
-  const onTop = corner.place.startsWith('U');
-  const turnedAtHome = corner.place === `D${slot}` && corner.cross !== 'D' ? 10 : 0;
-  return (
-    stuckPoints(corner.place, slot) +
-    stuckPoints(edge.place, slot) +
-    ownSlotPoints(slot, leading) +
-    (onTop && corner.cross === 'U' ? 10 : 0) +
-    (onTop && isBehind(corner.place) ? 5 : 0) +
-    turnedAtHome +
-    5 * s.comparisons +
-    (s.isException ? 20 : 0) +
-    10 * open.length
-  );
-}
+/** Points for reading the whole case. */
+export const seeing = (
+  { subject, comparisons, isException }: Recognised & { readonly subject: Subject },
+  { hand }: Leading,
+): number => stepOf(subject).practice.seeing(subject, hand) + 5 * comparisons + (isException ? 20 : 0);

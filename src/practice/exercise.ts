@@ -6,14 +6,14 @@ import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { ExerciseKind } from '../lesson/practice.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
-import type { Address } from '../steps/pair/address.ts';
-import type { PairGoal, Slot } from '../steps/pair/slots.ts';
+import type { AskedPiece } from '../steps/practice-part.ts';
 import type { Subject } from '../steps/subject.ts';
 
 /** What a choice says. */
 export type Option =
   | { readonly says: 'turns'; readonly turns: readonly Turn[] }
-  | { readonly says: 'word'; readonly word: 'like' | 'unlike' | 'good' | 'bad' }
+  /** An answer of one of the step's own questions. */
+  | { readonly says: 'word'; readonly word: string }
   /** A row of the lesson's table of rules, said so that it stands alone. */
   | { readonly says: 'rule'; readonly rule: ProvedLessonRule };
 
@@ -23,15 +23,9 @@ interface Common {
   readonly key: string;
   /** In points: see difficulty.ts. */
   readonly difficulty: number;
-  /** On a solved cube, or any whose first two layers are. */
+  /** On a cube where all that the case is set up on is solved. */
   readonly setup: readonly Turn[];
-  readonly slot: Slot;
-  /** Slots that need not be solved beside the pair's own and those with a stuck piece. */
-  readonly open: readonly Slot[];
-  readonly address: Address;
   /** After the set-up, from a solved cube. */
-  readonly cube: Cube;
-  readonly goal: PairGoal;
   readonly subject: Subject;
 }
 
@@ -60,14 +54,14 @@ export interface ChoiceExercise extends Common {
 
 export interface PlaceExercise extends Common {
   readonly form: 'place';
-  readonly piece: 'corner' | 'edge';
+  readonly asked: AskedPiece;
   /** Done after the set-up. */
   readonly turns: readonly Turn[];
   /** The cube after them. */
   readonly after: Cube;
   /** Where the piece is then, as the viewer names places. */
   readonly at: Place;
-  /** Where its telling sticker looks: the cross colour of a corner, the first of its own slot's two faces of an edge. */
+  /** Where its telling sticker looks: the one that is up or down at home, else the one in front or behind. */
   readonly faces: Face;
 }
 

@@ -4,17 +4,15 @@ import type { Level, PracticeRequest } from '../lesson/practice.ts';
 import type { Problem, Span } from '../lesson/problem.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { listed } from '../text/likely.ts';
-import { CHECK_WORDS } from './check-words.ts';
+import { CHECK_WORDS } from './check-word.ts';
 import { balance, type Choosing, chooseAll, givenAway, total } from './choose.ts';
-import { type Desk, deskOf, groupsOf } from './desk.ts';
 import type { Exercise } from './exercise.ts';
 import type { Candidate } from './kinds/kind.ts';
 import { isLettered, lettering } from './lettering.ts';
-import { paperCode } from './paper-code.ts';
-import { randomFor } from './random.ts';
-import { Coverage, targetOf } from './selection.ts';
-import { startSetUps } from './set-ups.ts';
+import { hashOf, randomFor } from './random.ts';
+import { targetOf, Uses } from './selection.ts';
 import type { ProvedExercise } from './soundness.ts';
+import { groupsOf, type Stock, stockOf } from './stock.ts';
 
 export interface Student {
   /** Printed at the top of the paper; undefined: nothing is. */
@@ -76,6 +74,26 @@ const shown = ({ span }: PracticeRequest, code: string, [by, of]: readonly [numb
   hint: 'teach more cases, or ask for fewer exercises, so that there is more to choose from',
 });
 
+/** No letter or digit that looks like another: no 0 O Q D, 1 I L J, 2 Z, 5 S, 8 B, U V. */
+const CODE_ALPHABET = '34679ACEFGHKMNPRTWXY';
+const CODE_LENGTH = 3;
+export const PAPER_CODES: number = CODE_ALPHABET.length ** CODE_LENGTH;
+/** No common factor with their number: as many papers have codes of their own, and neighbours' do not look alike. */
+const STRIDE = 3_089;
+
+/**
+ * The short name of a paper, for its foot and its key: it says which paper it is and nothing of whose. `position` from 0. Of one lesson and seed no two codes are the same, up to PAPER_CODES of them.
+ */
+export function paperCode(lesson: string, seed: number, position: number): string {
+  let n = (hashOf(`${seed}/${lesson}`) + position * STRIDE) % PAPER_CODES;
+  let code = '';
+  for (let i = 0; i < CODE_LENGTH; i++) {
+    code += CODE_ALPHABET[n % CODE_ALPHABET.length]!;
+    n = Math.floor(n / CODE_ALPHABET.length);
+  }
+  return code;
+}
+
 export interface Papers {
   readonly papers: readonly PracticePaper[];
   /** With an error among them the papers are not whole. */
@@ -86,20 +104,19 @@ export interface Papers {
 export function makePapers(request: PracticeRequest, students: readonly Student[]): Papers {
   const papers: PracticePaper[] = [];
   const problems: Problem[] = [];
-  const desks = new Map<ProvedLesson, Desk>();
-  const setUps = startSetUps();
-  const all = new Coverage();
+  const stocks = new Map<ProvedLesson, Stock>();
+  const all = new Uses();
   const wordList = request.words ?? CHECK_WORDS;
   const wordsUsed = new Map<string, number>();
   let before: readonly Candidate[] = [];
   for (const [position, student] of students.entries()) {
-    const desk =
-      desks.get(student.proved) ??
-      deskOf(student.proved, student.earlier ?? [], student.proved.lesson.practice ?? request, setUps);
-    desks.set(student.proved, desk);
-    const groups = groupsOf(desk, student.level ?? request.level);
+    const stock =
+      stocks.get(student.proved) ??
+      stockOf(student.proved, student.earlier ?? [], student.proved.lesson.practice ?? request);
+    stocks.set(student.proved, stock);
+    const groups = groupsOf(stock, student.level ?? request.level);
     const random = randomFor(request.seed, 'paper', position);
-    const choosing: Choosing = { desk, coverage: { paper: new Coverage(), all }, before, random };
+    const choosing: Choosing = { stock, uses: { paper: new Uses(), all }, before, random };
     const chosen = chooseAll(groups, choosing);
     if ('code' in chosen) return { papers, problems: [...problems, chosen] };
     const target = targetOf(groups.flatMap((g) => g.shelves));
@@ -125,9 +142,9 @@ export function makePapers(request: PracticeRequest, students: readonly Student[
       target,
     };
     if (100 * Math.abs(paper.difficulty - target) > MOST_OFF * target) problems.push(uneven(request, paper));
-    const [pair] = givenAway(chosen);
-    if (pair && !problems.some(({ code }) => code === 'practice-shown'))
-      problems.push(shown(request, paper.code, pair));
+    const [given] = givenAway(chosen);
+    if (given && !problems.some(({ code }) => code === 'practice-shown'))
+      problems.push(shown(request, paper.code, given));
     papers.push(paper);
     before = chosen.map((one) => one.candidate);
   }

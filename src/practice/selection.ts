@@ -5,7 +5,7 @@
  */
 
 import type { Level } from '../lesson/practice.ts';
-import { slotOfPlace } from '../steps/pair/slots.ts';
+import { stepOf } from '../steps/steps.ts';
 import type { Candidate } from './kinds/kind.ts';
 import type { Random } from './random.ts';
 
@@ -39,27 +39,28 @@ export function shelvesOf(candidates: readonly Candidate[], level: Level, count:
   });
 }
 
-/** How often each thing taught has been practised, on this paper and on all. */
-export class Coverage {
+/** How often each thing taught is used, on one paper or on all. */
+export class Uses {
   readonly #used = new Map<string, number>();
 
   /** Less is better: what a candidate would repeat. */
   repeats(candidate: Candidate): number {
-    const weights = featuresOf(candidate);
-    return weights.reduce((sum, [feature, weight]) => sum + weight * (this.#used.get(feature) ?? 0), 0);
+    const weights = spreadOf(candidate);
+    return weights.reduce((sum, [thing, weight]) => sum + weight * (this.#used.get(thing) ?? 0), 0);
   }
 
   add(candidate: Candidate): void {
-    for (const [feature] of featuresOf(candidate)) this.#used.set(feature, (this.#used.get(feature) ?? 0) + 1);
+    for (const [thing] of spreadOf(candidate)) this.#used.set(thing, (this.#used.get(thing) ?? 0) + 1);
   }
 }
 
 /** What is to be spread evenly, the case first. */
-const featuresOf = ({ seen }: Candidate): readonly (readonly [feature: string, weight: number])[] => [
-  [`case ${seen.caseText}`, 8],
-  [`slot ${seen.slot}`, 2],
-  [`corner ${slotOfPlace(seen.corner.place) ?? 'top'}`, 1],
-  [`edge ${slotOfPlace(seen.edge.place) ?? 'top'}`, 1],
+const spreadOf = ({ subject }: Candidate): readonly (readonly [thing: string, weight: number])[] => [
+  [`case ${subject.caseAddress}`, 8],
+  [`side ${subject.side}`, 2],
+  ...stepOf(subject)
+    .practice.spread(subject)
+    .map((thing) => [thing, 1] as const),
 ];
 
 /** A repeat on one paper is worse than one among all papers. */
@@ -68,7 +69,7 @@ const ON_ONE_PAPER = 16;
 /** The candidates of a shelf, the best for this paper first; those of `not` are left out. */
 export function ranked(
   shelf: Shelf,
-  { paper, all }: { readonly paper: Coverage; readonly all: Coverage },
+  { paper, all }: { readonly paper: Uses; readonly all: Uses },
   not: ReadonlySet<string>,
   random: Random,
 ): Candidate[] {

@@ -2,10 +2,10 @@
 
 import { writeTurns } from '../cube/turns.ts';
 import { STRAIGHT } from '../cube/view.ts';
-import { goalAt, writeAddress } from '../steps/pair/address.ts';
-import { doSetUp } from '../steps/pair/set-up.ts';
+import { isFault } from '../steps/step.ts';
+import { stepOf } from '../steps/steps.ts';
 import type { Exercise } from './exercise.ts';
-import { KINDS } from './kinds/kinds.ts';
+import { kindNamed } from './kinds/kinds.ts';
 
 export type Soundness = { readonly sound: ProvedExercise } | { readonly unsound: string };
 
@@ -24,21 +24,18 @@ export class ProvedExercise {
   }
 
   static prove(exercise: Exercise): Soundness {
-    const reason = unsoundSetUp(exercise) ?? KINDS[exercise.kind].unsound(exercise);
+    const reason = unsoundSetUp(exercise) ?? kindNamed(exercise.kind).unsound(exercise);
     return reason === undefined ? { sound: new ProvedExercise(exercise) } : { unsound: reason };
   }
 }
 
-/** What every exercise has to be: a set-up that gives the case, from any cube with two layers solved. */
-function unsoundSetUp(exercise: Exercise): string | undefined {
-  const { setup, slot, open, address } = exercise;
-  // Done with nothing open but what the case opens: the slots named open are as good as solved before it.
-  const done = doSetUp(setup, slot, []);
-  if ('fault' in done) return `the set-up ${writeTurns(setup)} gives no case: ${done.fault}`;
-  if (done.cube.view !== STRAIGHT) return `the set-up ${writeTurns(setup)} ends in another hold`;
-  if (writeAddress(done.address) !== writeAddress(address)) {
-    return `the set-up ${writeTurns(setup)} gives ${writeAddress(done.address)}, not ${writeAddress(address)}`;
-  }
-  const { kept } = goalAt(address, slot, open);
-  return kept.join() === exercise.goal.kept.join() ? undefined : 'the slots said to be kept are not those that can be';
+/** What every exercise has to be: a set-up that gives the case, from any cube on which all that it stands on is solved. */
+function unsoundSetUp({ setup, subject }: Exercise): string | undefined {
+  const turns = writeTurns(setup);
+  const done = stepOf(subject).after(setup, subject.where);
+  if (isFault(done)) return `the set-up ${turns} gives no case: ${done.fault}`;
+  if (done.cube.view !== STRAIGHT) return `the set-up ${turns} ends in another hold`;
+  if (done.address !== subject.address) return `the set-up ${turns} gives ${done.address}, not ${subject.address}`;
+  const isSame = done.goal.base.join() === subject.goal.base.join();
+  return isSame ? undefined : 'what is said to stay solved is not what can';
 }

@@ -9,15 +9,15 @@ import { positionAt } from '../lesson/source.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { writeCondition } from '../rules/conditions.ts';
-import { writeAddress } from '../steps/pair/address.ts';
-import { caseOf, familyOf } from '../steps/pair/cases.ts';
 import { phasesOf } from '../steps/pair/phases.ts';
+import { asPair } from '../steps/pair/subject.ts';
 import type { Making } from './making.ts';
-import { itemId, optionText, rightLetters, shorterId, shorterOf, textsOf } from './practice-texts.ts';
+import { itemId, optionText, paperMaking, rightLetters, shorterId, shorterOf } from './practice-texts.ts';
 
 function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
   const { lesson, rules } = paper.student.proved;
-  const { slot, goal, setup, address } = item.exercise;
+  const { setup, subject } = item.exercise;
+  const { at, side } = asPair(subject);
   return {
     id: itemId(paper, item),
     file: lesson.source.file,
@@ -26,9 +26,8 @@ function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
     ...schemeField(lesson.scheme),
     setup: writeTurns(setup, wide),
     cross: lesson.colours.D,
-    pair: slot,
-    kept: goal.kept,
-    ...ruleField(rules, address, slot),
+    ...(subject.claim() as Pick<SolutionClaim, 'pair' | 'kept'>),
+    ...ruleField(rules, at, side),
   };
 }
 
@@ -36,20 +35,21 @@ function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
 function solutionClaims(paper: PracticePaper, item: PaperItem, e: SolveExercise, making: Making): SolutionClaim[] {
   const common = commonOf(paper, item, making);
   const shortest = lengthOf(e.shortest);
+  const subject = asPair(e.subject);
   return [e.recommended, ...shorterOf(e)].map((turns, i) => ({
     ...common,
     id: i === 0 ? common.id : shorterId(common.id),
     kind: 'solution',
     solution: writeTurns(turns, making.wide),
-    address: writeAddress(e.address),
-    case: writeAddress(caseOf(e.address)),
-    family: familyOf(e.address),
+    address: subject.address,
+    case: subject.caseAddress,
+    family: subject.family,
     verdict: 'solves',
     broken: [],
     length: lengthOf(turns),
     shortest,
     proved: true,
-    ...phaseClaims(phasesOf(e.cube, turns, e.goal, paper.student.proved.lesson.triggers), making.wide),
+    ...phaseClaims(phasesOf(subject.cube, turns, subject.goal, paper.student.proved.lesson.triggers), making.wide),
   }));
 }
 
@@ -63,7 +63,7 @@ function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, m
     ...commonOf(paper, item, making),
     kind: 'choice',
     asks: e.kind as ChoiceClaim['asks'],
-    options: item.order.map((i) => optionText(e.options[i]!, textsOf(paper, making))),
+    options: item.order.map((i) => optionText(item, e, i, paperMaking(paper, making))),
     letters: item.letters,
     answer: rightLetters(item),
     ...(e.kind === 'rule' && { sees: item.order.map((i) => seesOf(e.options[i]!)) }),
@@ -83,7 +83,7 @@ function placeClaim(paper: PracticePaper, item: PaperItem, e: PlaceExercise, mak
     options: [],
     letters: [],
     answer: `${e.at}:${e.faces}`,
-    piece: e.piece,
+    piece: e.asked.name as 'corner' | 'edge',
     turns: writeTurns(e.turns, making.wide),
   };
 }

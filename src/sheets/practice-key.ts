@@ -1,25 +1,28 @@
 /** The key to a practice paper: letters and why, recommended solutions, and what the cube looks like after them. */
-import { afterTurns, pieceOf } from '../cube/cube.ts';
+import { afterTurns, homeSpot } from '../cube/cube.ts';
+import { faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
-import type { ExerciseKind } from '../lesson/practice.ts';
+import { isShared, type SharedKind } from '../lesson/practice.ts';
 import type { PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
-import { cornerOfSlot, edgeOfSlot } from '../steps/pair/slots.ts';
+import { stepOf } from '../steps/steps.ts';
 import { drawPlace } from '../svg/draw-place.ts';
 import { drawWhole } from '../svg/draw-whole.ts';
-import type { Look } from '../svg/marks.ts';
 import type { Making } from './making.ts';
 import { plainText, printedTurns } from './phrases.ts';
 import {
   drawnOnce,
   itemId,
-  lookOf,
+  kindWords,
+  openLines,
   optionSpans,
+  type PaperMaking,
+  paperMaking,
   rightLetters,
   shorterId,
   shorterOf,
-  textsOf,
+  stepWords,
 } from './practice-texts.ts';
 import { grey, line, plain, strong } from './texts.ts';
 
@@ -29,9 +32,7 @@ const PICTURE = mm(22);
 /** Answers of a word or a line stand closer than those with pictures. */
 const NARROW = { columns: 3, least: mm(54) } as const;
 const BROAD = { columns: 2, least: mm(75) } as const;
-const COLUMNS: Readonly<Record<ExerciseKind, { readonly columns: number; readonly least: number }>> = {
-  likeness: NARROW,
-  edge: NARROW,
+const COLUMNS: Readonly<Record<SharedKind, { readonly columns: number; readonly least: number }>> = {
   rule: BROAD,
   picture: NARROW,
   order: NARROW,
@@ -41,15 +42,9 @@ const COLUMNS: Readonly<Record<ExerciseKind, { readonly columns: number; readonl
   drill: NARROW,
 };
 
-interface Desk {
-  readonly paper: PracticePaper;
-  readonly making: Making;
-  readonly look: Look;
-}
-
 const stack = (children: readonly Block[], gap = 0): Block => ({ kind: 'stack', keep: true, gap, children });
 
-const setUpSpans = ({ exercise }: PaperItem, { making }: Desk): Span[] => [
+const setUpSpans = ({ exercise }: PaperItem, { making }: PaperMaking): Span[] => [
   grey(`${making.words.practice.setUp} `),
   { kind: 'turns', turns: printedTurns(exercise.setup, making) },
 ];
@@ -57,19 +52,18 @@ const setUpSpans = ({ exercise }: PaperItem, { making }: Desk): Span[] => [
 const numberSpan = ({ number }: PaperItem): Span => grey(`${number}\u00a0\u00a0`);
 
 /** One line of letters, one of the set-up, so that it can be tried. */
-function choice(item: PaperItem, desk: Desk): Block {
+function choice(item: PaperItem, of: PaperMaking): Block {
   const { exercise } = item;
   if (exercise.form !== 'choice') return stack([]);
-  const { making } = desk;
   const answer: Span[] = exercise.slip
-    ? slipSpans(item, desk)
-    : exercise.right.flatMap((i) => optionSpans(exercise.options[i]!, textsOf(desk.paper, making)));
+    ? slipSpans(item, of)
+    : exercise.right.flatMap((i) => optionSpans(item, exercise, i, of));
   const head = [numberSpan(item), strong(rightLetters(item)), plain('\u00a0\u00a0\u00a0'), ...answer];
   const isSetUpTheAnswer = exercise.kind === 'picture';
-  return stack([line('body', ...head), ...(isSetUpTheAnswer ? [] : [line('note', ...setUpSpans(item, desk))])]);
+  return stack([line('body', ...head), ...(isSetUpTheAnswer ? [] : [line('note', ...setUpSpans(item, of))])]);
 }
 
-function slipSpans({ exercise }: PaperItem, { making }: Desk): Span[] {
+function slipSpans({ exercise }: PaperItem, { making }: PaperMaking): Span[] {
   if (exercise.form !== 'choice' || !exercise.slip) return [];
   const { at, was, now } = exercise.slip;
   const [before, between] = making.words.practice.slipAnswer(at);
@@ -87,27 +81,29 @@ const withPicture = (picture: Block, text: Block): Block => ({
 });
 
 /** Where the telling sticker of a piece looks, in words. */
-function placeWords({ piece, slot, at, faces }: PlaceExercise, { making, look }: Desk): string {
-  const colour = piece === 'corner' ? look.colours.D : look.colours[slot[0] as 'F'];
-  return making.words.drawing.piece(piece, { at: 'elsewhere', place: at }, colour, faces);
+function placeWords({ subject, asked, at, faces }: PlaceExercise, { making, look }: PaperMaking): string {
+  const home = homeSpot(asked.piece);
+  const colour = look.colours[at.length === 3 ? faceOfCornerSpot(home) : faceOfEdgeSpot(home)];
+  return stepOf(subject).practice.pieceSaid({ name: asked.name, at, colour, faces }, making.words);
 }
 
-function place(item: PaperItem, exercise: PlaceExercise, desk: Desk): Block {
-  const words = placeWords(exercise, desk);
-  const piece = pieceOf(exercise.piece === 'corner' ? cornerOfSlot(exercise.slot) : edgeOfSlot(exercise.slot));
-  const scene = drawnOnce(exercise, 'place', desk.look, () => drawPlace(exercise.after, piece, desk.look, words));
+function place(item: PaperItem, exercise: PlaceExercise, of: PaperMaking): Block {
+  const words = placeWords(exercise, of);
+  const scene = drawnOnce(exercise, 'place', of.look, () =>
+    drawPlace(exercise.after, exercise.asked.piece, of.look, words),
+  );
   const text = stack([
     line('body', numberSpan(item)),
     line('note', plain(words)),
-    line('note', ...setUpSpans(item, desk)),
+    line('note', ...setUpSpans(item, of)),
   ]);
   return withPicture({ kind: 'figure', scene, width: PICTURE }, text);
 }
 
-function solution(item: PaperItem, exercise: SolveExercise, desk: Desk): Block {
-  const { making, look, paper } = desk;
+function solution(item: PaperItem, exercise: SolveExercise, of: PaperMaking): Block {
+  const { making, look, paper } = of;
   const { handout, practice } = making.words;
-  const { recommended, setup, cube, open } = exercise;
+  const { recommended, setup, subject } = exercise;
   const id = itemId(paper, item);
   const solved = (label: string, list: readonly Turn[], claim: string): Block => {
     const length = lengthOf(list);
@@ -121,27 +117,27 @@ function solution(item: PaperItem, exercise: SolveExercise, desk: Desk): Block {
     { kind: 'turns', label: handout.setUp, groups: [{ turns: printedTurns(setup, making) }] },
     solved(practice.recommended, recommended, id),
     ...shorter.map((turns) => solved(practice.shortest, turns, shorterId(id))),
-    ...(open.length > 0 ? [line('note', plain(handout.open(open)))] : []),
+    ...openLines(item, making, plain),
   ]);
   if (exercise.kind === 'drill') return text;
-  const scene = drawnOnce(exercise, 'after', look, () => drawWhole(afterTurns(cube, recommended), look));
+  const scene = drawnOnce(exercise, 'after', look, () => drawWhole(afterTurns(subject.cube, recommended), look));
   return withPicture({ kind: 'figure', scene, width: PICTURE }, text);
 }
 
-function answer(item: PaperItem, desk: Desk): Block {
+function answer(item: PaperItem, of: PaperMaking): Block {
   const { exercise } = item;
   switch (exercise.form) {
     case 'solve':
-      return solution(item, exercise, desk);
+      return solution(item, exercise, of);
     case 'place':
-      return { ...place(item, exercise, desk), claims: [itemId(desk.paper, item)] };
+      return { ...place(item, exercise, of), claims: [itemId(of.paper, item)] };
     case 'choice':
-      return { ...choice(item, desk), claims: [itemId(desk.paper, item)] };
+      return { ...choice(item, of), claims: [itemId(of.paper, item)] };
   }
 }
 
 export function practiceKey(paper: PracticePaper, making: Making): Sheet {
-  const desk: Desk = { paper, making, look: lookOf(paper, making) };
+  const of = paperMaking(paper, making);
   const { practice, handout, language } = making.words;
   const { lesson } = paper.student.proved;
   const title = practice.keyTitle(plainText(lesson.title, making));
@@ -151,12 +147,24 @@ export function practiceKey(paper: PracticePaper, making: Making): Sheet {
     const items = paper.items.filter((i) => i.exercise.kind === kind);
     const isSolving = items.some((i) => i.exercise.form === 'solve');
     return [
-      { kind: 'text', role: 'H2', style: 'heading', spans: [plain(practice.kinds[kind].title)], keepWithNext: true },
+      {
+        kind: 'text',
+        role: 'H2',
+        style: 'heading',
+        spans: [plain(kindWords(items[0]!, making).title)],
+        keepWithNext: true,
+      },
       ...(isSolving && kind === 'solve'
-        ? [{ ...line('note', plain(practice.common)), keepWithNext: true } as Block]
+        ? [{ ...line('note', plain(stepWords(items[0]!, making).common)), keepWithNext: true } as Block]
         : []),
       { kind: 'space', height: mm(1) },
-      { kind: 'grid', ...COLUMNS[kind], gap: GAP, rowGap: mm(3), cells: items.map((i) => answer(i, desk)) },
+      {
+        kind: 'grid',
+        ...(isShared(kind) ? COLUMNS[kind] : NARROW),
+        gap: GAP,
+        rowGap: mm(3),
+        cells: items.map((i) => answer(i, of)),
+      },
       { kind: 'space', height: mm(4) },
     ];
   });

@@ -2,19 +2,29 @@
 
 import type { Turn } from '../cube/turns.ts';
 import { type Block, type GridBlock, mm, type Sheet, type TurnsBlock } from '../layout/blocks.ts';
-import type { ExerciseKind } from '../lesson/practice.ts';
+import { type ExerciseKind, isShared } from '../lesson/practice.ts';
 import type { ChoiceExercise } from '../practice/exercise.ts';
 import { isLettered } from '../practice/lettering.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { drawHold } from '../svg/draw-hold.ts';
 import { drawBlank } from '../svg/draw-place.ts';
-import type { Look } from '../svg/marks.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import type { Scene } from '../svg/scene.ts';
 import { clubLine, headRule, headToFill } from './heading.ts';
 import type { Making } from './making.ts';
 import { plainText, printedTurns, signsOf } from './phrases.ts';
-import { drawnOnce, itemId, lookOf, numberOf, optionSpans, pictureOf, textsOf } from './practice-texts.ts';
+import {
+  drawnOnce,
+  itemId,
+  kindWords,
+  numberOf,
+  openLines,
+  optionSpans,
+  type PaperMaking,
+  paperMaking,
+  pictureOf,
+  stepWords,
+} from './practice-texts.ts';
 import { grey, line, plain, strong } from './texts.ts';
 
 const GAP = mm(7);
@@ -37,15 +47,9 @@ const WRITE_LINES = 2;
 /** Rows of a drill between two breaks. */
 const ROWS_TO_A_BREAK = 3;
 
-interface Desk {
-  readonly paper: PracticePaper;
-  readonly making: Making;
-  readonly look: Look;
-}
-
 const figure = (scene: Scene, width: number): Block => ({ kind: 'figure', scene, width });
 
-const turns = (list: readonly Turn[], { making }: Desk, label?: string): TurnsBlock => ({
+const turns = (list: readonly Turn[], { making }: PaperMaking, label?: string): TurnsBlock => ({
   kind: 'turns',
   groups: [{ turns: printedTurns(list, making) }],
   ...(label !== undefined && { label }),
@@ -76,25 +80,19 @@ const beside = (left: Block, width: number, right: Block): Block => ({
 });
 
 /** Of the lesson as it is for the student. */
-const shownOnce = (what: string, { paper, look }: Desk, draw: () => Scene): Scene =>
+const shownOnce = (what: string, { paper, look }: PaperMaking, draw: () => Scene): Scene =>
   drawnOnce(paper.student.proved, what, look, draw);
 
-const blankFor = (piece: 'corner' | 'edge', desk: Desk): Scene =>
-  shownOnce(`blank ${piece}`, desk, () => drawBlank(desk.look, desk.making.words.practice.drawing.blank(piece)));
-
 /** Each choice on a line, its letter first. */
-const choices = ({ options }: ChoiceExercise, { order, letters }: PaperItem, { paper, making }: Desk): Block[] =>
-  order.map((option, i) => ({
+const choices = (e: ChoiceExercise, item: PaperItem, of: PaperMaking): Block[] =>
+  item.order.map((option, i) => ({
     kind: 'columns',
     gap: 0,
     columns: [
-      { width: LETTER, child: line('body', strong(letters[i]!)) },
+      { width: LETTER, child: line('body', strong(item.letters[i]!)) },
       {
         width: { share: 1 },
-        child: line(
-          options[option]!.says === 'rule' ? 'note' : 'body',
-          ...optionSpans(options[option]!, textsOf(paper, making)),
-        ),
+        child: line(e.options[option]!.says === 'rule' ? 'note' : 'body', ...optionSpans(item, e, option, of)),
       },
     ],
   }));
@@ -106,51 +104,48 @@ const sideBySide = (blocks: readonly Block[]): Block => ({
   columns: blocks.map((child) => ({ width: { share: 1 }, child })),
 });
 
-function panel(item: PaperItem, desk: Desk): Block {
+function panel(item: PaperItem, of: PaperMaking): Block {
   const { exercise } = item;
-  const { words } = desk.making;
-  const picture = pictureOf(item, desk.look);
+  const { words } = of.making;
+  const picture = pictureOf(item, of.look);
   if (exercise.form === 'solve') {
-    const open: Block[] = exercise.open.length > 0 ? [line('note', strong(words.handout.open(exercise.open)))] : [];
+    const open = openLines(item, of.making, strong);
     const lines = Array.from({ length: WRITE_LINES }, (): Block => ({ kind: 'write-line', label: '' }));
-    const right = [numberOf(item), turns(exercise.setup, desk, words.handout.setUp), ...open, ...lines];
+    const right = [numberOf(item), turns(exercise.setup, of, words.handout.setUp), ...open, ...lines];
     return beside(figure(picture, PICTURE), PICTURE, stack(right, 0));
   }
   if (exercise.form === 'place') {
+    const { name } = exercise.asked;
+    const { mark, blank } = stepWords(item, of.making).pieces[name]!;
+    const empty = shownOnce(`blank ${name}`, of, () => drawBlank(of.look, blank));
     return stack([
       numberOf(item),
-      sideBySide([figure(picture, LARGE_PICTURE), figure(blankFor(exercise.piece, desk), LARGE_PICTURE)]),
-      turns(exercise.turns, desk, words.practice.mark(exercise.piece)),
+      sideBySide([figure(picture, LARGE_PICTURE), figure(empty, LARGE_PICTURE)]),
+      turns(exercise.turns, of, mark),
     ]);
   }
-  const options = choices(exercise, item, desk);
+  const options = choices(exercise, item, of);
   const inOrder = exercise.right.length > 1;
   const boxes = inOrder ? exercise.right.length : exercise.slip ? words.practice.slipHeads.length : 1;
   const head = numberAndBoxes(item, boxes, exercise.slip && words.practice.slipHeads);
   if (exercise.options.every((o) => o.says === 'word')) {
     return stack([head, figure(picture, PICTURE), sideBySide(options)]);
   }
-  const setUp = exercise.kind === 'picture' ? [] : [turns(exercise.setup, desk, words.handout.setUp)];
+  const setUp = exercise.kind === 'picture' ? [] : [turns(exercise.setup, of, words.handout.setUp)];
   return beside(figure(picture, CHOICE_PICTURE), CHOICE_PICTURE, stack([head, ...setUp, ...options]));
 }
 
 /** How many panels of a kind stand beside each other, and the least width of one. */
-const COLUMNS: Readonly<Record<Exclude<ExerciseKind, 'drill'>, Pick<GridBlock, 'columns' | 'least'>>> = {
-  likeness: { columns: 4, least: mm(36) },
-  edge: { columns: 4, least: mm(36) },
+function columnsOf({ exercise: { kind } }: PaperItem): Pick<GridBlock, 'columns' | 'least'> {
   // Rules are sentences: each on a line.
-  rule: { columns: 1, least: mm(80) },
-  picture: { columns: 2, least: mm(80) },
-  order: { columns: 2, least: mm(80) },
-  place: { columns: 2, least: mm(80) },
-  slip: { columns: 2, least: mm(80) },
-  solve: { columns: 2, least: mm(80) },
-};
+  if (kind === 'rule') return { columns: 1, least: mm(80) };
+  return isShared(kind) ? { columns: 2, least: mm(80) } : { columns: 4, least: mm(36) };
+}
 
 /** Text beside boxes, lowered to their middle. */
 const lowered = (child: Block, by: number): Block => stack([{ kind: 'space', height: by }, child], 0);
 
-function drillRow(item: PaperItem, desk: Desk, isFirst: boolean): Block {
+function drillRow(item: PaperItem, of: PaperMaking, isFirst: boolean): Block {
   const heads = isFirst ? Array.from({ length: TIMES }, (_, i) => String(i + 1)) : [];
   const boxes: Block = { kind: 'boxes', count: TIMES, width: TIME_BOX, height: BOX, heads };
   const row: Block = {
@@ -158,23 +153,23 @@ function drillRow(item: PaperItem, desk: Desk, isFirst: boolean): Block {
     gap: mm(3),
     columns: [
       { width: mm(6), child: lowered(numberOf(item), mm(5)) },
-      { width: SMALL_PICTURE, child: figure(pictureOf(item, desk.look), SMALL_PICTURE) },
-      { width: { share: 1 }, child: lowered(turns(item.exercise.setup, desk), mm(5)) },
+      { width: SMALL_PICTURE, child: figure(pictureOf(item, of.look), SMALL_PICTURE) },
+      { width: { share: 1 }, child: lowered(turns(item.exercise.setup, of), mm(5)) },
       { width: TIMES * TIME_BOX, child: lowered(boxes, isFirst ? 0 : mm(3.6)) },
     ],
   };
-  return { ...row, claims: [itemId(desk.paper, item)] };
+  return { ...row, claims: [itemId(of.paper, item)] };
 }
 
 /** Three rows stand together on a page, the numbers of the times over the first; then a break. */
-function drill(items: readonly PaperItem[], desk: Desk): Block[] {
-  const { rest, strain } = desk.making.words.practice;
+function drill(items: readonly PaperItem[], of: PaperMaking): Block[] {
+  const { rest, strain } = of.making.words.practice;
   const starts = items.map((_, i) => i).filter((i) => i % ROWS_TO_A_BREAK === 0);
   const groups = starts.map((start): Block => {
     const some = items.slice(start, start + ROWS_TO_A_BREAK);
     const isLast = start + ROWS_TO_A_BREAK >= items.length;
     return stack([
-      ...some.map((item, i) => drillRow(item, desk, i === 0)),
+      ...some.map((item, i) => drillRow(item, of, i === 0)),
       ...(isLast ? [] : [line('note', grey(rest)), { kind: 'space', height: mm(2) } as const]),
     ]);
   });
@@ -186,22 +181,22 @@ function drill(items: readonly PaperItem[], desk: Desk): Block[] {
 }
 
 /** Items of one kind under one heading. */
-function section(kind: ExerciseKind, items: readonly PaperItem[], desk: Desk): Block[] {
-  const { title, ask } = desk.making.words.practice.kinds[kind];
+function section(kind: ExerciseKind, items: readonly PaperItem[], of: PaperMaking): Block[] {
+  const { title, ask } = kindWords(items[0]!, of.making);
   const head: Block[] = [
     { kind: 'text', role: 'H2', style: 'heading', spans: [plain(title)], keepWithNext: true },
     { kind: 'text', role: 'P', style: 'note', spans: [plain(ask)], keepWithNext: true },
   ];
   const body: Block[] =
     kind === 'drill'
-      ? drill(items, desk)
+      ? drill(items, of)
       : [
           {
             kind: 'grid',
             gap: GAP,
             rowGap: ROW_GAP,
-            ...COLUMNS[kind],
-            cells: items.map((item) => ({ ...panel(item, desk), claims: [itemId(desk.paper, item)] })),
+            ...columnsOf(items[0]!),
+            cells: items.map((item) => ({ ...panel(item, of), claims: [itemId(of.paper, item)] })),
           },
         ];
   return [...head, { kind: 'space', height: mm(2) }, ...body, { kind: 'space', height: mm(5) }];
@@ -219,7 +214,7 @@ function numbersIn(items: readonly PaperItem[]): string {
 }
 
 /** A box for each letter of the check words, the number of its item over it. */
-function checkWord({ paper, making }: Desk): Block[] {
+function checkWord({ paper, making }: PaperMaking): Block[] {
   const { checkWords, items } = paper;
   if (checkWords.length === 0) return [];
   const lettered = items.filter((i) => isLettered(i.exercise));
@@ -246,10 +241,11 @@ function checkWord({ paper, making }: Desk): Block[] {
 }
 
 /** Club, course and paper over the title, lines for name and date beside it, the hold below. */
-function head(desk: Desk): Block[] {
-  const { paper, making, look } = desk;
+function head(of: PaperMaking): Block[] {
+  const { paper, making, look } = of;
   const { lesson } = paper.student.proved;
   const { handout, practice } = making.words;
+  const { start } = stepWords(paper.items[0]!, making);
   const whose = [practice.paper(paper.code), ...(paper.student.code ? [practice.student(paper.student.code)] : [])];
   const titles: Block[] = [
     ...clubLine(lesson, making),
@@ -262,12 +258,12 @@ function head(desk: Desk): Block[] {
     },
     line('body', strong(whose.join(' · '))),
   ];
-  const hold = shownOnce('hold', desk, () => drawHold(look));
-  const legend = shownOnce('legend', desk, () => openViewLegend(making.words, making.ink));
+  const hold = shownOnce('hold', of, () => drawHold(look));
+  const legend = shownOnce('legend', of, () => openViewLegend(making.words, making.ink));
   const holdLine = line(
     'note',
     strong(`${handout.hold}: `),
-    plain(`${handout.holdWords(lesson.colours.D, lesson.hold.front)}. ${practice.start}`),
+    plain(`${handout.holdWords(lesson.colours.D, lesson.hold.front)}. ${start}`),
   );
   return [
     headToFill(titles, making),
@@ -290,7 +286,7 @@ const kindsOf = (items: readonly PaperItem[]): ExerciseKind[] => [...new Set(ite
 
 /** The check word follows the last choice. */
 export function practicePaper(paper: PracticePaper, making: Making): Sheet {
-  const desk: Desk = { paper, making, look: lookOf(paper, making) };
+  const of = paperMaking(paper, making);
   const { items } = paper;
   const kinds = kindsOf(items);
   const lastLettered = items.findLast((i) => isLettered(i.exercise))?.exercise.kind;
@@ -300,14 +296,14 @@ export function practicePaper(paper: PracticePaper, making: Making): Sheet {
     title,
     language: making.words.language,
     body: [
-      ...head(desk),
+      ...head(of),
       ...kinds.flatMap((kind) => [
         ...section(
           kind,
           items.filter((i) => i.exercise.kind === kind),
-          desk,
+          of,
         ),
-        ...(kind === lastLettered ? checkWord(desk) : []),
+        ...(kind === lastLettered ? checkWord(of) : []),
       ]),
     ],
     foot: { left: [practice.foot(title, paper.code), practice.shortFoot(paper.code)], right: handout.page },

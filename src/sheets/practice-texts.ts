@@ -2,15 +2,18 @@
 
 import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
 import type { Block, Span } from '../layout/blocks.ts';
-import type { Option, SolveExercise } from '../practice/exercise.ts';
+import type { ChoiceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
+import type { PracticeWordsOfStep } from '../steps/practice-part.ts';
+import { stepOf } from '../steps/steps.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Look } from '../svg/marks.ts';
 import type { Scene } from '../svg/scene.ts';
+import type { KindWords } from '../words/practice-words.ts';
 import type { Making } from './making.ts';
 import { printedTurns } from './phrases.ts';
 import { type RuleTexts, textSpans, wholeText } from './rule-texts.ts';
-import { plain, strong } from './texts.ts';
+import { line, plain, strong } from './texts.ts';
 
 /** The number by which an item is called, here and in the claims file. */
 export const itemId = ({ code }: PracticePaper, { number }: PaperItem): string => `${code}.${number}`;
@@ -27,18 +30,53 @@ export const numberOf = ({ number }: PaperItem): Block => ({
   spans: [strong(String(number))],
 });
 
-export const textsOf = ({ student }: PracticePaper, making: Making): RuleTexts => ({
-  lesson: student.proved.lesson,
+/** A paper or its key in the making. */
+export interface PaperMaking {
+  readonly paper: PracticePaper;
+  readonly making: Making;
+  readonly look: Look;
+}
+
+export const paperMaking = (paper: PracticePaper, making: Making): PaperMaking => ({
+  paper,
   making,
+  look: { colours: paper.student.proved.lesson.colours, ink: making.ink, words: making.words },
 });
 
+const textsOf = ({ paper, making }: PaperMaking): RuleTexts => ({ lesson: paper.student.proved.lesson, making });
+
+/** What the step of an item says on paper. */
+export const stepWords = ({ exercise: { subject } }: PaperItem, { words }: Making): PracticeWordsOfStep =>
+  stepOf(subject).practice.words(words);
+
+/** Heading and question over the items of one kind. */
+export function kindWords(item: PaperItem, making: Making): KindWords {
+  const kinds: Readonly<Record<string, KindWords>> = {
+    ...making.words.practice.kinds,
+    ...stepWords(item, making).kinds,
+  };
+  return kinds[item.exercise.kind]!;
+}
+
+/** What need not be solved besides, if anything. */
+export function openLines(
+  { exercise: { subject } }: PaperItem,
+  { words }: Making,
+  as: (text: string) => Span,
+): Block[] {
+  const said = stepOf(subject).practice.openSaid?.(subject, words);
+  return said === undefined ? [] : [line('note', as(said))];
+}
+
 /** What a choice offers, its rule with all that it must see to stand alone. */
-export function optionSpans(option: Option, texts: RuleTexts): Span[] {
+export function optionSpans(item: PaperItem, { options }: ChoiceExercise, i: number, of: PaperMaking): Span[] {
+  const texts = textsOf(of);
+  const option = options[i]!;
   switch (option.says) {
     case 'turns':
-      return [{ kind: 'turns', turns: printedTurns(option.turns, texts.making) }];
+      return [{ kind: 'turns', turns: printedTurns(option.turns, of.making) }];
     case 'word':
-      return [plain(texts.making.words.practice.options[option.word])];
+      return [plain(stepWords(item, of.making).answers[option.word]!)];
     case 'rule':
       // A colour's square beside the letter of a choice would be taken for a box to tick.
       return textSpans(wholeText(option.rule, texts) ?? '', texts).map((span) =>
@@ -48,12 +86,13 @@ export function optionSpans(option: Option, texts: RuleTexts): Span[] {
 }
 
 /** In ASCII, for the claims file. */
-export const optionText = (option: Option, texts: RuleTexts): string =>
-  option.says === 'turns'
-    ? writeTurns(option.turns, texts.making.wide)
-    : optionSpans(option, texts)
-        .map((span) => ('text' in span ? span.text : ''))
-        .join('');
+export function optionText(item: PaperItem, e: ChoiceExercise, i: number, of: PaperMaking): string {
+  const option = e.options[i]!;
+  if (option.says === 'turns') return writeTurns(option.turns, of.making.wide);
+  return optionSpans(item, e, i, of)
+    .map((span) => ('text' in span ? span.text : ''))
+    .join('');
+}
 
 /** The letter of an option, by its index. */
 const letterOf = ({ order, letters }: PaperItem, option: number): string => letters[order.indexOf(option)]!;
@@ -61,12 +100,6 @@ const letterOf = ({ order, letters }: PaperItem, option: number): string => lett
 /** The answer as a student writes it: one letter, or several where options are to be put in order. */
 export const rightLetters = (item: PaperItem): string =>
   item.exercise.form === 'choice' ? item.exercise.right.map((i) => letterOf(item, i)).join('') : '';
-
-export const lookOf = ({ student }: PracticePaper, { ink, words }: Making): Look => ({
-  colours: student.proved.lesson.colours,
-  ink,
-  words,
-});
 
 /** Papers share many pictures: each is drawn once, and so stands in the file once. Kept as long as what it shows. */
 const drawn = new WeakMap<object, Map<string, Scene>>();
@@ -82,4 +115,4 @@ export function drawnOnce(shown: object, what: string, { ink }: Look, draw: () =
 }
 
 export const pictureOf = ({ exercise }: PaperItem, look: Look): Scene =>
-  drawnOnce(exercise, 'case', look, () => drawCase(exercise.cube, exercise.subject, 'open', look));
+  drawnOnce(exercise, 'case', look, () => drawCase(exercise.subject.cube, exercise.subject, 'open', look));

@@ -8,8 +8,6 @@ import type { Claim } from '../lesson/claim.ts';
 import type { Problem } from '../lesson/problem.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { type PracticePaper, papersOf, type Student } from '../practice/papers.ts';
-import { writeAddress } from '../steps/pair/address.ts';
-import { caseOf } from '../steps/pair/cases.ts';
 import type { Ink } from '../svg/palette.ts';
 import { problemOfFault } from './faults.ts';
 import { makingOf } from './making.ts';
@@ -43,7 +41,7 @@ export interface Printing {
 function practisedIn(papers: readonly PracticePaper[]): Map<string, number> {
   const counts = new Map<string, number>();
   for (const { exercise } of papers.flatMap(({ items }) => items)) {
-    const key = writeAddress(caseOf(exercise.address));
+    const key = exercise.subject.caseAddress;
     counts.set(key, (counts.get(key) ?? 0) + 1);
   }
   return counts;

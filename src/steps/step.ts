@@ -8,6 +8,7 @@ import type { Answer } from '../cube/search/answer.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Language } from '../words/languages.ts';
+import type { PracticePart } from './practice-part.ts';
 import type { Subject, Where } from './subject.ts';
 
 /** Why a set-up gives no case of the step. */
@@ -28,6 +29,8 @@ export interface Step {
   readonly families: readonly string[];
   /** What is printed of this step alone: a table a language, which the step alone reads (languages.ts). */
   readonly words: Readonly<Record<Language, unknown>>;
+  /** What practice papers ask of it. */
+  readonly practice: PracticePart;
   /** What a lesson that says nothing of it means. */
   readonly usual: Where;
   /** The case that turns give on a solved cube; the one place where a set-up is done. */
@@ -46,6 +49,13 @@ export interface Step {
   readonly solutions: (subject: Subject, longer: number) => Answer;
   /** The fewest face turns, and whether the search was whole. */
   readonly shortest: (subject: Subject) => { readonly shortest: number | undefined; readonly proved: boolean };
-  /** Turns that bring the case about and give none of `avoid` away; none known: not a shortest solution. */
-  readonly setUp: (subject: Subject, avoid: readonly (readonly Turn[])[]) => Turn[];
+  /**
+   * Turns that bring the case about and give none of `avoid` away; none known: not a shortest solution. `solutions`: those
+   * that may be taken back for it, of up to so many turns over the shortest; left out: all, as searched.
+   */
+  readonly setUp: (
+    subject: Subject,
+    avoid: readonly (readonly Turn[])[],
+    solutions?: (longer: number) => readonly (readonly Turn[])[],
+  ) => Turn[];
 }

@@ -1,5 +1,10 @@
 /** What practice papers and their keys say beside what the lesson says. */
-export type ExerciseName = 'likeness' | 'edge' | 'rule' | 'picture' | 'place' | 'slip' | 'order' | 'solve' | 'drill';
+export type ExerciseName = 'rule' | 'picture' | 'place' | 'slip' | 'order' | 'drill';
+
+export interface KindWords {
+  readonly title: string;
+  readonly ask: string;
+}
 
 export interface PracticeWords {
   readonly title: (lesson: string) => string;
@@ -8,13 +13,8 @@ export interface PracticeWords {
   readonly paper: (code: string) => string;
   /** Whose it is, as the roster has it. */
   readonly student: (code: string) => string;
-  /** How every set-up begins. */
-  readonly start: string;
-  /** Heading and question of each kind of exercise. */
-  readonly kinds: { readonly [kind in ExerciseName]: { readonly title: string; readonly ask: string } };
-  readonly options: { readonly like: string; readonly unlike: string; readonly good: string; readonly bad: string };
-  /** Where the empty picture stands. */
-  readonly mark: (piece: 'corner' | 'edge') => string;
+  /** Heading and question of each kind of exercise that all steps word alike. */
+  readonly kinds: { readonly [kind in ExerciseName]: KindWords };
   /** Over the boxes of a slip: the letter, the number of the turn, the right turn. */
   readonly slipHeads: readonly [string, string, string];
   readonly checkWord: (words: number) => string;
@@ -30,8 +30,6 @@ export interface PracticeWords {
   readonly shortest: string;
   /** Where the recommended one is one of the shortest. */
   readonly noneShorter: string;
-  /** What every right answer to an item to solve has in common. */
-  readonly common: string;
   /** Under the picture of the cube after the recommended answer. */
   readonly after: string;
   /** What stands before the right turn and before the wrong one. */
@@ -40,7 +38,6 @@ export interface PracticeWords {
   readonly foot: (title: string, code: string) => string;
   readonly shortFoot: (code: string) => string;
   readonly drawing: {
-    readonly blank: (piece: 'corner' | 'edge') => string;
     /** Names of colours: nine of the top, row by row, and the three below each of its sides, as one looks at that side. */
     readonly top: (
       top: readonly string[],

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { alsoSpelt, drawWords, lettersFor, partsFor } from '../../src/practice/check-word.ts';
-import { CHECK_WORDS } from '../../src/practice/check-words.ts';
+import { alsoSpelt, CHECK_WORDS, drawWords, lettersFor, partsFor } from '../../src/practice/check-word.ts';
 import { randomFor } from '../../src/practice/random.ts';
 
 describe('check words', () => {

@@ -9,17 +9,19 @@ import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
-import { EXERCISE_KINDS, type ExerciseKind } from '../../src/lesson/practice.ts';
+import { exerciseKinds } from '../../src/lesson/practice.ts';
 import type { Student } from '../../src/practice/papers.ts';
 import { claimsFile, pdfName } from '../../src/sheets/claims.ts';
 import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
+import { USUAL_STEP } from '../../src/steps/steps.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf } from '../lesson/small-lesson.ts';
 import { randomFrom } from '../random.ts';
 import { type Counted, faultsOf } from './check-papers.ts';
 import { withPractice } from './lessons.ts';
-import { readKeys, readPapers } from './read-papers.ts';
+import { type KindName, readKeys, readPapers } from './read-papers.ts';
 
+const EXERCISE_KINDS = exerciseKinds(USUAL_STEP) as readonly KindName[];
 const SEED = 20_260;
 const PAPERS = process.env['DEEP'] ? 1000 : 30;
 const A_CLASS = 5;
@@ -52,7 +54,7 @@ describe('finished papers, read and answered from outside', () => {
       // Which rule applies is asked where there are several that say by themselves when; parts are ordered where there are three.
       const hasRules = /^family: (top-away|away-top|away-away)/m.test(sample) && /^rules:/m.test(sample);
       const hasParts = /^family: (away-away|\[home-away)/m.test(sample);
-      const isThere: Partial<Record<ExerciseKind, boolean>> = { likeness: isOnTop, rule: hasRules, order: hasParts };
+      const isThere: Partial<Record<KindName, boolean>> = { likeness: isOnTop, rule: hasRules, order: hasParts };
       const text = withPractice(sample, {
         seed: SEED + round,
         items: Object.fromEntries(

@@ -9,14 +9,19 @@ import { writeTurns } from '../../src/cube/turns.ts';
 import { type Loaded, loadLesson } from '../../src/lesson/load.ts';
 import type { Level } from '../../src/lesson/practice.ts';
 import { seeing } from '../../src/practice/difficulty.ts';
-import { materialOf, type Seen } from '../../src/practice/material.ts';
-import { PAPER_CODES, paperCode } from '../../src/practice/paper-code.ts';
-import { MOST_OFF, makePapers, type PaperItem, type Papers, type Student } from '../../src/practice/papers.ts';
+import { materialOf, type Taught } from '../../src/practice/material.ts';
+import {
+  MOST_OFF,
+  makePapers,
+  PAPER_CODES,
+  type PaperItem,
+  type Papers,
+  paperCode,
+  type Student,
+} from '../../src/practice/papers.ts';
 import { distancesOf } from '../../src/practice/selection.ts';
-import { startSetUps } from '../../src/practice/set-ups.ts';
-import { writeAddress } from '../../src/steps/pair/address.ts';
-import { caseOf, familyOf } from '../../src/steps/pair/cases.ts';
 import { featuresOf } from '../../src/steps/pair/features.ts';
+import { asPair } from '../../src/steps/pair/subject.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 import { withPractice } from './lessons.ts';
 
@@ -39,8 +44,11 @@ const papersOf = ({ proved }: Pick<Loaded, 'proved'>, students: readonly Partial
   );
 const aClass = (count: number, level?: Level): Partial<Student>[] => Array.from({ length: count }, () => ({ level }));
 
-const idOf = ({ exercise: { kind, address, slot, open } }: PaperItem): string =>
-  [kind, writeAddress(address), slot, ...open].join(' ');
+const pairOf = ({ exercise }: Pick<PaperItem, 'exercise'>) => asPair(exercise.subject);
+const idOf = ({ exercise }: PaperItem): string => {
+  const { address, side, where } = asPair(exercise.subject);
+  return [exercise.kind, address, side, ...where.open].join(' ');
+};
 
 describe.each(samples)('papers of %s', (name) => {
   const loaded = Array.from({ length: SEEDS }, (_, seed) =>
@@ -73,7 +81,7 @@ describe.each(samples)('papers of %s', (name) => {
   });
 
   it('have no two items of one case with turns to see, none that shows an answer of another, and neighbours other cases', () => {
-    const sightOf = ({ exercise: { address, slot } }: PaperItem): string => `${writeAddress(caseOf(address))} ${slot}`;
+    const sightOf = ({ exercise: { subject } }: PaperItem): string => `${subject.caseAddress} ${subject.side}`;
     for (const one of loaded) {
       const { papers } = papersOf(one, aClass(8));
       papers.forEach(({ items }, n) => {
@@ -90,7 +98,8 @@ describe.each(samples)('papers of %s', (name) => {
         );
         for (const { exercise: e } of items.filter((item) => item.exercise.form === 'solve')) {
           const solving = lines.filter((turns) => {
-            const claim = { setup: writeTurns(e.setup), solution: writeTurns(turns), pair: e.slot, kept: e.goal.kept };
+            const { side, goal } = asPair(e.subject);
+            const claim = { setup: writeTurns(e.setup), solution: writeTurns(turns), pair: side, kept: goal.kept };
             return reprove(claim).verdict === 'solves';
           });
           expect(solving).toEqual([]);
@@ -103,7 +112,7 @@ describe.each(samples)('papers of %s', (name) => {
     const { papers } = papersOf(loaded[0]!, aClass(30));
     const used = new Map<string, number>();
     for (const { exercise } of papers.flatMap((p) => p.items)) {
-      used.set(exercise.slot, (used.get(exercise.slot) ?? 0) + 1);
+      used.set(exercise.subject.side, (used.get(exercise.subject.side) ?? 0) + 1);
     }
     const slots = new Set(loaded[0]!.proved!.cases.map((c) => c.case.slot));
     expect(new Set(used.keys())).toEqual(slots);
@@ -138,15 +147,15 @@ describe('a paper', () => {
   it('has as many items with a slot open as were asked for', () => {
     const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, open: 2 }));
     for (const { items } of papersOf(one, aClass(5)).papers) {
-      expect(items.filter((i) => i.exercise.open.length > 0)).toHaveLength(2);
-      for (const { exercise } of items)
-        for (const slot of exercise.open) expect(exercise.goal.kept).not.toContain(slot);
+      expect(items.filter((i) => pairOf(i).where.open.length > 0)).toHaveLength(2);
+      for (const { where, goal } of items.map(pairOf))
+        for (const slot of where.open) expect(goal.kept).not.toContain(slot);
     }
   });
 
   it.each([
-    ['family', { family: 'home-top' }, (i: PaperItem) => writeAddress(i.exercise.address).startsWith('DFR')],
-    ['slot', { slot: 'FL' }, (i: PaperItem) => i.exercise.slot === 'FL'],
+    ['family', { family: 'home-top' }, (i: PaperItem) => i.exercise.subject.address.startsWith('DFR')],
+    ['slot', { slot: 'FL' }, (i: PaperItem) => i.exercise.subject.side === 'FL'],
     ['turns', { turns: 7 }, (i: PaperItem) => i.exercise.form === 'solve' && i.exercise.recommended.length <= 8],
   ] as const)('keeps to the %s that it is told', (_, only, holds) => {
     const one = load(withPractice(textOf('standard-pairs.yaml'), { items: { solve: 8 }, only }));
@@ -158,15 +167,16 @@ describe('a paper', () => {
   it('keeps to the foreign slot that it is told', () => {
     const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, only: { stuck: 'BL' } }));
     for (const { exercise } of papersOf(one, aClass(2)).papers.flatMap((p) => p.items)) {
-      expect(exercise.goal.kept).not.toContain('BL');
+      expect(pairOf({ exercise }).goal.kept).not.toContain('BL');
     }
   });
 
   it('keeps to the rule that it is told: the first of the table that fits', () => {
     const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, only: { rule: [2, 5] } }));
     const items = papersOf(one, aClass(2)).papers.flatMap((p) => p.items);
-    const kinds = items.map(({ exercise: { address, slot } }) => {
-      const f = featuresOf({ address, seen: slot });
+    const kinds = items.map((item) => {
+      const { at, side } = pairOf(item);
+      const f = featuresOf({ address: at, seen: side });
       const isSideways = f['cross colour'] !== 'up';
       // As the lesson words its second and its fifth rule, and what comes before them.
       if (isSideways) return f['edge front and corner top'] === 'like' && f['corner over edge'] === 'match' ? 2 : 0;
@@ -184,7 +194,8 @@ describe('a paper', () => {
     ] as const) {
       for (const { exercise } of papersOf(one, aClass(2)).papers.flatMap((p) => p.items)) {
         if (exercise.form !== 'solve') throw new Error(exercise.form);
-        const f = featuresOf({ address: exercise.address, seen: exercise.slot });
+        const pair = pairOf({ exercise });
+        const f = featuresOf({ address: pair.at, seen: pair.side });
         expect([f.edge, f['corner side']]).toEqual(['bad', side]);
         expect(/[RL]/.exec(writeTurns(exercise.recommended))![0]).toBe(letter);
       }
@@ -196,9 +207,9 @@ describe('a paper', () => {
     const seenWith = (...rules: readonly string[]) => {
       const text = ['rules:', ...rules, '  - { aim: top-top, most: 14 }', 'family: top-away', '#'].join('\n');
       const { proved } = loadLesson('a.yaml', bytesOf(SMALL_LESSON.replace('family:', text)));
-      return materialOf(proved!, leading, startSetUps()).seen;
+      return materialOf(proved!, leading).taught;
     };
-    const points = (one: Seen): number =>
+    const points = (one: Taught): number =>
       seeing(one, leading) - seeing({ ...one, comparisons: 0, isException: false }, leading);
     const advice = 'lift: edge, with: R or L, most: 8';
     const compared = seenWith(`  - { see: { edge front and corner top: unlike }, aim: split, ${advice} }`);
@@ -207,7 +218,7 @@ describe('a paper', () => {
     const failing = seenWith(`  - { see: { cross colour: sideways }, aim: joined, how: hidden, ${advice} }`);
     expect(new Set(failing.map(points))).toContain(20);
     for (const one of failing) {
-      const f = featuresOf({ address: one.address, seen: one.slot });
+      const f = featuresOf({ address: asPair(one.subject).at, seen: asPair(one.subject).side });
       const isUnlike = f['cross colour'] !== 'up' && f['edge front and corner top'] === 'unlike';
       if (isUnlike) expect(points(one)).toBe(20);
       if (f['cross colour'] === 'up') expect(points(one)).toBe(0);
@@ -229,14 +240,14 @@ describe('a paper', () => {
     const earlier = before.map((name) => load(textOf(`${name}.yaml`)).proved!);
     const { papers, problems } = papersOf(one, [{ earlier }, { earlier }]);
     expect(problems).toEqual([]);
-    const families = papers.map(({ items }) => items.slice(-3).map((i) => familyOf(i.exercise.address)));
+    const families = papers.map(({ items }) => items.slice(-3).map((i) => i.exercise.subject.family));
     // 1, 2 and 4 evenings ago.
     for (const [near, far, farthest] of families) {
       expect(['home-away', 'away-home']).toContain(near);
       expect(far).toBe('away-top');
       expect(['top-top', 'home-top', 'top-home', 'home-home']).toContain(farthest);
     }
-    expect(papers[0]!.items.slice(0, 6).map((i) => familyOf(i.exercise.address))).toEqual(Array(6).fill('away-away'));
+    expect(papers[0]!.items.slice(0, 6).map((i) => i.exercise.subject.family)).toEqual(Array(6).fill('away-away'));
   });
 
   it('is mirrored for the left hand, and as hard', () => {

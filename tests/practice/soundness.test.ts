@@ -126,7 +126,7 @@ describe('soundness', () => {
     ['a place where the piece is not', { ...place, at: place.at === 'UB' ? 'UF' : 'UB' }, /comes to/],
     [
       'turns that leave the piece where it is',
-      { ...place, turns: [], after: place.cube, ...stays(place) },
+      { ...place, turns: [], after: place.subject.cube, ...stays(place) },
       /stays|comes to/,
     ],
   ])('refuses %s', (_, exercise, says) => {

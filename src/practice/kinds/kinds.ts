@@ -1,24 +1,17 @@
-/** All kinds of exercise there are: a further one is a file like these, its name in EXERCISE_KINDS, and a line here. */
-import type { ExerciseKind } from '../../lesson/practice.ts';
-import { drill } from './drill.ts';
-import { edge } from './edge.ts';
+/**
+ * All kinds of exercise there are: a further one that all steps share is a file like these, its name in SHARED_KINDS, and a
+ * line here; one of a step alone is a question of its practice part.
+ */
+import { type ExerciseKind, isShared, type SharedKind } from '../../lesson/practice.ts';
 import type { Kind } from './kind.ts';
-import { likeness } from './likeness.ts';
 import { order } from './order.ts';
+import { own } from './own.ts';
 import { picture } from './picture.ts';
 import { place } from './place.ts';
 import { rule } from './rule.ts';
 import { slip } from './slip.ts';
-import { solve } from './solve.ts';
+import { drill, solve } from './solve.ts';
 
-export const KINDS: Readonly<Record<ExerciseKind, Kind>> = {
-  likeness,
-  edge,
-  rule,
-  picture,
-  place,
-  slip,
-  order,
-  solve,
-  drill,
-};
+const SHARED: Readonly<Record<SharedKind, Kind>> = { rule, picture, slip, order, place, solve, drill };
+
+export const kindNamed = (name: ExerciseKind): Kind => (isShared(name) ? SHARED[name] : own(name));

@@ -2,20 +2,20 @@
 import { prove } from '../../cube/solves.ts';
 import { type Turn, writeTurns } from '../../cube/turns.ts';
 import { type Phase, phasesOf } from '../../steps/pair/phases.ts';
+import { asPair } from '../../steps/pair/subject.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise } from '../exercise.ts';
-import { cubeOf, type Material, type Seen } from '../material.ts';
-import { baseOf } from './base.ts';
-import type { Kind } from './kind.ts';
+import type { Material, Taught } from '../material.ts';
+import { baseOf, candidateOf, type Kind } from './kind.ts';
 
 const ORDERING = 50;
 const FEWEST = 3;
 /** Of more there are too many orders to try in one's head. */
 const MOST = 5;
 
-function phasesFor(seen: Seen, { lesson }: Material): readonly Phase[] {
-  const { cube, goal } = cubeOf(seen.address, seen.slot);
-  return phasesOf(cube, seen.recommended, goal, lesson.triggers).phases;
+function phasesFor({ subject, recommended }: Taught, { lesson }: Material): readonly Phase[] {
+  const { cube, goal } = asPair(subject);
+  return phasesOf(cube, recommended, goal, lesson.triggers).phases;
 }
 
 function orders<T>(items: readonly T[]): T[][] {
@@ -25,7 +25,8 @@ function orders<T>(items: readonly T[]): T[][] {
 
 function unsound(exercise: Exercise): string | undefined {
   if (exercise.form !== 'choice') return 'there is nothing to put in order';
-  const { cube, goal, options, right } = exercise;
+  const { options, right } = exercise;
+  const { cube, goal } = exercise.subject;
   const parts = options.map((o): readonly Turn[] => (o.says === 'turns' ? o.turns : []));
   if (parts.some((turns) => turns.length === 0)) return 'a part has no turns';
   if (new Set(parts.map((turns) => writeTurns(turns))).size !== parts.length) return 'two parts are the same';
@@ -42,18 +43,17 @@ function unsound(exercise: Exercise): string | undefined {
 }
 
 export const order: Kind = {
-  kind: 'order',
   candidates: (material) =>
-    material.seen.flatMap((one) => {
+    material.taught.flatMap((one) => {
       const { length } = phasesFor(one, material);
       if (length < FEWEST || length > MOST) return [];
       const difficulty = ORDERING + 10 * length + seeing(one, material.leading);
-      return [{ key: one.key, difficulty, seen: one, open: [] }];
+      return [candidateOf(one, difficulty)];
     }),
   make(one, material): ChoiceExercise {
-    const phases = phasesFor(one.seen, material);
+    const phases = phasesFor(one.taught, material);
     return {
-      ...baseOf('order', one, material, [one.seen.recommended]),
+      ...baseOf('order', one, [one.taught.recommended]),
       form: 'choice',
       options: phases.map(({ turns }) => ({ says: 'turns', turns })),
       right: phases.map((_, i) => i),

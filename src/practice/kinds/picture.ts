@@ -1,43 +1,32 @@
 /** Read the picture: which of four set-ups gives it? The wrong ones are those that a hasty look takes for it. */
 
-import { edgeOf } from '../../cube/spots.ts';
 import { writeTurns } from '../../cube/turns.ts';
-import { type Address, isSolvedAddress, writeAddress } from '../../steps/pair/address.ts';
-import { caseOf, upToU } from '../../steps/pair/cases.ts';
-import { mirroredAddress } from '../../steps/pair/mirrored.ts';
-import { doSetUp } from '../../steps/pair/set-up.ts';
+import { isFault } from '../../steps/step.ts';
+import { stepOf } from '../../steps/steps.ts';
+import type { Subject } from '../../steps/subject.ts';
+import { setUpFor } from '../carry.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise, Option } from '../exercise.ts';
 import type { Random } from '../random.ts';
-import { baseOf } from './base.ts';
-import type { Kind } from './kind.ts';
+import { baseOf, candidateOf, type Kind } from './kind.ts';
 
 const COMPARING = 40;
 const WRONG = 3;
 
-const caseText = (a: Address): string => writeAddress(caseOf(a));
-
-/** The corner turned on its place. */
-const twisted = ({ corner, edge }: Address, by: 1 | 2): Address => ({
-  corner: corner - (corner % 3) + ((corner + by) % 3),
-  edge,
-});
-const flipped = ({ corner, edge }: Address): Address => ({ corner, edge: edge ^ 1 });
-
-/** A turn of U forgotten, the mirror, the neighbours: as plausible as they come first. */
-function likely(address: Address, random: Random): Address[] {
-  const missingU = random.shuffled(upToU(address).slice(1)).slice(0, 1);
-  const near = [mirroredAddress(address), twisted(address, 1), twisted(address, 2), flipped(address)];
-  return [...missingU, ...random.shuffled(near), flipped(mirroredAddress(address)), twisted(flipped(address), 1)];
+/** A turn of U forgotten, the neighbours, those farther off: as plausible as they come first. */
+function likely(subject: Subject, random: Random): Subject[] {
+  const step = stepOf(subject);
+  const missingU = random.shuffled(step.upToTop(subject).slice(1)).slice(0, 1);
+  const { near, far } = step.practice.lookAlikes(subject);
+  return [...missingU, ...random.shuffled(near), ...far];
 }
 
 /** Different as addresses from the right one, and as cases from each other. */
-function wrongOnes(address: Address, random: Random): Address[] {
-  const wrong: Address[] = [];
-  for (const one of likely(address, random)) {
-    const isRight = writeAddress(one) === writeAddress(address);
-    const isThere = wrong.some((w) => caseText(w) === caseText(one));
-    if (!isRight && !isThere && !isSolvedAddress(one) && !edgeOf(one.edge).startsWith('D')) wrong.push(one);
+function wrongOnes(subject: Subject, random: Random): Subject[] {
+  const wrong: Subject[] = [];
+  for (const one of likely(subject, random)) {
+    const isThere = wrong.some((w) => w.caseAddress === one.caseAddress);
+    if (one.address !== subject.address && !isThere && !one.isSolved) wrong.push(one);
     if (wrong.length === WRONG) break;
   }
   return wrong;
@@ -45,38 +34,35 @@ function wrongOnes(address: Address, random: Random): Address[] {
 
 const option = (turns: Extract<Option, { says: 'turns' }>['turns']): Option => ({ says: 'turns', turns });
 
-function addressesOf({ options, slot }: ChoiceExercise): (Address | undefined)[] {
+function given({ options, subject }: ChoiceExercise): (Subject | undefined)[] {
   return options.map((one) => {
-    const done = one.says === 'turns' ? doSetUp(one.turns, slot, []) : undefined;
-    return done && !('fault' in done) ? done.address : undefined;
+    const done = one.says === 'turns' ? stepOf(subject).after(one.turns, subject.where) : undefined;
+    return done && !isFault(done) ? done : undefined;
   });
 }
 
 function unsound(exercise: Exercise): string | undefined {
   if (exercise.form !== 'choice') return 'it offers no choice';
-  const addresses = addressesOf(exercise);
-  const none = addresses.indexOf(undefined);
+  const found = given(exercise);
+  const none = found.indexOf(undefined);
   if (none >= 0) {
     const bad = exercise.options[none]!;
-    return `${bad.says === 'turns' ? writeTurns(bad.turns) : 'a choice'} is no set-up for this pair`;
+    return `${bad.says === 'turns' ? writeTurns(bad.turns) : 'a choice'} is no set-up for this case`;
   }
-  const texts = addresses.map((a) => writeAddress(a!));
-  const fitting = texts.flatMap((text, i) => (text === writeAddress(exercise.address) ? [i] : []));
+  const fitting = found.flatMap((one, i) => (one!.address === exercise.subject.address ? [i] : []));
   if (fitting.length !== 1) return `${fitting.length} set-ups give the picture`;
   if (exercise.right.join() !== fitting.join()) return 'another set-up gives the picture';
-  const wrong = addresses.flatMap((a, i) => (i === fitting[0] ? [] : [caseText(a!)]));
+  const wrong = found.flatMap((one, i) => (i === fitting[0] ? [] : [one!.caseAddress]));
   return new Set(wrong).size === wrong.length ? undefined : 'two wrong set-ups give one case';
 }
 
 export const picture: Kind = {
-  kind: 'picture',
-  candidates: ({ seen, leading }) =>
-    seen.map((one) => ({ key: one.key, difficulty: COMPARING + seeing(one, leading), seen: one, open: [] })),
-  make(one, material, random): ChoiceExercise | undefined {
-    const base = baseOf('picture', one, material);
-    const wrong = wrongOnes(one.seen.address, random);
+  candidates: ({ taught, leading }) => taught.map((one) => candidateOf(one, COMPARING + seeing(one, leading))),
+  make(one, _, random): ChoiceExercise | undefined {
+    const wrong = wrongOnes(one.subject, random);
     if (wrong.length < WRONG) return undefined;
-    const setUps = wrong.map((address) => material.setUps.setUp(address, one.seen.slot, []));
+    const base = baseOf('picture', one);
+    const setUps = wrong.map((other) => setUpFor(other, []));
     return { ...base, form: 'choice', options: [base.setup, ...setUps].map(option), right: [0] };
   },
   unsound,

@@ -1,13 +1,11 @@
 /** Name the rule: which row of the lesson's table speaks of this case, the cube held as it is? */
 
 import type { ProvedLessonRule } from '../../lesson/prove-rules.ts';
-import { fits } from '../../rules/rules.ts';
+import { looksLike } from '../../lesson/recognition.ts';
 import { writeAddress } from '../../steps/pair/address.ts';
-import { featuresOf } from '../../steps/pair/features.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise } from '../exercise.ts';
-import { baseOf } from './base.ts';
-import type { Kind } from './kind.ts';
+import { baseOf, candidateOf, type Kind } from './kind.ts';
 
 const DECIDING = 60;
 const CHOICES = 4;
@@ -25,18 +23,16 @@ function nearest(rules: readonly ProvedLessonRule[], at: number): ProvedLessonRu
   return byDistance.slice(0, CHOICES).map(({ rule }) => rule);
 }
 
-const speaksOf = ({ proved }: ProvedLessonRule, { address, slot }: Exercise): boolean =>
-  proved.sightings.some((s) => s.seen === slot && writeAddress(s.address) === writeAddress(address));
+const speaksOf = ({ proved }: ProvedLessonRule, { subject }: Exercise): boolean =>
+  proved.sightings.some((s) => s.seen === subject.side && writeAddress(s.address) === subject.address);
 
 function unsound(exercise: Exercise): string | undefined {
   if (exercise.form !== 'choice') return 'it offers no choice';
   const rules = exercise.options.flatMap((option) => (option.says === 'rule' ? [option.rule] : []));
   if (rules.length !== exercise.options.length) return 'a choice is no rule';
-  const seen = { address: exercise.address, seen: exercise.slot };
-  const features = featuresOf(seen);
   // As they are printed: each with all that it must see to stand alone.
   const fitting = rules.flatMap(({ said, implied }, i) =>
-    fits({ ...seen, features }, [...said.rule.when, ...(implied ?? [])]) ? [i] : [],
+    looksLike(exercise.subject, [...said.rule.when, ...(implied ?? [])]) ? [i] : [],
   );
   if (fitting.length !== 1) return `${fitting.length} of the rules fit what is seen`;
   if (exercise.right.join() !== fitting.join()) return 'another rule fits';
@@ -44,19 +40,18 @@ function unsound(exercise: Exercise): string | undefined {
 }
 
 export const rule: Kind = {
-  kind: 'rule',
-  candidates: ({ seen, leading, ruleOf, rules }) =>
-    seen.flatMap((one) => {
-      const at = ruleOf(one);
+  candidates: ({ taught, leading, rules }) =>
+    taught.flatMap((one) => {
+      const { row: at } = one;
       if (at === undefined || !standsAlone(rules[at]!) || nearest(rules, at).length < 2) return [];
-      return [{ key: one.key, difficulty: DECIDING + seeing(one, leading), seen: one, open: [] }];
+      return [candidateOf(one, DECIDING + seeing(one, leading))];
     }),
   make(one, material): ChoiceExercise | undefined {
-    const at = material.ruleOf(one.seen);
+    const at = one.taught.row;
     if (at === undefined) return undefined;
     const options = nearest(material.rules, at);
     return {
-      ...baseOf('rule', one, material),
+      ...baseOf('rule', one),
       form: 'choice',
       options: options.map((some) => ({ says: 'rule', rule: some })),
       right: [options.indexOf(material.rules[at]!)],

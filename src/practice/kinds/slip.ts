@@ -6,11 +6,11 @@ import type { Goal } from '../../cube/goal.ts';
 import { oneTurnAway } from '../../cube/mend.ts';
 import { prove } from '../../cube/solves.ts';
 import { lengthOf, type Quarters, type Turn, turnOf, writeTurns } from '../../cube/turns.ts';
+import { solutionsSeen } from '../carry.ts';
 import { doing, seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise, Slip } from '../exercise.ts';
 import type { Random } from '../random.ts';
-import { baseOf } from './base.ts';
-import type { Kind } from './kind.ts';
+import { baseOf, candidateOf, type Kind } from './kind.ts';
 
 const CHECKING = 100;
 const CHOICES = 4;
@@ -45,7 +45,8 @@ function oneSlip(cube: Cube, goal: Goal, turns: readonly Turn[], random: Random)
 
 function unsound(exercise: Exercise): string | undefined {
   if (exercise.form !== 'choice' || !exercise.slip) return 'it names no slip';
-  const { cube, goal, options, right, slip, setup } = exercise;
+  const { options, right, slip, setup } = exercise;
+  const { cube, goal } = exercise.subject;
   const lines = options.map((o) => (o.says === 'turns' ? o.turns : []));
   if (new Set(lines.map((turns) => writeTurns(turns))).size !== lines.length) return 'two solutions are the same';
   const failing = lines.flatMap((turns, i) => (solves(cube, goal, turns) ? [] : [i]));
@@ -63,25 +64,19 @@ function unsound(exercise: Exercise): string | undefined {
 }
 
 export const slip: Kind = {
-  kind: 'slip',
-  candidates: ({ seen, leading }) =>
-    seen.map((one) => ({
-      key: one.key,
-      difficulty: CHECKING + doing(one.recommended, leading) + seeing(one, leading),
-      seen: one,
-      open: [],
-    })),
+  candidates: ({ taught, leading }) =>
+    taught.map((one) => candidateOf(one, CHECKING + doing(one.recommended, leading) + seeing(one, leading))),
   make(one, material, random): ChoiceExercise | undefined {
-    const base = baseOf('slip', one, material, [one.seen.recommended]);
-    const { cube, goal, setup } = base;
-    const others = material.setUps
-      .solutions(one.seen.address, one.seen.slot)
-      .filter((turns) => writeTurns(turns) !== writeTurns(one.seen.recommended) && !givesAway(setup, turns))
+    const { recommended } = one.taught;
+    const base = baseOf('slip', one, [recommended]);
+    const { cube, goal } = base.subject;
+    const others = solutionsSeen(one.subject, 1)
+      .filter((turns) => writeTurns(turns) !== writeTurns(recommended) && !givesAway(base.setup, turns))
       .map((turns) => ({ turns, cost: doing(turns, material.leading) }))
       .sort((a, b) => a.cost - b.cost || (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1))
       .slice(0, CHOICES - 1)
       .map(({ turns }) => turns);
-    const right = random.shuffled([one.seen.recommended, ...others]);
+    const right = random.shuffled([recommended, ...others]);
     if (right.length < CHOICES || right.some((turns) => lengthOf(turns) < 3)) return undefined;
     // With a rotation in the line it would be open whether it counts as a turn.
     const countable = right.flatMap((turns, i) => (turns.some((t) => t.kind === 'rotation') ? [] : [i]));

@@ -1,4 +1,38 @@
 /** English of a pair: what is printed only where a lesson is about pairs. */
 import { rules } from '../../words/english-rules.ts';
+import type { PracticeWordsOfStep } from '../practice-part.ts';
 
-export const english = { rules };
+const practice: PracticeWordsOfStep = {
+  kinds: {
+    likeness: {
+      title: 'Like or unlike?',
+      ask:
+        'Compare the corner’s top colour with the edge: with its top colour if it is on top, with its colour in front ' +
+        'or behind if it is in a slot. Write the letter in the box.',
+    },
+    edge: {
+      title: 'Good or bad edge?',
+      ask:
+        'Good, on top: its top colour is that of the centre in front or behind. Good, in a slot: each of its colours is at ' +
+        'its own centre or the opposite one. Else bad. Write the letter in the box.',
+    },
+    solve: {
+      title: 'Solve it',
+      ask:
+        'Set up, look, and write down turns that solve the pair. Cross and pale slots must be whole at the end; a slot that ' +
+        'a stuck piece leaves, and one that is called open, need not be.',
+    },
+  },
+  answers: { like: 'like', unlike: 'unlike', good: 'good', bad: 'bad' },
+  pieces: {
+    corner: { mark: 'Mark the corner after', blank: 'An empty cube, to mark the corner on.' },
+    edge: { mark: 'Mark the edge after', blank: 'An empty cube, to mark the edge on.' },
+  },
+  start: 'Start every set-up from a cube whose first two layers are solved. The top may be as it likes.',
+  common:
+    'Solved on the cube, many answers are right: each leaves the cross and the slots that were to be kept whole, and ' +
+    'the pair in its slot. The pictures show the whole cube after the recommended turns if it was solved before the ' +
+    'set-up; with other turns the top, and slots that were open, may look otherwise.',
+};
+
+export const english = { practice, rules };

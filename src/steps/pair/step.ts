@@ -6,6 +6,7 @@ import { readAddress } from './address.ts';
 import { casesOf, FAMILIES, type Family, upToU } from './cases.ts';
 import { english } from './english.ts';
 import { IN_SIDE_MIRROR, mirroredAddress } from './mirrored.ts';
+import { pairPractice } from './practice.ts';
 import { doSetUp } from './set-up.ts';
 import { setUpFor } from './set-up-for.ts';
 import { QUARTERS_FROM_FRONT_RIGHT, SLOTS, type Slot } from './slots.ts';
@@ -41,6 +42,7 @@ export const pairs: Step = {
   name: PAIRS,
   families: FAMILIES,
   words: { en: english },
+  practice: pairPractice,
   usual: USUAL,
   after: (setup, where) => after(setup, asPairWhere(where)),
   at: (text, where) => {
@@ -56,10 +58,10 @@ export const pairs: Step = {
   },
   solutions: (subject, longer) => solutionsOf(asPair(subject), longer),
   shortest: (subject) => shortestOfPair(asPair(subject)),
-  setUp: (subject, avoid) => {
+  setUp: (subject, avoid, solutions) => {
     const { at, side } = asPair(subject);
-    return setUpFor(at, side, avoid, (address, slot, longer) =>
-      solutionsOf(pairSubject(address, { slot, open: [] }), longer).solutions.map(({ turns }) => turns),
-    );
+    const searched = (longer: number) =>
+      solutionsOf(pairSubject(at, { slot: side, open: [] }), longer).solutions.map(({ turns }) => turns);
+    return setUpFor(at, side, avoid, (_, __, longer) => (solutions ?? searched)(longer));
   },
 };

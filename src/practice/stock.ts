@@ -1,13 +1,12 @@
-/** What papers of one variation of a lesson are made at: candidates by kind, shelves for a level, exercises made so far. */
+/** What papers of one variation of a lesson are made from: candidates by kind, shelves for a level, exercises made so far. */
 import type { ExerciseKind, Level, PracticeRequest } from '../lesson/practice.ts';
 import type { Span } from '../lesson/problem.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { Candidate } from './kinds/kind.ts';
-import { KINDS } from './kinds/kinds.ts';
+import { kindNamed } from './kinds/kinds.ts';
 import { type Material, materialOf } from './material.ts';
 import { randomFor } from './random.ts';
 import { distancesOf, type Shelf, shelvesOf } from './selection.ts';
-import type { SetUps } from './set-ups.ts';
 import { ProvedExercise } from './soundness.ts';
 
 /** A line of the lesson and the shelves for what it asks. */
@@ -19,7 +18,7 @@ export interface Group {
 }
 
 /** The stuff of one variation of a lesson, with what was worked out for earlier papers. */
-export interface Desk {
+export interface Stock {
   readonly material: Material;
   readonly request: PracticeRequest;
   /** By kind: what there is. */
@@ -31,54 +30,51 @@ export interface Desk {
 }
 
 /** `earlier`: lessons of the evenings before, the latest first. */
-export function deskOf(
-  proved: ProvedLesson,
-  earlier: readonly ProvedLesson[],
-  request: PracticeRequest,
-  setUps: SetUps,
-): Desk {
+export function stockOf(proved: ProvedLesson, earlier: readonly ProvedLesson[], request: PracticeRequest): Stock {
   const leading = { hand: proved.lesson.hand, model: proved.lesson.hands };
-  const material = materialOf(proved, leading, setUps);
-  const candidates = new Map(request.asked.map(({ kind }) => [kind, KINDS[kind].candidates(material)]));
-  const own = new Set(material.seen.map((one) => one.key));
+  const material = materialOf(proved, leading);
+  const candidates = new Map(request.asked.map(({ kind }) => [kind, kindNamed(kind).candidates(material)]));
+  const own = new Set(material.taught.map((one) => one.key));
   const returning = distancesOf(earlier.length).map((distance) =>
-    KINDS.solve
-      .candidates(materialOf(earlier[distance - 1]!, leading, setUps))
-      .filter((one) => one.open.length === 0 && !own.has(one.key)),
+    kindNamed('solve')
+      .candidates(materialOf(earlier[distance - 1]!, leading))
+      .filter((one) => !one.isOpened && !own.has(one.key)),
   );
   return { material, request, candidates, returning: returning.filter((of) => of.length > 0), made: new Map() };
 }
 
 /** Made and proved once for all papers; a text says why it is refused. */
-export function exerciseOf(kind: ExerciseKind, candidate: Candidate, desk: Desk): ProvedExercise | string {
+export function exerciseOf(kind: ExerciseKind, candidate: Candidate, stock: Stock): ProvedExercise | string {
   const id = `${kind} ${candidate.key}`;
-  const known = desk.made.get(id);
+  const known = stock.made.get(id);
   if (known) return known;
-  const exercise = KINDS[kind].make(candidate, desk.material, randomFor(desk.request.seed, id));
+  const exercise = kindNamed(kind).make(candidate, stock.material, randomFor(stock.request.seed, id));
   const soundness = exercise ? ProvedExercise.prove(exercise) : { unsound: 'there are no plausible wrong answers' };
   const made = 'sound' in soundness ? soundness.sound : soundness.unsound;
-  desk.made.set(id, made);
+  stock.made.set(id, made);
   return made;
 }
 
 /** One item to solve in so many may be of an earlier lesson. */
 const MOST_RETURNING = 3;
 
-export function groupsOf(desk: Desk, level: Level): Group[] {
-  const { request, candidates } = desk;
+export function groupsOf(stock: Stock, level: Level): Group[] {
+  const { request, candidates } = stock;
   return request.asked.flatMap(({ kind, count, span }) => {
     const all = candidates.get(kind)!;
-    const back = kind === 'solve' ? desk.returning.slice(0, Math.floor(count / MOST_RETURNING)) : [];
+    const back = kind === 'solve' ? stock.returning.slice(0, Math.floor(count / MOST_RETURNING)) : [];
     const open = kind === 'solve' ? Math.min(request.open, count - back.length) : 0;
     const group = (of: readonly Candidate[], n: number): Group[] =>
       n === 0 ? [] : [{ kind, span, candidates: of, shelves: shelvesOf(of, level, n) }];
-    const isOpen = (one: Candidate): boolean => one.open.length > 0;
     return [
       ...group(
-        all.filter((one) => !isOpen(one)),
+        all.filter((one) => !one.isOpened),
         count - open - back.length,
       ),
-      ...group(all.filter(isOpen), open),
+      ...group(
+        all.filter((one) => one.isOpened),
+        open,
+      ),
       ...back.flatMap((of) => group(of, 1)),
     ];
   });
