@@ -5,7 +5,6 @@ import type { Face } from '../cube/faces.ts';
 import type { Place } from '../cube/spots.ts';
 import type { LiftedPiece, Way } from '../steps/pair/advice.ts';
 import type { Family } from '../steps/pair/cases.ts';
-import type { Deed, Standing } from '../steps/pair/phases.ts';
 import type { Slot } from '../steps/pair/slots.ts';
 
 /**
@@ -56,10 +55,10 @@ export interface PhaseClaim {
   readonly does: string;
   /** After it. */
   readonly address: string;
-  /** How the pair stands after it, if that has a name. */
-  readonly stands?: Standing;
-  /** Out of the way meanwhile, and back on top. */
-  readonly hides?: 'corner' | 'edge';
+  /** How things stand after it, if that has a name: `joined`. */
+  readonly stands?: string;
+  /** Out of the way meanwhile, and back on top: `edge`. */
+  readonly hides?: string;
   /** `sledge`, `righty undone`, `righty twice`; `righty inside` where other turns stand around it. */
   readonly trigger?: string;
 }
@@ -71,7 +70,7 @@ export interface MergeClaim {
   /** Done as these two, the base is whole between them. */
   readonly as: readonly [string, string];
   /** What the two phases that share the turn do: the one that ends and the one that begins. */
-  readonly does: readonly [Deed, Deed];
+  readonly does: readonly [string, string];
   /** Between the two. */
   readonly address: string;
 }

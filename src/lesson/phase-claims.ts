@@ -2,8 +2,7 @@
 
 import type { NamedTrigger } from '../cube/triggers.ts';
 import { spelt, type WideSpelling, writeTurns } from '../cube/turns.ts';
-import { writeAddress } from '../steps/pair/address.ts';
-import type { Merge, Phase, Phases } from '../steps/pair/phases.ts';
+import type { Merge, Phase, Phases } from '../steps/phases-part.ts';
 import type { MergeClaim, PhaseClaim, SolutionClaim } from './claim.ts';
 
 /** `sledge`, `righty undone`, `righty twice`, `righty inside` */
@@ -13,7 +12,7 @@ export const triggerSaid = ({ name, undone, times, inside }: NamedTrigger): stri
 const phaseClaim = ({ turns, does, stands, hides, address, trigger }: Phase, wide: WideSpelling): PhaseClaim => ({
   turns: writeTurns(turns, wide),
   does: does.join('+'),
-  address: writeAddress(address),
+  address,
   ...(stands && { stands }),
   ...(hides && { hides }),
   ...(trigger && { trigger: triggerSaid(trigger) }),
@@ -24,7 +23,7 @@ const mergeClaim = ({ turn, of, as, does, address }: Merge, wide: WideSpelling):
   of: spelt(of, wide),
   as: [spelt(as[0], wide), spelt(as[1], wide)],
   does,
-  address: writeAddress(address),
+  address,
 });
 
 export const phaseClaims = (

@@ -3,8 +3,8 @@
 import type { Cube } from '../cube/cube.ts';
 import type { Address } from '../steps/pair/address.ts';
 import type { Family } from '../steps/pair/cases.ts';
-import type { Phases } from '../steps/pair/phases.ts';
 import type { PairGoal } from '../steps/pair/slots.ts';
+import type { Phases } from '../steps/phases-part.ts';
 import type { Subject } from '../steps/subject.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Case, Part, Solution } from './lesson.ts';

@@ -4,7 +4,8 @@ import { inverse, lengthOf, type Turn } from '../cube/turns.ts';
 import { type Block, mm, type Span, type StackBlock, type TurnsBlock } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedCase, ProvedSolution } from '../lesson/proved.ts';
-import { type Standing, standingAt } from '../steps/pair/phases.ts';
+import { stepOf } from '../steps/steps.ts';
+import type { Subject } from '../steps/subject.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { Making } from './making.ts';
@@ -45,14 +46,12 @@ const turnsLine = (label: string, turns: readonly Turn[], making: Making, rest: 
 });
 
 /** The turns of a solution in its phases, each with a few words. */
-function phaseGroups({ phases, solution }: ProvedSolution, start: Standing | undefined, making: Making): Groups {
+function phaseGroups({ phases, solution }: ProvedSolution, subject: Subject, making: Making): Groups {
   const { words } = making;
   if (!phases) return [{ turns: printedTurns(solution.turns, making) }];
-  let stood = start;
-  return phases.phases.map(({ turns, does, stands, trigger }) => {
-    const said = words.handout.phase(does, stood === 'solved' ? undefined : stood);
-    // A turn of the cube leaves the pair as it stood.
-    stood = stands;
+  return phases.phases.map((phase) => {
+    const { turns, trigger } = phase;
+    const said = stepOf(subject).phases?.said(phase, words) ?? '';
     return {
       turns: printedTurns(turns, making),
       words: trigger ? words.handout.trigger(said, trigger) : said,
@@ -61,8 +60,8 @@ function phaseGroups({ phases, solution }: ProvedSolution, start: Standing | und
 }
 
 /** The first solution of a case. */
-export const solvedGroups = ({ solutions, address }: ProvedCase, making: Making): Groups =>
-  phaseGroups(solutions[0]!, standingAt(address), making);
+export const solvedGroups = ({ solutions, subject }: ProvedCase, making: Making): Groups =>
+  phaseGroups(solutions[0]!, subject, making);
 
 /** How long the first solution is, in its ring. */
 export function ringOf({ solutions }: ProvedCase, { words: { handout } }: Making): NonNullable<TurnsBlock['ring']> {
@@ -97,7 +96,7 @@ function statesStrip({ phases }: ProvedSolution, { case: c, cube, subject }: Pro
   ];
 }
 
-function solutionBlocks(proved: ProvedSolution, index: number, { address }: ProvedCase, making: Making): Block[] {
+function solutionBlocks(proved: ProvedSolution, index: number, { subject }: ProvedCase, making: Making): Block[] {
   const { solution, claim } = proved;
   const { words } = making;
   const label = index === 0 ? words.handout.solve : words.handout.or;
@@ -107,7 +106,7 @@ function solutionBlocks(proved: ProvedSolution, index: number, { address }: Prov
     {
       kind: 'turns',
       label,
-      groups: phaseGroups(proved, standingAt(address), making),
+      groups: phaseGroups(proved, subject, making),
       ring,
       claims: [claim.id],
       origin,

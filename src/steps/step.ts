@@ -8,6 +8,7 @@ import type { Answer } from '../cube/search/answer.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Language } from '../words/languages.ts';
+import type { PhasesPart } from './phases-part.ts';
 import type { PracticePart } from './practice-part.ts';
 import type { Subject, Where } from './subject.ts';
 
@@ -31,6 +32,8 @@ export interface Step {
   readonly words: Readonly<Record<Language, unknown>>;
   /** What practice papers ask of it. */
   readonly practice: PracticePart;
+  /** Why its solutions work, if it can tell. */
+  readonly phases?: PhasesPart;
   /** What a lesson that says nothing of it means. */
   readonly usual: Where;
   /** The case that turns give on a solved cube; the one place where a set-up is done. */

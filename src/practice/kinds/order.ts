@@ -1,8 +1,8 @@
 /** Put the phases in order: the stretches of a solution are given, shuffled; only one order of them solves the case. */
 import { prove } from '../../cube/solves.ts';
 import { type Turn, writeTurns } from '../../cube/turns.ts';
-import { type Phase, phasesOf } from '../../steps/pair/phases.ts';
-import { asPair } from '../../steps/pair/subject.ts';
+import type { Phase } from '../../steps/phases-part.ts';
+import { stepOf } from '../../steps/steps.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise } from '../exercise.ts';
 import type { Material, Taught } from '../material.ts';
@@ -14,8 +14,7 @@ const FEWEST = 3;
 const MOST = 5;
 
 function phasesFor({ subject, recommended }: Taught, { lesson }: Material): readonly Phase[] {
-  const { cube, goal } = asPair(subject);
-  return phasesOf(cube, recommended, goal, lesson.triggers).phases;
+  return stepOf(subject).phases?.of(subject, recommended, lesson.triggers).phases ?? [];
 }
 
 function orders<T>(items: readonly T[]): T[][] {

@@ -5,13 +5,15 @@
 
 import { afterTurns, type Cube, doTurn, isOnTop, type Piece, pieceOf } from '../../cube/cube.ts';
 import { areHome } from '../../cube/goal.ts';
-import { type NamedTrigger, TRIGGERS, type TriggerList, triggerIn } from '../../cube/triggers.ts';
+import { TRIGGERS, type TriggerList, triggerIn } from '../../cube/triggers.ts';
 import { type Quarters, type Turn, turnOf } from '../../cube/turns.ts';
 import { effect, type View } from '../../cube/view.ts';
-import { type Address, addressOf, isSolvedAddress } from './address.ts';
+import type { Merge, Phase, Phases, PhasesPart } from '../phases-part.ts';
+import { type Address, addressOf, isSolvedAddress, writeAddress } from './address.ts';
 import { isJoined, isSplit } from './joined-split.ts';
 import type { PairGoal } from './slots.ts';
 import { cornerOfSlot } from './slots.ts';
+import { asPair } from './subject.ts';
 
 /**
  * What a stretch does, from where the pair is before and after it.
@@ -47,34 +49,7 @@ export type Deed = (typeof DEEDS)[number];
 /** How the pair stands after a stretch, if that has a name. */
 export type Standing = 'joined' | 'split' | 'solved';
 
-export interface Phase {
-  /** As printed. */
-  readonly turns: readonly Turn[];
-  /** More than one where a phase's end and the next one's start were merged into one turn. */
-  readonly does: readonly Deed[];
-  readonly stands: Standing | undefined;
-  /** The piece that was on top, out of the way while another came up, and is on top again. */
-  readonly hides: 'corner' | 'edge' | undefined;
-  readonly address: Address;
-  readonly trigger: NamedTrigger | undefined;
-}
-
-/** Two turns that became one: the last of a phase and the first of the next, of one face as it is written. */
-export interface Merge {
-  /** Which printed turn of the solution, from 1. */
-  readonly turn: number;
-  readonly of: Turn;
-  readonly as: readonly [Turn, Turn];
-  /** Of the two phases that share it. */
-  readonly does: readonly [Deed, Deed];
-  /** Of the pair, between the two. */
-  readonly address: Address;
-}
-
-export interface Phases {
-  readonly phases: readonly Phase[];
-  readonly merges: readonly Merge[];
-}
+export type { Phases } from '../phases-part.ts';
 
 /** Turns of the face U are the first three. */
 const TOP_TURNS = 3;
@@ -118,7 +93,7 @@ function deedOf(before: Cube, after: Cube, goal: PairGoal, pair: Pair, turns: re
 
 const standingOf = (cube: Cube, goal: PairGoal): Standing | undefined => standingAt(addressAfter(cube, goal));
 
-export function standingAt(address: Address): Standing | undefined {
+function standingAt(address: Address): Standing | undefined {
   if (isSolvedAddress(address)) return 'solved';
   return isJoined(address) ? 'joined' : isSplit(address) ? 'split' : undefined;
 }
@@ -167,7 +142,7 @@ function seamIn(before: Cube, of: Turn, turn: number, goal: PairGoal): Seam | un
     if ((one + two) % 4 !== of.quarters) continue;
     const as = [turnOf(of.kind, of.letter, one), turnOf(of.kind, of.letter, two)] as const;
     const between = afterTurns(before, [as[0]]);
-    if (areHome(between, goal.base)) return { turn, of, as, address: addressAfter(between, goal) };
+    if (areHome(between, goal.base)) return { turn, of, as, address: writeAddress(addressAfter(between, goal)) };
   }
   return undefined;
 }
@@ -204,9 +179,10 @@ export function phasesOf(
     phases.push({
       turns: stretch,
       does,
+      stood: standingOf(before, goal),
       stands: standingOf(cube, goal),
       hides: hiddenIn(before, stretch, pair),
-      address: addressAfter(cube, goal),
+      address: writeAddress(addressAfter(cube, goal)),
       trigger: triggerIn(stretch, triggers),
     });
     merges.push(...seams.map((seam, i) => ({ ...seam, does: [does[i]!, does[i + 1]!] as const })));
@@ -239,3 +215,12 @@ function deedsOf(
     return deed;
   });
 }
+
+export const pairPhases: PhasesPart = {
+  of: (subject, turns, triggers) => {
+    const { cube, goal } = asPair(subject);
+    return phasesOf(cube, turns, goal, triggers);
+  },
+  said: ({ does, stood }, { handout }) =>
+    handout.phase(does as readonly Deed[], stood === 'solved' ? undefined : (stood as 'joined' | 'split' | undefined)),
+};

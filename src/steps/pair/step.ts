@@ -6,6 +6,7 @@ import { readAddress } from './address.ts';
 import { casesOf, FAMILIES, type Family, upToU } from './cases.ts';
 import { english } from './english.ts';
 import { IN_SIDE_MIRROR, mirroredAddress } from './mirrored.ts';
+import { pairPhases } from './phases.ts';
 import { pairPractice } from './practice.ts';
 import { doSetUp } from './set-up.ts';
 import { setUpFor } from './set-up-for.ts';
@@ -43,6 +44,7 @@ export const pairs: Step = {
   families: FAMILIES,
   words: { en: english },
   practice: pairPractice,
+  phases: pairPhases,
   usual: USUAL,
   after: (setup, where) => after(setup, asPairWhere(where)),
   at: (text, where) => {
