@@ -3,9 +3,21 @@
  * the centres, and the view of the one who holds it. A turn is one look-up a piece; a search keeps only the pieces of
  * its goal.
  */
-import { CORNER_AFTER, CORNERS, cornerOf, EDGE_AFTER, EDGES, edgeOf, type FaceTurn, type Place } from './spots.ts';
+import type { Face } from './faces.ts';
+import {
+  CORNER_AFTER,
+  CORNERS,
+  cornerOf,
+  EDGE_AFTER,
+  EDGES,
+  edgeOf,
+  type FaceTurn,
+  faceOfCornerSpot,
+  faceOfEdgeSpot,
+  type Place,
+} from './spots.ts';
 import type { Turn } from './turns.ts';
-import { effect, STRAIGHT, type View } from './view.ts';
+import { effect, STRAIGHT, seenAt, seenPlace, type View } from './view.ts';
 
 /** 0..7 corners, 8..19 edges, each numbered as its home place. */
 export type Piece = number;
@@ -61,6 +73,13 @@ export function afterTurns(cube: Cube, turns: readonly Turn[]): Cube {
 export function placeOf(cube: Cube, piece: Piece): Place {
   const spot = cube.spots[piece]!;
   return piece < CORNER_PIECES ? cornerOf(spot) : edgeOf(spot);
+}
+
+/** Where a piece is, and where the sticker that speaks for it looks, as the viewer names places and faces. */
+export function seenPiece(cube: Cube, piece: Piece): { readonly at: Place; readonly faces: Face } {
+  const spot = cube.spots[piece]!;
+  const face = piece < CORNER_PIECES ? faceOfCornerSpot(spot) : faceOfEdgeSpot(spot);
+  return { at: seenPlace(cube.view, placeOf(cube, piece)), faces: seenAt(cube.view, face) };
 }
 
 /** Whether it is in the top layer, by the centres: the first four places of corners and of edges are. */

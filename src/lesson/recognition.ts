@@ -7,7 +7,7 @@ import { writeAddress } from '../steps/pair/address.ts';
 import { featuresOf, isComparison } from '../steps/pair/features.ts';
 import { asPair } from '../steps/pair/subject.ts';
 import type { Subject } from '../steps/subject.ts';
-import { type ProvedRules, ruleFinder } from './prove-rules.ts';
+import { type ProvedLessonRule, type ProvedRules, ruleFinder } from './prove-rules.ts';
 
 /** Whether it is seen to meet all of these. */
 export function looksLike(subject: Subject, when: readonly Condition[]): boolean {
@@ -15,6 +15,10 @@ export function looksLike(subject: Subject, when: readonly Condition[]): boolean
   const sighting = { address: at, seen: side };
   return fits({ ...sighting, features: featuresOf(sighting) }, when);
 }
+
+/** Whether it is the rule of its table that applies there. */
+export const speaksOf = ({ proved }: ProvedLessonRule, { address, side }: Subject): boolean =>
+  proved.sightings.some((s) => s.seen === side && writeAddress(s.address) === address);
 
 export interface Recognised {
   /** Index of the row of the lesson's table that applies, the cube held as it is. */

@@ -1,6 +1,5 @@
 /** The key to a practice paper: letters and why, recommended solutions, and what the cube looks like after them. */
-import { afterTurns, homeSpot } from '../cube/cube.ts';
-import { faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
+import { afterTurns, seenPiece, solvedCube } from '../cube/cube.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
 import { isShared, type SharedKind } from '../lesson/practice.ts';
@@ -82,8 +81,7 @@ const withPicture = (picture: Block, text: Block): Block => ({
 
 /** Where the telling sticker of a piece looks, in words. */
 function placeWords({ subject, asked, at, faces }: PlaceExercise, { making, look }: PaperMaking): string {
-  const home = homeSpot(asked.piece);
-  const colour = look.colours[at.length === 3 ? faceOfCornerSpot(home) : faceOfEdgeSpot(home)];
+  const colour = look.colours[seenPiece(solvedCube(), asked.piece).faces];
   return stepOf(subject).practice.pieceSaid({ name: asked.name, at, colour, faces }, making.words);
 }
 

@@ -1,8 +1,6 @@
 /** Where does it go: some turns done in the head, and the piece marked on an empty picture. */
-import { afterTurns, type Cube, type Piece, placeOf } from '../../cube/cube.ts';
-import { faceOfCornerSpot, faceOfEdgeSpot } from '../../cube/spots.ts';
+import { afterTurns, seenPiece } from '../../cube/cube.ts';
 import type { Turn } from '../../cube/turns.ts';
-import { seenAt, seenPlace } from '../../cube/view.ts';
 import { stepOf } from '../../steps/steps.ts';
 import { seeing } from '../difficulty.ts';
 import type { Exercise, PlaceExercise } from '../exercise.ts';
@@ -21,22 +19,11 @@ function begun({ recommended }: Taught): readonly Turn[] {
   return recommended.slice(0, Math.min(FOLLOWED, other < 0 ? FOLLOWED : other));
 }
 
-type Spot = Pick<PlaceExercise, 'at' | 'faces'>;
-
-function spotOf(cube: Cube, piece: Piece): Spot {
-  const place = placeOf(cube, piece);
-  const spot = cube.spots[piece]!;
-  const face = place.length === 3 ? faceOfCornerSpot(spot) : faceOfEdgeSpot(spot);
-  return { at: seenPlace(cube.view, place), faces: seenAt(cube.view, face) };
-}
-
-const isSame = (a: Spot, b: Spot): boolean => a.at === b.at && a.faces === b.faces;
-
 function unsound(exercise: Exercise): string | undefined {
   if (exercise.form !== 'place') return 'it asks for no place';
   const { subject, asked, turns } = exercise;
-  const [before, after] = [subject.cube, afterTurns(subject.cube, turns)].map((cube) => spotOf(cube, asked.piece));
-  if (!isSame(after!, exercise)) return `the ${asked.name} comes to ${after!.at}`;
+  const [before, after] = [subject.cube, afterTurns(subject.cube, turns)].map((cube) => seenPiece(cube, asked.piece));
+  if (after!.at !== exercise.at || after!.faces !== exercise.faces) return `the ${asked.name} comes to ${after!.at}`;
   if (turns.some((turn) => turn.kind !== 'face')) return 'the cube is turned on the way';
   return before!.at === after!.at ? `the ${asked.name} stays at ${after!.at}` : undefined;
 }
@@ -53,10 +40,10 @@ export const place: Kind = {
     const after = afterTurns(subject.cube, turns);
     const moved = stepOf(subject)
       .practice.pieces(subject)
-      .filter(({ piece }) => spotOf(subject.cube, piece).at !== spotOf(after, piece).at);
+      .filter(({ piece }) => seenPiece(subject.cube, piece).at !== seenPiece(after, piece).at);
     if (moved.length === 0) return undefined;
     const asked = random.pick(moved);
-    return { ...base, form: 'place', asked, turns, after, ...spotOf(after, asked.piece) };
+    return { ...base, form: 'place', asked, turns, after, ...seenPiece(after, asked.piece) };
   },
   unsound,
 };

@@ -1,8 +1,7 @@
 /** Name the rule: which row of the lesson's table speaks of this case, the cube held as it is? */
 
 import type { ProvedLessonRule } from '../../lesson/prove-rules.ts';
-import { looksLike } from '../../lesson/recognition.ts';
-import { writeAddress } from '../../steps/pair/address.ts';
+import { looksLike, speaksOf } from '../../lesson/recognition.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise } from '../exercise.ts';
 import { baseOf, candidateOf, type Kind } from './kind.ts';
@@ -23,9 +22,6 @@ function nearest(rules: readonly ProvedLessonRule[], at: number): ProvedLessonRu
   return byDistance.slice(0, CHOICES).map(({ rule }) => rule);
 }
 
-const speaksOf = ({ proved }: ProvedLessonRule, { subject }: Exercise): boolean =>
-  proved.sightings.some((s) => s.seen === subject.side && writeAddress(s.address) === subject.address);
-
 function unsound(exercise: Exercise): string | undefined {
   if (exercise.form !== 'choice') return 'it offers no choice';
   const rules = exercise.options.flatMap((option) => (option.says === 'rule' ? [option.rule] : []));
@@ -36,7 +32,7 @@ function unsound(exercise: Exercise): string | undefined {
   );
   if (fitting.length !== 1) return `${fitting.length} of the rules fit what is seen`;
   if (exercise.right.join() !== fitting.join()) return 'another rule fits';
-  return speaksOf(rules[fitting[0]!]!, exercise) ? undefined : 'an earlier rule of the lesson applies';
+  return speaksOf(rules[fitting[0]!]!, exercise.subject) ? undefined : 'an earlier rule of the lesson applies';
 }
 
 export const rule: Kind = {
