@@ -2,28 +2,34 @@
 import { afterTurns, seenPiece, solvedCube } from '../cube/cube.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
-import { isShared, type SharedKind } from '../lesson/practice.ts';
+import { type ExerciseKind, isShared, type SharedKind } from '../lesson/practice.ts';
 import type { PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { stepOf } from '../steps/steps.ts';
 import { drawPlace } from '../svg/draw-place.ts';
 import { drawWhole } from '../svg/draw-whole.ts';
+import type { Scene } from '../svg/scene.ts';
+import { columns, figure, heading, space, whole } from './blocks.ts';
+import { headRule } from './heading.ts';
 import type { Making } from './making.ts';
 import { plainText, printedTurns } from './phrases.ts';
 import {
   drawnOnce,
   itemId,
+  itemsByKind,
   kindWords,
   openLines,
   optionSpans,
   type PaperMaking,
   paperMaking,
   rightLetters,
+  sheetOf,
   shorterId,
   shorterOf,
   stepWords,
+  titleBlocks,
 } from './practice-texts.ts';
-import { grey, line, plain, strong } from './texts.ts';
+import { grey, line, note, plain, strong } from './texts.ts';
 
 const GAP = mm(7);
 const PICTURE = mm(22);
@@ -41,8 +47,6 @@ const COLUMNS: Readonly<Record<SharedKind, { readonly columns: number; readonly 
   drill: NARROW,
 };
 
-const stack = (children: readonly Block[], gap = 0): Block => ({ kind: 'stack', keep: true, gap, children });
-
 const setUpSpans = ({ exercise }: PaperItem, { making }: PaperMaking): Span[] => [
   grey(`${making.words.practice.setUp} `),
   { kind: 'turns', turns: printedTurns(exercise.setup, making) },
@@ -53,13 +57,13 @@ const numberSpan = ({ number }: PaperItem): Span => grey(`${number}\u00a0\u00a0`
 /** One line of letters, one of the set-up, so that it can be tried. */
 function choice(item: PaperItem, of: PaperMaking): Block {
   const { exercise } = item;
-  if (exercise.form !== 'choice') return stack([]);
+  if (exercise.form !== 'choice') return whole(0);
   const answer: Span[] = exercise.slip
     ? slipSpans(item, of)
     : exercise.right.flatMap((i) => optionSpans(item, exercise, i, of));
   const head = [numberSpan(item), strong(rightLetters(item)), plain('\u00a0\u00a0\u00a0'), ...answer];
   const isSetUpTheAnswer = exercise.kind === 'picture';
-  return stack([line('body', ...head), ...(isSetUpTheAnswer ? [] : [line('note', ...setUpSpans(item, of))])]);
+  return whole(0, line('body', ...head), ...(isSetUpTheAnswer ? [] : [note(...setUpSpans(item, of))]));
 }
 
 function slipSpans({ exercise }: PaperItem, { making }: PaperMaking): Span[] {
@@ -70,14 +74,8 @@ function slipSpans({ exercise }: PaperItem, { making }: PaperMaking): Span[] {
   return [plain(`${before} `), turn(now), plain(`, ${between} `), turn(was)];
 }
 
-const withPicture = (picture: Block, text: Block): Block => ({
-  kind: 'columns',
-  gap: mm(4),
-  columns: [
-    { width: PICTURE, child: picture },
-    { width: { share: 1 }, child: text },
-  ],
-});
+const withPicture = (scene: Scene, text: Block): Block =>
+  columns(mm(4), [PICTURE, figure(scene, PICTURE)], ['rest', text]);
 
 /** Where the telling sticker of a piece looks, in words. */
 function placeWords({ subject, asked, at, faces }: PlaceExercise, { making, look }: PaperMaking): string {
@@ -90,12 +88,8 @@ function place(item: PaperItem, exercise: PlaceExercise, of: PaperMaking): Block
   const scene = drawnOnce(exercise, 'place', of.look, () =>
     drawPlace(exercise.after, exercise.asked.piece, of.look, words),
   );
-  const text = stack([
-    line('body', numberSpan(item)),
-    line('note', plain(words)),
-    line('note', ...setUpSpans(item, of)),
-  ]);
-  return withPicture({ kind: 'figure', scene, width: PICTURE }, text);
+  const text = whole(0, line('body', numberSpan(item)), note(plain(words)), note(...setUpSpans(item, of)));
+  return withPicture(scene, text);
 }
 
 function solution(item: PaperItem, exercise: SolveExercise, of: PaperMaking): Block {
@@ -110,16 +104,17 @@ function solution(item: PaperItem, exercise: SolveExercise, of: PaperMaking): Bl
   };
   const shorter = shorterOf(exercise);
   const none = shorter.length === 0 ? [grey(practice.noneShorter)] : [];
-  const text = stack([
+  const text = whole(
+    0,
     line('body', numberSpan(item), ...none),
     { kind: 'turns', label: handout.setUp, groups: [{ turns: printedTurns(setup, making) }] },
     solved(practice.recommended, recommended, id),
     ...shorter.map((turns) => solved(practice.shortest, turns, shorterId(id))),
     ...openLines(item, making, plain),
-  ]);
+  );
   if (exercise.kind === 'drill') return text;
   const scene = drawnOnce(exercise, 'after', look, () => drawWhole(afterTurns(subject.cube, recommended), look));
-  return withPicture({ kind: 'figure', scene, width: PICTURE }, text);
+  return withPicture(scene, text);
 }
 
 function answer(item: PaperItem, of: PaperMaking): Block {
@@ -134,62 +129,32 @@ function answer(item: PaperItem, of: PaperMaking): Block {
   }
 }
 
+function section(kind: ExerciseKind, items: readonly PaperItem[], of: PaperMaking): Block[] {
+  const { title } = kindWords(items[0]!, of.making);
+  const common: Block = { ...note(plain(stepWords(items[0]!, of.making).common)), keepWithNext: true };
+  const cells = items.map((item) => answer(item, of));
+  return [
+    heading([plain(title)]),
+    ...(kind === 'solve' ? [common] : []),
+    space(mm(1)),
+    { kind: 'grid', ...(isShared(kind) ? COLUMNS[kind] : NARROW), gap: GAP, rowGap: mm(3), cells },
+    space(mm(4)),
+  ];
+}
+
 export function practiceKey(paper: PracticePaper, making: Making): Sheet {
   const of = paperMaking(paper, making);
-  const { practice, handout, language } = making.words;
+  const { practice, handout } = making.words;
   const { lesson } = paper.student.proved;
-  const title = practice.keyTitle(plainText(lesson.title, making));
-  const kinds = [...new Set(paper.items.map((i) => i.exercise.kind))];
-  const whose = [practice.paper(paper.code), ...(paper.student.code ? [practice.student(paper.student.code)] : [])];
-  const sections = kinds.flatMap((kind): Block[] => {
-    const items = paper.items.filter((i) => i.exercise.kind === kind);
-    const isSolving = items.some((i) => i.exercise.form === 'solve');
-    return [
-      {
-        kind: 'text',
-        role: 'H2',
-        style: 'heading',
-        spans: [plain(kindWords(items[0]!, making).title)],
-        keepWithNext: true,
-      },
-      ...(isSolving && kind === 'solve'
-        ? [{ ...line('note', plain(stepWords(items[0]!, making).common)), keepWithNext: true } as Block]
-        : []),
-      { kind: 'space', height: mm(1) },
-      {
-        kind: 'grid',
-        ...(isShared(kind) ? COLUMNS[kind] : NARROW),
-        gap: GAP,
-        rowGap: mm(3),
-        cells: items.map((i) => answer(i, of)),
-      },
-      { kind: 'space', height: mm(4) },
-    ];
-  });
-  const check: Block[] =
-    paper.checkWords.length === 0
-      ? []
-      : [line('body', strong(`${practice.checkWord(paper.checkWords.length)}: `), plain(paper.checkWords.join(' ')))];
-  return {
-    title,
-    language,
-    body: [
-      {
-        kind: 'text',
-        role: 'H1',
-        style: 'title',
-        spans: [plain(title)],
-        bookmark: whose.join(' · '),
-      },
-      line('body', strong(whose.join(' · '))),
-      { kind: 'space', height: mm(2) },
-      { kind: 'rule', weight: 'heavy' },
-      { kind: 'space', height: mm(3) },
-      line('note', strong(`${handout.hold}: `), plain(handout.holdWords(lesson.colours.D, lesson.hold.front))),
-      ...check,
-      { kind: 'space', height: mm(3) },
-      ...sections,
-    ],
-    foot: { left: [practice.foot(title, paper.code), practice.shortFoot(paper.code)], right: handout.page },
-  };
+  const { checkWords } = paper;
+  const text = practice.keyTitle(plainText(lesson.title, making));
+  const check = line('body', strong(`${practice.checkWord(checkWords.length)}: `), plain(checkWords.join(' ')));
+  return sheetOf(text, of, [
+    ...titleBlocks(text, of),
+    ...headRule(),
+    note(strong(`${handout.hold}: `), plain(handout.holdWords(lesson.colours.D, lesson.hold.front))),
+    ...(checkWords.length > 0 ? [check] : []),
+    space(mm(3)),
+    ...itemsByKind(paper).flatMap(([kind, items]) => section(kind, items, of)),
+  ]);
 }

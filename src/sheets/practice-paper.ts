@@ -1,7 +1,7 @@
 /** A practice paper: exercises by kind, room to write, boxes for letters. */
 
 import type { Turn } from '../cube/turns.ts';
-import { type Block, type GridBlock, mm, type Sheet, type TurnsBlock } from '../layout/blocks.ts';
+import { type Block, type GridBlock, mm, type Pt, type Sheet, type TurnsBlock } from '../layout/blocks.ts';
 import { type ExerciseKind, isShared } from '../lesson/practice.ts';
 import type { ChoiceExercise } from '../practice/exercise.ts';
 import { isLettered } from '../practice/lettering.ts';
@@ -10,12 +10,14 @@ import { drawHold } from '../svg/draw-hold.ts';
 import { drawBlank } from '../svg/draw-place.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import type { Scene } from '../svg/scene.ts';
+import { columns, figure, heading, space, whole } from './blocks.ts';
 import { clubLine, headRule, headToFill } from './heading.ts';
 import type { Making } from './making.ts';
 import { plainText, printedTurns, signsOf } from './phrases.ts';
 import {
   drawnOnce,
   itemId,
+  itemsByKind,
   kindWords,
   numberOf,
   openLines,
@@ -23,13 +25,16 @@ import {
   type PaperMaking,
   paperMaking,
   pictureOf,
+  sheetOf,
   stepWords,
+  titleBlocks,
 } from './practice-texts.ts';
-import { grey, line, plain, strong } from './texts.ts';
+import { grey, line, note, plain, strong } from './texts.ts';
 
 const GAP = mm(7);
 const INNER_GAP = mm(3.5);
 const ROW_GAP = mm(4);
+const PANEL_GAP = mm(1.5);
 const PICTURE = mm(33);
 /** Beside lines of turns, which should not be broken. */
 const CHOICE_PICTURE = mm(29);
@@ -47,8 +52,6 @@ const WRITE_LINES = 2;
 /** Rows of a drill between two breaks. */
 const ROWS_TO_A_BREAK = 3;
 
-const figure = (scene: Scene, width: number): Block => ({ kind: 'figure', scene, width });
-
 const turns = (list: readonly Turn[], { making }: PaperMaking, label?: string): TurnsBlock => ({
   kind: 'turns',
   groups: [{ turns: printedTurns(list, making) }],
@@ -57,27 +60,13 @@ const turns = (list: readonly Turn[], { making }: PaperMaking, label?: string): 
 
 /** The item's number, and boxes at the right for its answer. */
 function numberAndBoxes(item: PaperItem, boxes: number, heads?: readonly string[]): Block {
-  const width = boxes * BOX;
-  return {
-    kind: 'columns',
-    gap: mm(2),
-    columns: [
-      { width: { share: 1 }, child: numberOf(item) },
-      { width, child: { kind: 'boxes', count: boxes, width: BOX, height: BOX, ...(heads && { heads }) } },
-    ],
-  };
+  const empty: Block = { kind: 'boxes', count: boxes, width: BOX, height: BOX, ...(heads && { heads }) };
+  return columns(mm(2), ['rest', numberOf(item)], [boxes * BOX, empty]);
 }
 
-const stack = (children: readonly Block[], gap = mm(1.5)): Block => ({ kind: 'stack', keep: true, gap, children });
-
-const beside = (left: Block, width: number, right: Block): Block => ({
-  kind: 'columns',
-  gap: INNER_GAP,
-  columns: [
-    { width, child: left },
-    { width: { share: 1 }, child: right },
-  ],
-});
+/** The picture of an item, and what is said at its right. */
+const beside = (picture: Scene, width: Pt, right: Block): Block =>
+  columns(INNER_GAP, [width, figure(picture, width)], ['rest', right]);
 
 /** Of the lesson as it is for the student. */
 const shownOnce = (what: string, { paper, look }: PaperMaking, draw: () => Scene): Scene =>
@@ -85,24 +74,14 @@ const shownOnce = (what: string, { paper, look }: PaperMaking, draw: () => Scene
 
 /** Each choice on a line, its letter first. */
 const choices = (e: ChoiceExercise, item: PaperItem, of: PaperMaking): Block[] =>
-  item.order.map((option, i) => ({
-    kind: 'columns',
-    gap: 0,
-    columns: [
-      { width: LETTER, child: line('body', strong(item.letters[i]!)) },
-      {
-        width: { share: 1 },
-        child: line(e.options[option]!.says === 'rule' ? 'note' : 'body', ...optionSpans(item, e, option, of)),
-      },
-    ],
-  }));
+  item.order.map((option, i) => {
+    const said = line(e.options[option]!.says === 'rule' ? 'note' : 'body', ...optionSpans(item, e, option, of));
+    return columns(0, [LETTER, line('body', strong(item.letters[i]!))], ['rest', said]);
+  });
 
 /** Two short words side by side. */
-const sideBySide = (blocks: readonly Block[]): Block => ({
-  kind: 'columns',
-  gap: mm(2),
-  columns: blocks.map((child) => ({ width: { share: 1 }, child })),
-});
+const sideBySide = (blocks: readonly Block[]): Block =>
+  columns(mm(2), ...blocks.map((child) => ['rest', child] as const));
 
 function panel(item: PaperItem, of: PaperMaking): Block {
   const { exercise } = item;
@@ -112,27 +91,24 @@ function panel(item: PaperItem, of: PaperMaking): Block {
     const open = openLines(item, of.making, strong);
     const lines = Array.from({ length: WRITE_LINES }, (): Block => ({ kind: 'write-line', label: '' }));
     const right = [numberOf(item), turns(exercise.setup, of, words.handout.setUp), ...open, ...lines];
-    return beside(figure(picture, PICTURE), PICTURE, stack(right, 0));
+    return beside(picture, PICTURE, whole(0, ...right));
   }
   if (exercise.form === 'place') {
     const { name } = exercise.asked;
     const { mark, blank } = stepWords(item, of.making).pieces[name]!;
     const empty = shownOnce(`blank ${name}`, of, () => drawBlank(of.look, blank));
-    return stack([
-      numberOf(item),
-      sideBySide([figure(picture, LARGE_PICTURE), figure(empty, LARGE_PICTURE)]),
-      turns(exercise.turns, of, mark),
-    ]);
+    const pictures = sideBySide([picture, empty].map((scene) => figure(scene, LARGE_PICTURE)));
+    return whole(PANEL_GAP, numberOf(item), pictures, turns(exercise.turns, of, mark));
   }
   const options = choices(exercise, item, of);
   const inOrder = exercise.right.length > 1;
   const boxes = inOrder ? exercise.right.length : exercise.slip ? words.practice.slipHeads.length : 1;
   const head = numberAndBoxes(item, boxes, exercise.slip && words.practice.slipHeads);
   if (exercise.options.every((o) => o.says === 'word')) {
-    return stack([head, figure(picture, PICTURE), sideBySide(options)]);
+    return whole(PANEL_GAP, head, figure(picture, PICTURE), sideBySide(options));
   }
   const setUp = exercise.kind === 'picture' ? [] : [turns(exercise.setup, of, words.handout.setUp)];
-  return beside(figure(picture, CHOICE_PICTURE), CHOICE_PICTURE, stack([head, ...setUp, ...options]));
+  return beside(picture, CHOICE_PICTURE, whole(PANEL_GAP, head, ...setUp, ...options));
 }
 
 /** How many panels of a kind stand beside each other, and the least width of one. */
@@ -143,21 +119,18 @@ function columnsOf({ exercise: { kind } }: PaperItem): Pick<GridBlock, 'columns'
 }
 
 /** Text beside boxes, lowered to their middle. */
-const lowered = (child: Block, by: number): Block => stack([{ kind: 'space', height: by }, child], 0);
+const lowered = (child: Block, by: Pt): Block => whole(0, space(by), child);
 
 function drillRow(item: PaperItem, of: PaperMaking, isFirst: boolean): Block {
   const heads = isFirst ? Array.from({ length: TIMES }, (_, i) => String(i + 1)) : [];
   const boxes: Block = { kind: 'boxes', count: TIMES, width: TIME_BOX, height: BOX, heads };
-  const row: Block = {
-    kind: 'columns',
-    gap: mm(3),
-    columns: [
-      { width: mm(6), child: lowered(numberOf(item), mm(5)) },
-      { width: SMALL_PICTURE, child: figure(pictureOf(item, of.look), SMALL_PICTURE) },
-      { width: { share: 1 }, child: lowered(turns(item.exercise.setup, of), mm(5)) },
-      { width: TIMES * TIME_BOX, child: lowered(boxes, isFirst ? 0 : mm(3.6)) },
-    ],
-  };
+  const row = columns(
+    mm(3),
+    [mm(6), lowered(numberOf(item), mm(5))],
+    [SMALL_PICTURE, figure(pictureOf(item, of.look), SMALL_PICTURE)],
+    ['rest', lowered(turns(item.exercise.setup, of), mm(5))],
+    [TIMES * TIME_BOX, lowered(boxes, isFirst ? 0 : mm(3.6))],
+  );
   return { ...row, claims: [itemId(of.paper, item)] };
 }
 
@@ -168,25 +141,16 @@ function drill(items: readonly PaperItem[], of: PaperMaking): Block[] {
   const groups = starts.map((start): Block => {
     const some = items.slice(start, start + ROWS_TO_A_BREAK);
     const isLast = start + ROWS_TO_A_BREAK >= items.length;
-    return stack([
-      ...some.map((item, i) => drillRow(item, of, i === 0)),
-      ...(isLast ? [] : [line('note', grey(rest)), { kind: 'space', height: mm(2) } as const]),
-    ]);
+    const rows = some.map((item, i) => drillRow(item, of, i === 0));
+    return whole(PANEL_GAP, ...rows, ...(isLast ? [] : [note(grey(rest)), space(mm(2))]));
   });
-  return [
-    { ...line('note', strong(strain)), keepWithNext: true } as Block,
-    { kind: 'space', height: mm(2) },
-    ...groups,
-  ];
+  return [{ ...note(strong(strain)), keepWithNext: true }, space(mm(2)), ...groups];
 }
 
 /** Items of one kind under one heading. */
 function section(kind: ExerciseKind, items: readonly PaperItem[], of: PaperMaking): Block[] {
   const { title, ask } = kindWords(items[0]!, of.making);
-  const head: Block[] = [
-    { kind: 'text', role: 'H2', style: 'heading', spans: [plain(title)], keepWithNext: true },
-    { kind: 'text', role: 'P', style: 'note', spans: [plain(ask)], keepWithNext: true },
-  ];
+  const head: Block[] = [heading([plain(title)]), { ...note(plain(ask)), keepWithNext: true }];
   const body: Block[] =
     kind === 'drill'
       ? drill(items, of)
@@ -199,7 +163,7 @@ function section(kind: ExerciseKind, items: readonly PaperItem[], of: PaperMakin
             cells: items.map((item) => ({ ...panel(item, of), claims: [itemId(of.paper, item)] })),
           },
         ];
-  return [...head, { kind: 'space', height: mm(2) }, ...body, { kind: 'space', height: mm(5) }];
+  return [...head, space(mm(2)), ...body, space(mm(5))];
 }
 
 /** `1–8, 12`: the numbers of the items, runs drawn together. */
@@ -225,87 +189,42 @@ function checkWord({ paper, making }: PaperMaking): Block[] {
     from += word.length;
     return { kind: 'boxes', count: word.length, width: BOX, height: BOX, heads };
   });
-  return [
-    {
-      kind: 'stack',
-      keep: true,
-      gap: mm(2),
-      children: [
-        { kind: 'text', role: 'H2', style: 'heading', spans: [plain(practice.checkWord(checkWords.length))] },
-        line('note', plain(practice.checkWordSays(numbersIn(lettered), checkWords.length))),
-        { kind: 'grid', columns: 2, least: mm(75), gap: GAP, rowGap: mm(2), cells: rows },
-      ],
-    },
-    { kind: 'space', height: mm(5) },
-  ];
+  const said = note(plain(practice.checkWordSays(numbersIn(lettered), checkWords.length)));
+  const grid: Block = { kind: 'grid', columns: 2, least: mm(75), gap: GAP, rowGap: mm(2), cells: rows };
+  return [whole(mm(2), heading([plain(practice.checkWord(checkWords.length))]), said, grid), space(mm(5))];
 }
 
 /** Club, course and paper over the title, lines for name and date beside it, the hold below. */
-function head(of: PaperMaking): Block[] {
+function head(text: string, of: PaperMaking): Block[] {
   const { paper, making, look } = of;
   const { lesson } = paper.student.proved;
-  const { handout, practice } = making.words;
+  const { handout } = making.words;
   const { start } = stepWords(paper.items[0]!, making);
-  const whose = [practice.paper(paper.code), ...(paper.student.code ? [practice.student(paper.student.code)] : [])];
-  const titles: Block[] = [
-    ...clubLine(lesson, making),
-    {
-      kind: 'text',
-      role: 'H1',
-      style: 'title',
-      spans: [plain(practice.title(plainText(lesson.title, making)))],
-      bookmark: whose.join(' · '),
-    },
-    line('body', strong(whose.join(' · '))),
-  ];
   const hold = shownOnce('hold', of, () => drawHold(look));
   const legend = shownOnce('legend', of, () => openViewLegend(making.words, making.ink));
-  const holdLine = line(
-    'note',
-    strong(`${handout.hold}: `),
-    plain(`${handout.holdWords(lesson.colours.D, lesson.hold.front)}. ${start}`),
-  );
+  const held = handout.holdWords(lesson.colours.D, lesson.hold.front);
+  const holdLine = note(strong(`${handout.hold}: `), plain(`${held}. ${start}`));
   return [
-    headToFill(titles, making),
+    headToFill([...clubLine(lesson, making), ...titleBlocks(text, of)], making),
     ...headRule(),
-    {
-      kind: 'columns',
-      gap: INNER_GAP,
-      columns: [
-        { width: HOLD, child: figure(hold, HOLD) },
-        { width: LEGEND, child: figure(legend, LEGEND) },
-        { width: { share: 1 }, child: stack([holdLine, line('note', plain(signsOf(making).join(' ')))]) },
-      ],
-    },
-    { kind: 'space', height: mm(4) },
+    columns(
+      INNER_GAP,
+      [HOLD, figure(hold, HOLD)],
+      [LEGEND, figure(legend, LEGEND)],
+      ['rest', whole(PANEL_GAP, holdLine, note(plain(signsOf(making).join(' '))))],
+    ),
+    space(mm(4)),
   ];
 }
-
-/** Kinds in the order in which their items stand. */
-const kindsOf = (items: readonly PaperItem[]): ExerciseKind[] => [...new Set(items.map((i) => i.exercise.kind))];
 
 /** The check word follows the last choice. */
 export function practicePaper(paper: PracticePaper, making: Making): Sheet {
   const of = paperMaking(paper, making);
-  const { items } = paper;
-  const kinds = kindsOf(items);
-  const lastLettered = items.findLast((i) => isLettered(i.exercise))?.exercise.kind;
-  const title = making.words.practice.title(plainText(paper.student.proved.lesson.title, making));
-  const { practice, handout } = making.words;
-  return {
-    title,
-    language: making.words.language,
-    body: [
-      ...head(of),
-      ...kinds.flatMap((kind) => [
-        ...section(
-          kind,
-          items.filter((i) => i.exercise.kind === kind),
-          of,
-        ),
-        ...(kind === lastLettered ? checkWord(of) : []),
-      ]),
-    ],
-    foot: { left: [practice.foot(title, paper.code), practice.shortFoot(paper.code)], right: handout.page },
-  };
+  const lastLettered = paper.items.findLast((i) => isLettered(i.exercise))?.exercise.kind;
+  const text = making.words.practice.title(plainText(paper.student.proved.lesson.title, making));
+  const sections = itemsByKind(paper).flatMap(([kind, items]) => [
+    ...section(kind, items, of),
+    ...(kind === lastLettered ? checkWord(of) : []),
+  ]);
+  return sheetOf(text, of, [...head(text, of), ...sections]);
 }

@@ -1,7 +1,8 @@
 /** What practice papers and their keys word alike. */
 
 import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
-import type { Block, Span } from '../layout/blocks.ts';
+import type { Block, Sheet, Span } from '../layout/blocks.ts';
+import type { ExerciseKind } from '../lesson/practice.ts';
 import type { ChoiceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import type { PracticeWordsOfStep } from '../steps/practice-part.ts';
@@ -10,6 +11,7 @@ import { drawCase } from '../svg/draw-case.ts';
 import type { Look } from '../svg/marks.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { KindWords } from '../words/practice-words.ts';
+import { panelHeading, title } from './blocks.ts';
 import type { Making } from './making.ts';
 import { printedTurns } from './phrases.ts';
 import { type RuleTexts, textSpans, wholeText } from './rule-texts.ts';
@@ -23,12 +25,7 @@ export const shorterOf = ({ recommended, shortest }: SolveExercise): (readonly T
   lengthOf(shortest) < lengthOf(recommended) ? [shortest] : [];
 export const shorterId = (id: string): string => `${id}.2`;
 
-export const numberOf = ({ number }: PaperItem): Block => ({
-  kind: 'text',
-  role: 'H3',
-  style: 'panel',
-  spans: [strong(String(number))],
-});
+export const numberOf = ({ number }: PaperItem): Block => panelHeading([strong(String(number))]);
 
 /** A paper or its key in the making. */
 export interface PaperMaking {
@@ -42,6 +39,29 @@ export const paperMaking = (paper: PracticePaper, making: Making): PaperMaking =
   making,
   look: { colours: paper.student.proved.lesson.colours, ink: making.ink, words: making.words },
 });
+
+/** The title, and below it whose paper it is. */
+export function titleBlocks(text: string, { paper: { code, student }, making: { words } }: PaperMaking): Block[] {
+  const { practice } = words;
+  const whose = [practice.paper(code), ...(student.code ? [practice.student(student.code)] : [])].join(' · ');
+  return [title([plain(text)], { bookmark: whose }), line('body', strong(whose))];
+}
+
+export function sheetOf(text: string, { paper: { code }, making: { words } }: PaperMaking, body: Block[]): Sheet {
+  const { practice, handout, language } = words;
+  return {
+    title: text,
+    language,
+    body,
+    foot: { left: [practice.foot(text, code), practice.shortFoot(code)], right: handout.page },
+  };
+}
+
+/** By kind, in the order in which they stand. */
+export function itemsByKind({ items }: PracticePaper): [kind: ExerciseKind, items: PaperItem[]][] {
+  const kinds = [...new Set(items.map((i) => i.exercise.kind))];
+  return kinds.map((kind) => [kind, items.filter((i) => i.exercise.kind === kind)]);
+}
 
 const textsOf = ({ paper, making }: PaperMaking): RuleTexts => ({ lesson: paper.student.proved.lesson, making });
 
