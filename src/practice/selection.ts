@@ -6,6 +6,7 @@
 
 import type { Level } from '../lesson/practice.ts';
 import { stepOf } from '../steps/steps.ts';
+import type { Subject } from '../steps/subject.ts';
 import type { Candidate } from './kinds/kind.ts';
 import type { Random } from './random.ts';
 
@@ -54,14 +55,22 @@ export class Uses {
   }
 }
 
+type Spread = readonly (readonly [thing: string, weight: number])[];
+/** Asked for each candidate of a shelf and each paper. */
+const spreads = new WeakMap<Subject, Spread>();
+
 /** What is to be spread evenly, the case first. */
-const spreadOf = ({ subject }: Candidate): readonly (readonly [thing: string, weight: number])[] => [
-  [`case ${subject.caseAddress}`, 8],
-  [`side ${subject.side}`, 2],
-  ...stepOf(subject)
-    .practice.spread(subject)
-    .map((thing) => [thing, 1] as const),
-];
+function spreadOf({ subject }: Candidate): Spread {
+  const known = spreads.get(subject) ?? [
+    [`case ${subject.caseAddress}`, 8],
+    [`side ${subject.side}`, 2],
+    ...stepOf(subject)
+      .practice.spread(subject)
+      .map((thing) => [thing, 1] as const),
+  ];
+  spreads.set(subject, known);
+  return known;
+}
 
 /** A repeat on one paper is worse than one among all papers. */
 const ON_ONE_PAPER = 16;

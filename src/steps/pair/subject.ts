@@ -2,7 +2,7 @@
 import type { Cube } from '../../cube/cube.ts';
 import type { Drawn } from '../../svg/emphasis.ts';
 import type { Subject, Where } from '../subject.ts';
-import { type Address, goalAt, isSolvedAddress, writeAddress } from './address.ts';
+import { type Address, addressKey, goalAt, isSolvedAddress, writeAddress } from './address.ts';
 import { caseOf, type Family, familyOf } from './cases.ts';
 import { describeCase, pairSaid } from './describe.ts';
 import { pairEmphasis } from './emphasis.ts';
@@ -33,8 +33,19 @@ export const drawnFor = (goal: PairGoal): Drawn => ({
   describe: (cube, colours, words) => describeCase(cube, goal, colours, words),
 });
 
+/** Those with all else as solved as can be: papers ask for the same ones again and again. */
+const known = new Map<string, PairSubject>();
+
 /** `cube`: as it lies there; if left out, the pair at the address and all else as solved as can be. */
-export function pairSubject(at: Address, where: PairWhere, cube: Cube = cubeWithPair(at, where.slot)): PairSubject {
+export function pairSubject(at: Address, where: PairWhere, cube?: Cube): PairSubject {
+  if (cube) return subjectOn(cube, at, where);
+  const key = `${addressKey(at)} ${where.slot} ${where.open.join(' ')}`;
+  const subject = known.get(key) ?? subjectOn(cubeWithPair(at, where.slot), at, where);
+  known.set(key, subject);
+  return subject;
+}
+
+function subjectOn(cube: Cube, at: Address, where: PairWhere): PairSubject {
   const goal = goalAt(at, where.slot, where.open);
   return {
     step: PAIRS,
