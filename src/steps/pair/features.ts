@@ -295,7 +295,12 @@ export function featuresOf(sighting: Sighting): Partial<Record<FeatureName, stri
  * front or behind in a slot? Undefined where the corner is not on top, or has the cross colour up.
  */
 export function topsLike(sighting: Sighting): string | undefined {
-  const features = featuresOf(sighting);
-  if (features['cross colour'] === 'up') return undefined;
-  return features['edge at'] === 'top' ? features['edge top and corner top'] : features['edge front and corner top'];
+  const look = lookOf(sighting);
+  if (featureOf(look, 'cross colour') === 'up') return undefined;
+  return featureOf(
+    look,
+    featureOf(look, 'edge at') === 'top' ? 'edge top and corner top' : 'edge front and corner top',
+  );
 }
+
+export const isGoodEdgeAt = (sighting: Sighting): boolean => isGoodEdge(lookOf(sighting));

@@ -12,7 +12,7 @@ import type { OwnFilter, OwnQuestion, PracticePart } from '../practice-part.ts';
 import type { Subject } from '../subject.ts';
 import { type Address, seenFrom, stuckSlots } from './address.ts';
 import { pairPieces } from './emphasis.ts';
-import { featuresOf, topsLike } from './features.ts';
+import { isGoodEdgeAt, topsLike } from './features.ts';
 import { IN_SIDE_MIRROR, mirroredAddress } from './mirrored.ts';
 import { SLOTS, type Slot, slotOfPlace } from './slots.ts';
 import { asPair, type PairSubject, pairSubject } from './subject.ts';
@@ -68,7 +68,8 @@ const goodOrBad: OwnQuestion = {
   right: (subject) => {
     const pair = asPair(subject);
     // An edge that is home cannot be asked for: the picture shows it solved or flipped.
-    return placesOf(pair).edge === pair.side ? undefined : featuresOf(sightingOf(pair)).edge;
+    if (placesOf(pair).edge === pair.side) return undefined;
+    return isGoodEdgeAt(sightingOf(pair)) ? 'good' : 'bad';
   },
   seeing: (subject, hand) => {
     const pair = asPair(subject);
