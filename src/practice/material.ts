@@ -10,6 +10,7 @@ import type { ProvedCase } from '../lesson/proved.ts';
 import { looksLike, type Recognised, recognition } from '../lesson/recognition.ts';
 import { stepOf } from '../steps/steps.ts';
 import { type Subject, subjectKey } from '../steps/subject.ts';
+import { groupedBy } from '../text/grouped.ts';
 import { carried, ROUND } from './carry.ts';
 import { doing, type Leading } from './difficulty.ts';
 
@@ -44,16 +45,6 @@ export const shortestFor = (subject: Subject, leading: Leading): readonly Turn[]
       .solutions.map(({ turns }) => turns),
     leading,
   );
-
-/** All that the lesson shows of each case. */
-function taughtCases(proved: ProvedLesson): (readonly ProvedCase[])[] {
-  const taught = new Map<string, ProvedCase[]>();
-  for (const one of proved.cases) {
-    const { isSolved, caseAddress } = one.subject;
-    if (!isSolved) taught.set(caseAddress, [...(taught.get(caseAddress) ?? []), one]);
-  }
-  return [...taught.values()];
-}
 
 /** A solution of the coach, seen from elsewhere; proved with all kept that can be, else nothing. */
 function fromElsewhere({ subject: from }: ProvedCase, turns: readonly Turn[], to: Subject): readonly Turn[][] {
@@ -99,7 +90,8 @@ export function materialOf(proved: ProvedLesson, leading: Leading): Material {
   const recognise = recognition(proved.rules);
   const shown = new Set(proved.cases.map(({ subject }) => subject.side));
   const taught: Taught[] = [];
-  for (const cases of taughtCases(proved)) {
+  const unsolved = proved.cases.filter(({ subject }) => !subject.isSolved);
+  for (const cases of groupedBy(unsolved, ({ subject }) => subject.caseAddress).values()) {
     const { subject: first } = cases[0]!;
     const wanted = only ? stepOf(first).practice.sidesWanted(only.own) : [];
     for (const subject of everySideOf(first)) {

@@ -82,7 +82,8 @@ export const PAPER_CODES: number = CODE_ALPHABET.length ** CODE_LENGTH;
 const STRIDE = 3_089;
 
 /**
- * The short name of a paper, for its foot and its key: it says which paper it is and nothing of whose. `position` from 0. Of one lesson and seed no two codes are the same, up to PAPER_CODES of them.
+ * The short name of a paper, for its foot and its key: it says which paper it is and nothing of whose. `position` from 0.
+ * Of one lesson and seed no two codes are the same, up to PAPER_CODES of them.
  */
 export function paperCode(lesson: string, seed: number, position: number): string {
   let n = (hashOf(`${seed}/${lesson}`) + position * STRIDE) % PAPER_CODES;

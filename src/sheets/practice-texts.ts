@@ -10,6 +10,7 @@ import { stepOf } from '../steps/steps.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Look } from '../svg/marks.ts';
 import type { Scene } from '../svg/scene.ts';
+import { groupedBy } from '../text/grouped.ts';
 import type { KindWords } from '../words/practice-words.ts';
 import { panelHeading, title } from './blocks.ts';
 import type { Making } from './making.ts';
@@ -58,10 +59,9 @@ export function sheetOf(text: string, { paper: { code }, making: { words } }: Pa
 }
 
 /** By kind, in the order in which they stand. */
-export function itemsByKind({ items }: PracticePaper): [kind: ExerciseKind, items: PaperItem[]][] {
-  const kinds = [...new Set(items.map((i) => i.exercise.kind))];
-  return kinds.map((kind) => [kind, items.filter((i) => i.exercise.kind === kind)]);
-}
+export const itemsByKind = ({ items }: PracticePaper): [kind: ExerciseKind, items: PaperItem[]][] => [
+  ...groupedBy(items, ({ exercise }) => exercise.kind),
+];
 
 const textsOf = ({ paper, making }: PaperMaking): RuleTexts => ({ lesson: paper.student.proved.lesson, making });
 

@@ -9,6 +9,7 @@ import type { Problem } from '../lesson/problem.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { type PracticePaper, papersOf, type Student } from '../practice/papers.ts';
 import type { Ink } from '../svg/palette.ts';
+import { groupedBy } from '../text/grouped.ts';
 import { problemOfFault } from './faults.ts';
 import { makingOf } from './making.ts';
 import { PRACTICE_SUFFIXES, practiceSheets } from './practice.ts';
@@ -39,12 +40,9 @@ export interface Printing {
 }
 
 function practisedIn(papers: readonly PracticePaper[]): Map<string, number> {
-  const counts = new Map<string, number>();
-  for (const { exercise } of papers.flatMap(({ items }) => items)) {
-    const key = exercise.subject.caseAddress;
-    counts.set(key, (counts.get(key) ?? 0) + 1);
-  }
-  return counts;
+  const items = papers.flatMap((paper) => paper.items);
+  const byCase = groupedBy(items, ({ exercise }) => exercise.subject.caseAddress);
+  return new Map([...byCase].map(([address, ofCase]) => [address, ofCase.length]));
 }
 
 /**
