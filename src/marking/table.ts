@@ -5,6 +5,7 @@
  * page "CSV Injection" lists them (from memory).
  */
 import papaparse from 'papaparse';
+import { readCsv } from '../text/csv.ts';
 
 const FORMULA = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/;
 const GUARDED = /^'(?=\s*[=+\-@＝＋－＠]|[\t\r\n])/;
@@ -20,34 +21,19 @@ export interface Table {
   readonly faults: readonly { readonly row: number; readonly message: string }[];
 }
 
-const DELIMITERS = [',', ';', '\t', '|'];
-
-/** The delimiter of which the first line, the header, has most outside quotes: answers may hold any of them. */
-function delimiterOf(text: string): string {
-  const line = (/^[\s]*([^\n]*)/.exec(text)?.[1] ?? '').replaceAll(/"[^"]*"/g, '');
-  const counts = DELIMITERS.map((sign) => line.split(sign).length);
-  return DELIMITERS[counts.indexOf(Math.max(...counts))]!;
-}
-
 const LOOSE_QUOTE = 'a quotation mark stands inside the cell: double it, or leave it out';
 
-/** Line ends of any system, mixed ones too, are read as one: the library takes one kind for the whole file. */
-export function readTable(given: string): Table {
-  const text = given.replaceAll(/\r\n?/g, '\n');
-  // Spreadsheets may name the delimiter in a line of its own.
-  const named = /^sep=(.)\n/i.exec(text);
-  const body = named ? text.slice(named[0].length) : text;
-  const delimiter = named?.[1] ?? delimiterOf(body);
-  const { data, errors } = papaparse.parse<string[]>(body, { delimiter, newline: '\n', skipEmptyLines: false });
+export function readTable(text: string): Table {
+  const { rows, delimiter, named } = readCsv(text);
+  const cells = rows.map((row) => row.cells.map((cell) => cell.replace(GUARDED, '')));
   const shift = named ? 1 : 0;
-  const faults = errors
-    .filter(({ type }) => type === 'Quotes')
-    .map(({ code, row }) => ({
-      row: (row ?? 0) + 1 + shift,
-      message: code === 'MissingQuotes' ? 'a quotation mark is opened and never closed' : LOOSE_QUOTE,
-    }));
-  const cells = data.map((row) => row.map((cell) => cell.replace(GUARDED, '')));
-  return { cells: named ? [[], ...cells] : cells, delimiter, named: named !== null, faults };
+  const faults = rows.flatMap(({ quotes }, i) =>
+    quotes.map(({ isOpen }) => ({
+      row: i + 1 + shift,
+      message: isOpen ? 'a quotation mark is opened and never closed' : LOOSE_QUOTE,
+    })),
+  );
+  return { cells: named ? [[], ...cells] : cells, delimiter, named, faults };
 }
 
 /**

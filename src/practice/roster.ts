@@ -3,7 +3,6 @@
  * initials, cross, front, scheme, hand, level, in any order, each of them optional. A field left empty is as the lesson
  * has it.
  */
-import Papa from 'papaparse';
 import {
   COLOURS,
   type Colour,
@@ -18,6 +17,7 @@ import { LEVELS, type Level } from '../lesson/practice.ts';
 import type { Problem, ProblemCode, Span } from '../lesson/problem.ts';
 import type { Source } from '../lesson/source.ts';
 import type { Variation } from '../lesson/vary.ts';
+import { readCsv } from '../text/csv.ts';
 import { likelyWord, listed } from '../text/likely.ts';
 
 export interface RosterRow {
@@ -38,7 +38,6 @@ export interface Roster {
 
 const COLUMNS = ['code', 'initials', 'cross', 'front', 'scheme', 'hand', 'level'] as const;
 type Column = (typeof COLUMNS)[number];
-const DELIMITERS = [',', ';', '\t'];
 /** Printed at the top of a paper, beside its own code. */
 const LONGEST_CODE = 24;
 
@@ -47,29 +46,6 @@ interface Cell {
   readonly span: Span;
 }
 type Line = readonly Cell[];
-
-/** Where each field of a row of the text begins and ends; a delimiter inside quotes is none. */
-function fieldSpans(text: string, start: number, end: number, delimiter: string): Span[] {
-  const spans: Span[] = [];
-  let from = start;
-  let quoted = false;
-  for (let at = start; at < end; at++) {
-    if (text[at] === '"') quoted = !quoted;
-    if (quoted || text[at] !== delimiter) continue;
-    spans.push({ start: from, end: at });
-    from = at + 1;
-  }
-  return [...spans, { start: from, end }];
-}
-
-/** Spreadsheets may name the sign between fields in a line of its own. */
-const NAMED = /^sep=(.)\r?\n/i;
-
-/** What most spreadsheets write between fields depends on the country; the line of headings tells. */
-function delimiterOf(text: string): string {
-  const [first = ''] = text.split('\n');
-  return DELIMITERS.find((d) => first.includes(d)) ?? ',';
-}
 
 const isBare = (line: Line): boolean => line.every(({ text }) => text === '');
 
@@ -81,29 +57,18 @@ const about = (span: Span, code: ProblemCode, message: string, hint: string): Pr
 });
 
 function linesOf({ text }: Source, problems: Problem[]): Line[] {
-  const lines: Line[] = [];
-  const named = NAMED.exec(text);
-  const skipped = named?.[0].length ?? 0;
-  const delimiter = named?.[1] ?? delimiterOf(text);
-  let start = skipped;
-  Papa.parse<string[]>(text.slice(skipped), {
-    delimiter,
-    step: ({ data, errors, meta }) => {
-      const cursor = skipped + meta.cursor;
-      const end = start + text.slice(start, cursor).replace(/[\r\n]+$/, '').length;
-      const spans = fieldSpans(text, start, end, delimiter);
-      for (const error of errors.slice(0, 1)) {
-        // It names a place just behind the quote.
-        const quote = Math.max(start, text.lastIndexOf('"', error.index === undefined ? start : skipped + error.index));
-        const at = { start: quote, end: quote + 1 };
-        const message = 'a quote is never closed, or goes on after its end';
-        problems.push(about(at, 'roster-unreadable', message, 'put the whole field in quotes, or none of it'));
-      }
-      const cells = data.map((field, i) => ({ text: field.trim(), span: spans[i] ?? { start, end } }));
-      // A student with whom all is as usual has empty fields; a line without fields is none.
-      if (cells.length > 1 || cells[0]!.text !== '') lines.push(cells);
-      start = cursor;
-    },
+  const lines = readCsv(text).rows.flatMap(({ cells, quotes, places }): Line[] => {
+    for (const { at } of quotes.slice(0, 1)) {
+      const message = 'a quote is never closed, or goes on after its end';
+      problems.push(
+        about({ start: at, end: at + 1 }, 'roster-unreadable', message, 'put the whole field in quotes, or none of it'),
+      );
+    }
+    const spans = places();
+    const whole = { start: spans[0]!.start, end: spans.at(-1)!.end };
+    const line = cells.map((field, i) => ({ text: field.trim(), span: spans[i] ?? whole }));
+    // A student with whom all is as usual has empty fields; a line without fields is none.
+    return line.length > 1 || line[0]!.text !== '' ? [line] : [];
   });
   // Empty lines at the end are what a spreadsheet adds, but where no student has anything in a field.
   if (lines.slice(1).every(isBare)) return lines;
