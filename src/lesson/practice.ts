@@ -8,10 +8,12 @@ import type { Span } from './problem.ts';
 
 /** Asked of every step, in the order in which they stand on a paper: what has letters first. */
 export const SHARED_KINDS = ['rule', 'picture', 'slip', 'order', 'place', 'solve', 'drill'] as const;
+/** A kind that every step has. */
 export type SharedKind = (typeof SHARED_KINDS)[number];
 /** One of these, or of a step's own questions. */
 export type ExerciseKind = SharedKind | (string & Record<never, never>);
 
+/** Whether it is one of those that every step has. */
 export const isShared = (kind: ExerciseKind): kind is SharedKind => SHARED_KINDS.some((one) => one === kind);
 
 /** In the order in which they stand on a paper. */
@@ -20,9 +22,11 @@ export const exerciseKinds = ({ practice }: Step): readonly ExerciseKind[] => [
   ...SHARED_KINDS,
 ];
 
+/** How hard a paper is, of what was taught. */
 export const LEVELS = ['easy', 'middle', 'hard'] as const;
 export type Level = (typeof LEVELS)[number];
 
+/** A line under `items`. */
 export interface AskedItems {
   readonly kind: ExerciseKind;
   readonly count: number;
@@ -45,6 +49,7 @@ export interface PracticeFilter {
   readonly turns: number | undefined;
 }
 
+/** The key `practice` of a lesson. */
 export interface PracticeRequest {
   readonly seed: number;
   readonly level: Level;

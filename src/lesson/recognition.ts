@@ -20,6 +20,7 @@ export function looksLike(subject: Subject, when: readonly Condition[]): boolean
 export const speaksOf = ({ proved }: ProvedLessonRule, { address, side }: Subject): boolean =>
   proved.sightings.some((s) => s.seen === side && writeAddress(s.address) === address);
 
+/** What a table of rules makes of one case from one side. */
 export interface Recognised {
   /** Index of the row of the lesson's table that applies, the cube held as it is. */
   readonly row: number | undefined;
@@ -31,6 +32,7 @@ export interface Recognised {
 
 export type Recognise = (subject: Subject) => Recognised;
 
+/** For many cases of one lesson; without rules nothing applies. */
 export function recognition(proved: ProvedRules | undefined): Recognise {
   if (!proved) return () => ({ row: undefined, comparisons: 0, isException: false });
   const find = ruleFinder(proved);

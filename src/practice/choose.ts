@@ -74,6 +74,7 @@ const idOf = (kind: ExerciseKind, { key }: Candidate): string => `${kind} ${key}
 /** Where a shelf has none that goes with the rest of the paper, so many of the others are tried, the nearest first. */
 const NEAREST = 16;
 
+/** One for each shelf; a problem where there are not enough. */
 export function chooseAll(groups: readonly Group[], { stock, uses, before, random }: Choosing): Chosen[] | Problem {
   const chosen: Chosen[] = [];
   for (const group of groups) {

@@ -29,6 +29,7 @@ interface Common {
   readonly subject: Subject;
 }
 
+/** Turns that solve the case are asked for; any that do are right. */
 export interface SolveExercise extends Common {
   readonly form: 'solve';
   readonly recommended: readonly Turn[];
@@ -43,6 +44,7 @@ export interface Slip {
   readonly now: Turn;
 }
 
+/** A letter is asked for, or all letters in their order. */
 export interface ChoiceExercise extends Common {
   readonly form: 'choice';
   readonly options: readonly Option[];
@@ -52,6 +54,7 @@ export interface ChoiceExercise extends Common {
   readonly slip?: Slip;
 }
 
+/** Where a piece comes to by some turns is asked for. */
 export interface PlaceExercise extends Common {
   readonly form: 'place';
   readonly asked: AskedPiece;
@@ -65,4 +68,5 @@ export interface PlaceExercise extends Common {
   readonly faces: Face;
 }
 
+/** Told apart by `form`; what is asked is in `kind`. */
 export type Exercise = SolveExercise | ChoiceExercise | PlaceExercise;

@@ -84,6 +84,7 @@ function everySideOf(subject: Subject): Subject[] {
   return [...new Map(all.map((one) => [subjectKey(one), one])).values()];
 }
 
+/** Of a lesson as it is for one student; `leading`: their hand, and what it finds hard. */
 export function materialOf(proved: ProvedLesson, leading: Leading): Material {
   const { lesson } = proved;
   const only = lesson.practice?.only;

@@ -14,6 +14,7 @@ import { targetOf, Uses } from './selection.ts';
 import type { ProvedExercise } from './soundness.ts';
 import { groupsOf, type Stock, stockOf } from './stock.ts';
 
+/** Whoever gets a paper, and what of the lesson is otherwise for them. */
 export interface Student {
   /** Printed at the top of the paper; undefined: nothing is. */
   readonly code: string | undefined;
@@ -25,6 +26,7 @@ export interface Student {
   readonly earlier?: readonly ProvedLesson[];
 }
 
+/** An exercise as it stands on one paper. */
 export interface PaperItem {
   /** As printed, from 1. */
   readonly number: number;
@@ -38,6 +40,7 @@ export interface PaperItem {
   readonly span: Span;
 }
 
+/** One student's paper; its key is made of the same. */
 export interface PracticePaper {
   readonly code: string;
   readonly student: Student;
@@ -95,6 +98,7 @@ export function paperCode(lesson: string, seed: number, position: number): strin
   return code;
 }
 
+/** Papers in the order of the students. */
 export interface Papers {
   readonly papers: readonly PracticePaper[];
   /** With an error among them the papers are not whole. */

@@ -20,6 +20,7 @@ import type { Variation } from '../lesson/vary.ts';
 import { readCsv } from '../text/csv.ts';
 import { likelyWord, listed } from '../text/likely.ts';
 
+/** A student: a line of the table, with places in it. */
 export interface RosterRow {
   readonly code: string | undefined;
   /** What the lesson has to become for this student. */
@@ -31,6 +32,7 @@ export interface RosterRow {
   readonly holdSpan: Span;
 }
 
+/** With any problem the rows are not whole. */
 export interface Roster {
   readonly rows: readonly RosterRow[];
   readonly problems: readonly Problem[];

@@ -7,6 +7,7 @@ import { stepOf } from '../steps/steps.ts';
 import type { Exercise } from './exercise.ts';
 import { kindNamed } from './kinds/kinds.ts';
 
+/** `unsound` says why it may not be given. */
 export type Soundness = { readonly sound: ProvedExercise } | { readonly unsound: string };
 
 /** Only soundness makes one, so that nothing unproved can come to stand on a paper. */

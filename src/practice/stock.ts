@@ -58,6 +58,7 @@ export function exerciseOf(kind: ExerciseKind, candidate: Candidate, stock: Stoc
 /** One item to solve in so many may be of an earlier lesson. */
 const MOST_RETURNING = 3;
 
+/** What a paper of this level takes its exercises from, in its order. */
 export function groupsOf(stock: Stock, level: Level): Group[] {
   const { request, candidates } = stock;
   return request.asked.flatMap(({ kind, count, span }) => {

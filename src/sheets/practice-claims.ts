@@ -100,5 +100,6 @@ function claimsOf(paper: PracticePaper, item: PaperItem, making: Making): Claim[
   }
 }
 
+/** In the order of the items; an item to solve may have two. */
 export const practiceClaims = (paper: PracticePaper, making: Making): Claim[] =>
   paper.items.flatMap((item) => claimsOf(paper, item, making));

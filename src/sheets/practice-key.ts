@@ -142,6 +142,7 @@ function section(kind: ExerciseKind, items: readonly PaperItem[], of: PaperMakin
   ];
 }
 
+/** With the code and the check words of its paper. */
 export function practiceKey(paper: PracticePaper, making: Making): Sheet {
   const of = paperMaking(paper, making);
   const { practice, handout } = making.words;

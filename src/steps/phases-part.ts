@@ -1,9 +1,10 @@
-/** Why a solution works, where a step can tell: stretches between moments, both between printed turns, at which the base is whole. */
+/** Why a solution works, where a step can tell: stretches between printed moments at which the base is whole. */
 import type { NamedTrigger, TriggerList } from '../cube/triggers.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Words } from '../words/words.ts';
 import type { Subject } from './subject.ts';
 
+/** A stretch between two such moments. */
 export interface Phase {
   /** As printed. */
   readonly turns: readonly Turn[];
@@ -31,11 +32,13 @@ export interface Merge {
   readonly address: string;
 }
 
+/** Their turns rejoin to the solution. */
 export interface Phases {
   readonly phases: readonly Phase[];
   readonly merges: readonly Merge[];
 }
 
+/** What a step can tell of its solutions. */
 export interface PhasesPart {
   /** Of turns that solve it. `triggers`: runs of turns that the club has names for. */
   readonly of: (subject: Subject, turns: readonly Turn[], triggers: TriggerList) => Phases;

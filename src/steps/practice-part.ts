@@ -41,6 +41,7 @@ export interface PieceAt {
   readonly faces: Face;
 }
 
+/** What papers and keys say of a step alone, in one language. */
 export interface PracticeWordsOfStep {
   /** Heading and question of each kind of its own, and of `solve`. */
   readonly kinds: { readonly [kind: string]: KindWords };
@@ -61,6 +62,7 @@ export interface Opened {
   readonly open: string;
 }
 
+/** What papers are made of besides cases and solutions. */
 export interface PracticePart {
   /** In the order in which they stand on a paper; before those that all steps share. */
   readonly questions: readonly OwnQuestion[];

@@ -7,6 +7,7 @@ interface Place {
   readonly end: number;
 }
 
+/** A file as read; whatever is in it gives rows. */
 export interface Csv {
   readonly rows: readonly {
     readonly cells: readonly string[];

@@ -14,4 +14,5 @@ import { drill, solve } from './solve.ts';
 
 const SHARED: Readonly<Record<SharedKind, Kind>> = { rule, picture, slip, order, place, solve, drill };
 
+/** A name that is none gives a kind without candidates. */
 export const kindNamed = (name: ExerciseKind): Kind => (isShared(name) ? SHARED[name] : own(name));
