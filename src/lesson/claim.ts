@@ -4,34 +4,57 @@ import type { Colour, Hold } from '../cube/colours.ts';
 import type { Face } from '../cube/faces.ts';
 import type { Place } from '../cube/spots.ts';
 import type { LiftedPiece, Way } from '../steps/pair/advice.ts';
-import type { Family } from '../steps/pair/cases.ts';
 import type { Slot } from '../steps/pair/slots.ts';
 
+/** What a solution has to bring about, besides leaving the base as it was. Pieces are named by their home places. */
+export interface GoalClaim {
+  /** Home after the solution, against the centres. */
+  readonly home: readonly Place[];
+  /** Places whose stickers on the top face have its centre's colour after the solution. */
+  readonly top: readonly Place[];
+  /** "U": those of `home` that are in the top layer need be home only up to one turn of it. */
+  readonly free: 'U' | null;
+}
+
 /**
- * Hold a solved cube as `hold` says, do `setup`, then `solution`, nothing between. Faces, slots and places are named by
- * that cube's centres before the first turn and travel with them.
+ * Of a case. Hold a solved cube as `hold` says and do `setup`. Faces and places are named by that cube's centres before the
+ * first turn and travel with them. A step adds fields of its own: see `Subject.claim`.
  */
-export interface SolutionClaim {
-  /** `3.1`: the first solution of the third case. */
+export interface ClaimOfCase {
   readonly id: string;
-  readonly kind: 'solution';
   readonly file: string;
-  /** Line of the solution in the lesson file, from 1. */
+  /** In the lesson file, from 1. */
   readonly line: number;
   readonly hold: Hold;
   /** The colours of the cube, up front right down back left. Left out: the usual ones. */
   readonly scheme?: string;
-  /** Turns in normal form as printed, wide ones spelt as the club does; as `solution`. */
+  /** Turns in normal form as printed, wide ones spelt as the club does. */
   readonly setup: string;
-  readonly solution: string;
   /** The colour of the cross. */
   readonly cross: Colour;
-  /** The pair's own slot. */
-  readonly pair: Slot;
-  readonly kept: readonly Slot[];
+  /** The rule of the lesson that applies after the set-up, the cube held as it is: the id of its claim. Left out if none does. */
+  readonly rule?: string;
+  /** The name of the step of the solve. */
+  readonly step: string;
+  /** Home after the set-up and after a solution: pieces by their home places. */
+  readonly base: readonly Place[];
+  readonly goal: GoalClaim;
+  /** The code of the paper that it stands on; left out where it stands on none. */
+  readonly paper?: string;
+  /** What the item is called on its sheet: `3` on a handout, `7` on a paper, `rules:2` on the sheet of rules. */
+  readonly item: string;
+  /** Which of the claims of its item, from 1. */
+  readonly nth: number;
+}
+
+/** `solution` after `setup`, nothing between. */
+export interface SolutionClaim extends ClaimOfCase {
+  readonly kind: 'solution';
+  /** As `setup`. */
+  readonly solution: string;
   readonly address: string;
   readonly case: string;
-  readonly family: Family;
+  readonly family: string;
   readonly verdict: 'solves' | 'fails';
   /** Home places of the required pieces that are not home. */
   readonly broken: readonly Place[];
@@ -41,8 +64,6 @@ export interface SolutionClaim {
   readonly shortest?: number;
   /** Whether an exhaustive search found it. */
   readonly proved: boolean;
-  /** The rule of the lesson that applies after the set-up, the cube held as it is: the id of its claim. Left out if none does. */
-  readonly rule?: string;
   /** Of a solution that solves: stretches between moments at which the base is whole; their turns rejoin to the solution. */
   readonly phases?: readonly PhaseClaim[];
   /** Of a solution that solves: where a phase's end and the start of the next were merged into one printed turn. */
@@ -51,7 +72,7 @@ export interface SolutionClaim {
 
 export interface PhaseClaim {
   readonly turns: string;
-  /** What it does: deeds of src/cube/teach/phases.ts, several with `+` where merges hide the moments between them. */
+  /** What it does, in words of the step; several with `+` where merges hide the moments between them. */
   readonly does: string;
   /** After it. */
   readonly address: string;
@@ -86,7 +107,7 @@ export interface RuleClaim {
   readonly file: string;
   /** Line of the rule in the lesson file, from 1. */
   readonly line: number;
-  readonly families: readonly Family[];
+  readonly families: readonly string[];
   /** Conditions, as `cross colour: sideways`. */
   readonly see: readonly string[];
   /** `joined`, `split`, a family, a case's address, `insert R U R'`, or `turn the cube`. */
@@ -115,6 +136,10 @@ export interface RuleClaim {
     /** Face turns of a shortest solution. */
     readonly shortest: number;
   }[];
+  /** The name of the step of the solve. */
+  readonly step: string;
+  /** Which rule of the lesson's table, from 1. */
+  readonly number: number;
 }
 
 /** Which evenings of a course show a case, and how often its papers practise it. */
@@ -125,17 +150,14 @@ export interface CoverageClaim {
   readonly file: string;
   readonly line: number;
   readonly case: string;
-  readonly family: Family;
+  readonly family: string;
   /** Numbers of evenings, from 1. */
   readonly evenings: readonly number[];
   readonly practised: number;
 }
 
 /** A question with answers to choose from, or a place to mark; set up as a solution is. */
-export interface ChoiceClaim
-  extends Pick<SolutionClaim, 'file' | 'line' | 'hold' | 'scheme' | 'setup' | 'cross' | 'pair' | 'kept' | 'rule'> {
-  /** `K4T.7`: the seventh item of paper K4T. */
-  readonly id: string;
+export interface ChoiceClaim extends ClaimOfCase {
   readonly kind: 'choice';
   readonly asks: 'rule' | 'likeness' | 'edge' | 'picture' | 'slip' | 'place' | 'order';
   /** What the choices say, in the order in which they are printed; none for a place. */
@@ -151,7 +173,7 @@ export interface ChoiceClaim
   readonly was?: string;
   readonly now?: string;
   /** Of a place: the piece, and the turns done after the set-up. */
-  readonly piece?: 'corner' | 'edge';
+  readonly piece?: string;
   readonly turns?: string;
 }
 

@@ -2,21 +2,19 @@
 
 import { type Proof, prove } from '../cube/solves.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
-import { type Address, writeAddress } from '../steps/pair/address.ts';
-import { caseOf, type Family, familyOf } from '../steps/pair/cases.ts';
+import { familyOf } from '../steps/pair/cases.ts';
 import { type Phases, phasesOf } from '../steps/pair/phases.ts';
 import { shortestLength } from '../steps/pair/search/find.ts';
 import { doSetUp } from '../steps/pair/set-up.ts';
-import type { PairGoal } from '../steps/pair/slots.ts';
 import { pairSubject } from '../steps/pair/subject.ts';
+import type { Subject } from '../steps/subject.ts';
+import { addressFields, goalFields, ownFields, setUpFields } from './case-claim.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Case, Lesson } from './lesson.ts';
 import { phaseClaims } from './phase-claims.ts';
 import type { Problem } from './problem.ts';
 import { failing, inPieces, otherFamily, setupProblem } from './proof-problems.ts';
 import type { ProvedCase } from './proved.ts';
-import { schemeField } from './scheme-field.ts';
-import { positionAt } from './source.ts';
 
 /** A case whose base is whole never comes near it; a search stopped there is told as not proved. */
 const MOST_NODES = 50_000_000;
@@ -45,23 +43,17 @@ export function proveCase(c: Case, lesson: Lesson, problems: Problem[], sheet = 
       if (proofs[i]!.verdict === 'fails') problems.push(failing(solution, proofs[i]!, setUp));
     });
   }
+  const subject = pairSubject(address, { slot: c.slot, open: c.open }, cube);
   const solutions = c.solutions.map((solution, i) => {
     const proof = proofs[i]!;
     const phases = proof.verdict === 'solves' ? phasesOf(cube, solution.turns, goal, lesson.triggers) : undefined;
-    return {
-      solution,
-      phases,
-      claim: claimOf(lesson, c, i, { address, family, goal, proof, phases, fewest: fewest!, sheet }),
-    };
+    return { solution, phases, claim: claimOf(lesson, c, i, { subject, proof, phases, fewest: fewest!, sheet }) };
   });
-  const subject = pairSubject(address, { slot: c.slot, open: c.open }, cube);
   return { case: c, cube, goal, subject, address, family, solutions };
 }
 
 interface Proved {
-  readonly address: Address;
-  readonly family: Family;
-  readonly goal: PairGoal;
+  readonly subject: Subject;
   readonly proof: Proof;
   readonly phases: Phases | undefined;
   readonly fewest: ReturnType<typeof shortestLength>;
@@ -72,29 +64,23 @@ function claimOf(
   lesson: Lesson,
   c: Case,
   index: number,
-  { address, family, goal, proof, phases, fewest, sheet }: Proved,
+  { subject, proof, phases, fewest, sheet }: Proved,
 ): SolutionClaim {
   const solution = c.solutions[index]!;
+  const item = `${sheet}${c.number}`;
   return {
-    id: `${sheet}${c.number}.${solution.number}`,
+    id: `${item}.${solution.number}`,
     kind: 'solution',
-    file: lesson.source.file,
-    line: positionAt(lesson.source, solution.span.start).line,
-    hold: c.hold,
-    ...schemeField(lesson.scheme),
-    setup: writeTurns(c.setup, lesson.wide),
+    ...setUpFields(lesson, { ...c, span: solution.span }, lesson.wide),
     solution: writeTurns(solution.turns, lesson.wide),
-    cross: c.colours.D,
-    pair: c.slot,
-    kept: goal.kept,
-    address: writeAddress(address),
-    case: writeAddress(caseOf(address)),
-    family,
+    ...ownFields(subject, c.colours),
+    ...addressFields(subject),
     verdict: proof.verdict,
     broken: proof.broken,
     length: lengthOf(solution.turns),
     ...(fewest.shortest !== undefined && { shortest: fewest.shortest }),
     proved: fewest.proved,
     ...(phases && phaseClaims(phases, lesson.wide)),
+    ...goalFields(subject, { item, nth: solution.number }),
   };
 }

@@ -15,6 +15,7 @@ import {
 import { type Address, writeAddress } from '../steps/pair/address.ts';
 import { setUpFor } from '../steps/pair/set-up-for.ts';
 import type { Slot } from '../steps/pair/slots.ts';
+import { USUAL_STEP } from '../steps/steps.ts';
 import { joined } from '../text/likely.ts';
 import type { RuleClaim } from './claim.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
@@ -78,6 +79,8 @@ const claimOf = (lesson: Lesson, { number, rule, span }: LessonRule, proved: Pro
   families: lesson.families,
   ...ruleSaid(rule),
   ...ruleFacts(proved),
+  step: USUAL_STEP.name,
+  number,
 });
 
 const setUpText = (setup: readonly Turn[], seen: Slot): string => `set up ${writeTurns(setup)} (pair of slot ${seen})`;

@@ -76,7 +76,10 @@ const cardId = (id: string): string => `cards:${id}`;
 const solved = ({ cases }: ProvedLesson): ProvedCase[] => cases.filter(({ solutions }) => solutions.length > 0);
 
 export const cardClaims = (proved: ProvedLesson): Claim[] =>
-  solved(proved).map(({ solutions }) => ({ ...solutions[0]!.claim, id: cardId(solutions[0]!.claim.id) }));
+  solved(proved).map(({ solutions }) => {
+    const { claim } = solutions[0]!;
+    return { ...claim, id: cardId(claim.id), item: cardId(claim.item) };
+  });
 
 export function cards(proved: ProvedLesson, turnedOver: 'long' | 'short', making: Making): Sheet {
   const { handout, language } = making.words;

@@ -1,11 +1,10 @@
 /** What a practice paper's key claims: each answer, in the form that other programs can check. */
 
 import { lengthOf, writeTurns } from '../cube/turns.ts';
+import { addressFields, goalFields, ownFields, setUpFields } from '../lesson/case-claim.ts';
 import type { ChoiceClaim, Claim, SolutionClaim } from '../lesson/claim.ts';
 import { phaseClaims } from '../lesson/phase-claims.ts';
 import { ruleField } from '../lesson/prove-rules.ts';
-import { schemeField } from '../lesson/scheme-field.ts';
-import { positionAt } from '../lesson/source.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { writeCondition } from '../rules/conditions.ts';
@@ -20,16 +19,14 @@ function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
   const { at, side } = asPair(subject);
   return {
     id: itemId(paper, item),
-    file: lesson.source.file,
-    line: positionAt(lesson.source, item.span.start).line,
-    hold: lesson.hold,
-    ...schemeField(lesson.scheme),
-    setup: writeTurns(setup, wide),
-    cross: lesson.colours.D,
-    ...(subject.claim() as Pick<SolutionClaim, 'pair' | 'kept'>),
+    ...setUpFields(lesson, { hold: lesson.hold, setup, span: item.span }, wide),
+    ...ownFields(subject, lesson.colours),
     ...ruleField(rules, at, side),
   };
 }
+
+const goalOf = ({ code }: PracticePaper, { number, exercise }: PaperItem, nth = 1) =>
+  goalFields(exercise.subject, { paper: code, item: String(number), nth });
 
 /** The recommended answer, and a shorter one where there is one: `K4T.7` and `K4T.7.2`. */
 function solutionClaims(paper: PracticePaper, item: PaperItem, e: SolveExercise, making: Making): SolutionClaim[] {
@@ -41,15 +38,14 @@ function solutionClaims(paper: PracticePaper, item: PaperItem, e: SolveExercise,
     id: i === 0 ? common.id : shorterId(common.id),
     kind: 'solution',
     solution: writeTurns(turns, making.wide),
-    address: subject.address,
-    case: subject.caseAddress,
-    family: subject.family,
+    ...addressFields(subject),
     verdict: 'solves',
     broken: [],
     length: lengthOf(turns),
     shortest,
     proved: true,
     ...phaseClaims(phasesOf(subject.cube, turns, subject.goal, paper.student.proved.lesson.triggers), making.wide),
+    ...goalOf(paper, item, i + 1),
   }));
 }
 
@@ -72,6 +68,7 @@ function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, m
       was: writeTurns([slip.was], making.wide),
       now: writeTurns([slip.now], making.wide),
     }),
+    ...goalOf(paper, item),
   };
 }
 
@@ -83,8 +80,9 @@ function placeClaim(paper: PracticePaper, item: PaperItem, e: PlaceExercise, mak
     options: [],
     letters: [],
     answer: `${e.at}:${e.faces}`,
-    piece: e.asked.name as 'corner' | 'edge',
+    piece: e.asked.name,
     turns: writeTurns(e.turns, making.wide),
+    ...goalOf(paper, item),
   };
 }
 

@@ -1,5 +1,9 @@
 import type { SolutionClaim } from '../../src/audit/claims-file.ts';
 
+/** A claim as it is made before it is known where it is printed. */
+export const printedOnPage = (claim: object): SolutionClaim =>
+  ({ ...claim, sheet: 'a.pdf', page: 1 }) as never as SolutionClaim;
+
 /** A right claim, followed by hand: the corner is lifted to UFR, its D sticker on R; the edge to UB, its F sticker up. */
 export const RIGHT: SolutionClaim = {
   id: 'tuesday-1',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/audit/compare.ts';
 import { costAsWritten } from '../../src/cube/search/hands.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
+import { printedOnPage } from '../audit/claims.ts';
 import { bytesOf } from './small-lesson.ts';
 
 const lesson = (keys: string, cases = '  - every: top-away\n'): string =>
@@ -21,7 +22,7 @@ describe('solutions chosen by the engine', () => {
     for (const choice of ['easiest', 'shortest']) {
       const { cases, claims } = load(lesson(`choose: ${choice}`));
       expect(cases.map((c) => c.solutions.length)).toEqual(cases.map(() => 1));
-      for (const claim of claims) expect(compare({ ...claim, sheet: 'a.pdf', page: 1 })).toEqual([]);
+      for (const claim of claims) expect(compare(printedOnPage(claim))).toEqual([]);
       if (choice === 'shortest') expect(claims.every((c) => c.length === c.shortest)).toBe(true);
     }
     expect(load(lesson('show: []')).claims).toEqual([]);

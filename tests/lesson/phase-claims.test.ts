@@ -12,6 +12,7 @@ import { ADDRESSES } from '../../src/steps/pair/cases.ts';
 import { findSolutions } from '../../src/steps/pair/search/find.ts';
 import { setUpFor } from '../../src/steps/pair/set-up-for.ts';
 import { SLOTS, type Slot } from '../../src/steps/pair/slots.ts';
+import { printedOnPage } from '../audit/claims.ts';
 import { type Random, randomFrom } from '../random.ts';
 import { bytesOf } from './small-lesson.ts';
 
@@ -42,7 +43,7 @@ const claimsOf = (cases: readonly Record<string, unknown>[], more = {}): Solutio
   return loadLesson('a.yaml', bytesOf(text)).claims.filter((claim) => claim.kind === 'solution');
 };
 
-const faultsOf = (claim: SolutionClaim): string[] => compare({ ...claim, sheet: 'a.pdf', page: 1 });
+const faultsOf = (claim: SolutionClaim): string[] => compare(printedOnPage(claim));
 
 describe('phases in claims', () => {
   const SEED = 2_026;

@@ -3,6 +3,7 @@ import { compare } from '../../src/audit/compare.ts';
 import type { SolutionClaim } from '../../src/lesson/claim.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { ProvedLesson } from '../../src/lesson/prove.ts';
+import { printedOnPage } from '../audit/claims.ts';
 import { bytesOf, SMALL_LESSON, withLine } from './small-lesson.ts';
 
 const load = (text: string, file = 'lessons/small.yaml') => loadLesson(file, bytesOf(text));
@@ -13,7 +14,7 @@ const provedOf = (text: string): ProvedLesson => {
 };
 
 /** What the second checker says; it knows claims as they are printed. */
-const faultsOf = (claim: SolutionClaim): string[] => compare({ ...claim, sheet: 'a.pdf', page: 1 });
+const faultsOf = (claim: SolutionClaim): string[] => compare(printedOnPage(claim));
 
 describe('proving a lesson', () => {
   it('claims what was worked out by hand for the small lesson', () => {
@@ -71,7 +72,7 @@ describe('proving a lesson', () => {
 
   it('keeps open what the lesson opens, and says what a failing solution leaves', () => {
     const opened = withLine(10, '  - name: The first', '    open: [BR]');
-    expect(provedOf(opened).claims[0]!.kept).toEqual(['BL']);
+    expect(provedOf(opened).claims[0]!).toMatchObject({ kept: ['BL'] });
     expect(provedOf(opened.replace('[BR]', 'BR')).claims).toEqual(provedOf(opened).claims);
     const { claims, proved } = load(withLine(13, "      - L' U L R U R' B U B'"));
     expect(claims[0]).toMatchObject({ verdict: 'fails' });

@@ -5,10 +5,11 @@ import type { SolutionClaim } from '../../src/lesson/claim.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { mirroredWords, plainWords } from '../../src/lesson/mirrored-words.ts';
 import type { Variation } from '../../src/lesson/vary.ts';
+import { printedOnPage } from '../audit/claims.ts';
 import { bytesOf, SMALL_LESSON } from './small-lesson.ts';
 
 const load = (variation: Variation, text = SMALL_LESSON) => loadLesson('a.yaml', bytesOf(text), variation);
-const faultsOf = (claim: SolutionClaim): string[] => compare({ ...claim, sheet: 'a.pdf', page: 1 });
+const faultsOf = (claim: SolutionClaim): string[] => compare(printedOnPage(claim));
 
 /** The phrases of the small lesson's text and first watch, in words. */
 function saidIn(variation: Variation, text = SMALL_LESSON): string {

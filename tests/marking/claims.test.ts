@@ -4,6 +4,7 @@ import { compare } from '../../src/audit/compare.ts';
 import { type FaceColours, readScheme } from '../../src/cube/colours.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { readClaimsText } from '../../src/marking/claims-file.ts';
+import { printedOnPage } from '../audit/claims.ts';
 import { claimsOf, fileOf, marked, proved, sampleBytes } from './class.ts';
 
 const CLAIMS = claimsOf('edge-away');
@@ -149,7 +150,7 @@ describe('claims read from disk', () => {
     const words = ['white', 'yellow', 'red', 'blue', 'green', 'orange'];
     const scheme = readScheme(words) as FaceColours;
     const { claims } = loadLesson('a.yaml', sampleBytes('edge-away'), { scheme, cross: 'blue' });
-    const printed = claims.map((claim) => ({ ...claim, sheet: 'a.pdf', page: 1 }));
+    const printed = claims.map(printedOnPage);
     // By the scheme: up is opposite to down.
     expect(printed[0]).toMatchObject({ hold: { up: 'white' }, cross: 'blue', scheme: words.join(' ') });
     expect(proved(fileOf(printed)).falseClaims).toEqual([]);

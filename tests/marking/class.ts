@@ -26,7 +26,7 @@ export const sampleBytes = (name: string): Uint8Array => readFileSync(new URL(`$
 export function claimsOf(name: string): ClaimText[] {
   const { claims, proved } = loadLesson(`${name}.yaml`, sampleBytes(name));
   if (!proved) throw new Error(`${name} is not proved`);
-  return claims.map((claim) => ({ ...claim, sheet: `${name}.pdf`, page: 1 }));
+  return claims.map((claim) => ({ ...claim, sheet: `${name}.pdf`, page: 1 }) as never as ClaimText);
 }
 
 export const sampleNames = (): string[] =>
