@@ -246,13 +246,23 @@ const findingsOf = (words: readonly Word[], width: Pt): Finding[] => {
   return findings;
 };
 
+/** Papers of a class say most things alike: each is broken once. */
+const known = new Map<string, Lines>();
+const MOST_KNOWN = 20_000;
+
 /**
  * Lines no wider than `width`, filled greedily: at these measures an optimal breaking gains little and makes the
  * break of one line depend on words far below. A word wider than `width` stands on a line of its own and is a finding.
  */
 export const breakLines = (spans: readonly Span[], style: TypeStyle, width: Pt, ink?: Ink): Lines => {
+  const key = JSON.stringify([spans, style, width, ink]);
+  const found = known.get(key);
+  if (found) return found;
   const words = splitWords(spans, style, ink);
   const lines = fillGreedily(words, width);
   keepLastWordCompany(lines, width);
-  return { lines: lines.map(setLine), findings: findingsOf(words, width) };
+  const broken = { lines: lines.map(setLine), findings: findingsOf(words, width) };
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(key, broken);
+  return broken;
 };

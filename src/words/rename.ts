@@ -6,7 +6,6 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 /** Whole words only, singular and plural, small or capital first letter; not the places in braces where a word is put in. */
 function renamer(words: Readonly<Record<string, string>>): (text: string) => string {
   const ours = Object.keys(words).sort((a, b) => b.length - a.length);
-  if (ours.length === 0) return (text) => text;
   const pattern = new RegExp(`(?<!\\{)\\b(${ours.join('|')})(s?)\\b`, 'gi');
   return (text) =>
     text.replace(pattern, (_, word: string, plural: string) => {
@@ -25,6 +24,7 @@ function deep<T>(value: T, rename: (text: string) => string): T {
 }
 
 export function withClubWords(words: Words, theirs: Readonly<Record<string, string>>): Words {
+  if (Object.keys(theirs).length === 0) return words;
   const rename = renamer(theirs);
   const { language, colours, ...rest } = words;
   const renamed = deep(rest, rename);
