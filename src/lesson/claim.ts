@@ -159,7 +159,8 @@ export interface CoverageClaim {
 /** A question with answers to choose from, or a place to mark; set up as a solution is. */
 export interface ChoiceClaim extends ClaimOfCase {
   readonly kind: 'choice';
-  readonly asks: 'rule' | 'likeness' | 'edge' | 'picture' | 'slip' | 'place' | 'order';
+  /** As a lesson asks for it: `slip`, `order`, or a question of the step's own. */
+  readonly asks: string;
   /** What the choices say, in the order in which they are printed; none for a place. */
   readonly options: readonly string[];
   /** The letters printed before them. */

@@ -8,8 +8,8 @@ import { ruleField } from '../lesson/prove-rules.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { writeCondition } from '../rules/conditions.ts';
-import { phasesOf } from '../steps/pair/phases.ts';
 import { asPair } from '../steps/pair/subject.ts';
+import { stepOf } from '../steps/steps.ts';
 import type { Making } from './making.ts';
 import { itemId, optionText, paperMaking, rightLetters, shorterId, shorterOf } from './practice-texts.ts';
 
@@ -32,7 +32,9 @@ const goalOf = ({ code }: PracticePaper, { number, exercise }: PaperItem, nth = 
 function solutionClaims(paper: PracticePaper, item: PaperItem, e: SolveExercise, making: Making): SolutionClaim[] {
   const common = commonOf(paper, item, making);
   const shortest = lengthOf(e.shortest);
-  const subject = asPair(e.subject);
+  const { subject } = e;
+  const { triggers } = paper.student.proved.lesson;
+  const { phases } = stepOf(subject);
   return [e.recommended, ...shorterOf(e)].map((turns, i) => ({
     ...common,
     id: i === 0 ? common.id : shorterId(common.id),
@@ -44,7 +46,7 @@ function solutionClaims(paper: PracticePaper, item: PaperItem, e: SolveExercise,
     length: lengthOf(turns),
     shortest,
     proved: true,
-    ...phaseClaims(phasesOf(subject.cube, turns, subject.goal, paper.student.proved.lesson.triggers), making.wide),
+    ...(phases && phaseClaims(phases.of(subject, turns, triggers), making.wide)),
     ...goalOf(paper, item, i + 1),
   }));
 }
@@ -58,7 +60,7 @@ function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, m
   return {
     ...commonOf(paper, item, making),
     kind: 'choice',
-    asks: e.kind as ChoiceClaim['asks'],
+    asks: e.kind,
     options: item.order.map((i) => optionText(item, e, i, paperMaking(paper, making))),
     letters: item.letters,
     answer: rightLetters(item),

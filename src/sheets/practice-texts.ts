@@ -58,10 +58,12 @@ export function sheetOf(text: string, { paper: { code }, making: { words } }: Pa
   };
 }
 
-/** By kind, in the order in which they stand. */
-export const itemsByKind = ({ items }: PracticePaper): [kind: ExerciseKind, items: PaperItem[]][] => [
-  ...groupedBy(items, ({ exercise }) => exercise.kind),
-];
+/** By kind, in the order in which they stand; those of an earlier lesson on another step, which words them otherwise, apart. */
+export const itemsByKind = ({ items }: PracticePaper): [kind: ExerciseKind, items: PaperItem[]][] =>
+  [...groupedBy(items, ({ exercise: { kind, subject } }) => `${kind} ${subject.step}`).values()].map((alike) => [
+    alike[0]!.exercise.kind,
+    alike,
+  ]);
 
 const textsOf = ({ paper, making }: PaperMaking): RuleTexts => ({ lesson: paper.student.proved.lesson, making });
 
