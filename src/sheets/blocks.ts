@@ -23,15 +23,17 @@ export const whole = (gap: Pt, ...children: readonly Block[]): StackBlock => ({
   keep: true,
 });
 
+/** A width, and what stands there. */
+export type Cell = readonly [Pt | 'rest', Block];
 /** Beside each other, each with its width; those of the rest share what is left evenly. */
-export const columns = (gap: Pt, ...cells: readonly (readonly [Pt | 'rest', Block])[]): ColumnsBlock => ({
+export const columns = (gap: Pt, ...cells: readonly Cell[]): ColumnsBlock => ({
   kind: 'columns',
   gap,
   columns: cells.map(([width, child]) => ({ width: width === 'rest' ? { share: 1 } : width, child })),
 });
 
 /** `rest`: an entry of the outline, or where it comes from. */
-export const title = (spans: readonly Span[], rest: Partial<TextBlock>): TextBlock => ({
+export const h1 = (spans: readonly Span[], rest: Partial<TextBlock>): TextBlock => ({
   kind: 'text',
   role: 'H1',
   style: 'title',
@@ -39,7 +41,7 @@ export const title = (spans: readonly Span[], rest: Partial<TextBlock>): TextBlo
   ...rest,
 });
 /** Over a part of the sheet, on one page with what follows. */
-export const heading = (spans: readonly Span[], rest: Partial<TextBlock> = {}): TextBlock => ({
+export const h2 = (spans: readonly Span[], rest: Partial<TextBlock> = {}): TextBlock => ({
   kind: 'text',
   role: 'H2',
   style: 'heading',
@@ -48,7 +50,7 @@ export const heading = (spans: readonly Span[], rest: Partial<TextBlock> = {}): 
   ...rest,
 });
 /** Over an item. */
-export const panelHeading = (spans: readonly Span[], rest: Partial<TextBlock> = {}): TextBlock => ({
+export const h3 = (spans: readonly Span[], rest: Partial<TextBlock> = {}): TextBlock => ({
   kind: 'text',
   role: 'H3',
   style: 'panel',

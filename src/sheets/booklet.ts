@@ -7,11 +7,12 @@ import { writeAddress } from '../steps/pair/address.ts';
 import { caseOf, type Family } from '../steps/pair/cases.ts';
 import { SLOTS } from '../steps/pair/slots.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
+import { columns, figure, h1, h2, h3, space, stack, whole } from './blocks.ts';
 import { headRule } from './heading.ts';
 import type { Making } from './making.ts';
 import { casePicture } from './panel.ts';
 import { printedTurns, signsOf } from './phrases.ts';
-import { grey, line, note, plain } from './texts.ts';
+import { grey, line, note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(24);
 const GAP = mm(5);
@@ -36,18 +37,14 @@ function position({ case: c, ...proved }: ProvedCase, making: Making): Block {
     groups: [{ turns: printedTurns(turns, making) }],
     claims,
   });
-  return {
-    kind: 'stack',
-    gap: mm(1),
-    keep: true,
-    children: [
-      { kind: 'figure', scene: casePicture({ case: c, ...proved }, making), width: PICTURE },
-      turnsOf(handout.setUp, c.setup, []),
-      ...proved.solutions.map(({ solution, claim }, i) =>
-        turnsOf(i === 0 ? booklet.shortest(claim.length) : booklet.hands(claim.length), solution.turns, [claim.id]),
-      ),
-    ],
-  };
+  return whole(
+    mm(1),
+    figure(casePicture({ case: c, ...proved }, making), PICTURE),
+    turnsOf(handout.setUp, c.setup, []),
+    ...proved.solutions.map(({ solution, claim }, i) =>
+      turnsOf(i === 0 ? booklet.shortest(claim.length) : booklet.hands(claim.length), solution.turns, [claim.id]),
+    ),
+  );
 }
 
 function panel(positions: readonly ProvedCase[], number: number, facts: BookletFacts, making: Making): Block {
@@ -57,30 +54,15 @@ function panel(positions: readonly ProvedCase[], number: number, facts: BookletF
   const solutions = booklet.solutions(facts.solutions.get(address) ?? 0, positions[0]!.solutions[0]!.claim.length);
   const notes = [solutions, ...(taught ? [taught.length > 0 ? booklet.taught(taught) : booklet.notTaught] : [])];
   return {
-    kind: 'stack',
-    keep: true,
+    ...whole(mm(1.5), h3([grey(`${number}\u00a0\u00a0`), strong(address)]), note(grey(notes.join(' · '))), {
+      kind: 'grid',
+      columns: SLOTS.length,
+      least: mm(36),
+      gap: GAP,
+      rowGap: mm(3),
+      cells: positions.map((one) => position(one, making)),
+    }),
     line: 'above',
-    gap: mm(1.5),
-    children: [
-      {
-        kind: 'text',
-        role: 'H3',
-        style: 'panel',
-        spans: [
-          { kind: 'plain', text: `${number}\u00a0\u00a0`, ink: 'grey' },
-          { kind: 'strong', text: address },
-        ],
-      },
-      note(grey(notes.join(' · '))),
-      {
-        kind: 'grid',
-        columns: SLOTS.length,
-        least: mm(36),
-        gap: GAP,
-        rowGap: mm(3),
-        cells: positions.map((one) => position(one, making)),
-      },
-    ],
   };
 }
 
@@ -96,13 +78,10 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
     const panels = addressesOf(proved.parts[i]!.cases);
     const heading = words.family(family, panels.length);
     return [
-      ...(i > 0 ? [{ kind: 'space', height: mm(6) } as const] : []),
-      { kind: 'text', role: 'H2', style: 'heading', spans: [plain(heading)], bookmark: heading, keepWithNext: true },
-      { kind: 'space', height: mm(2) },
-      ...panels.flatMap((positions): Block[] => [
-        panel(positions, ++number, facts, making),
-        { kind: 'space', height: mm(4) },
-      ]),
+      ...(i > 0 ? [space(mm(6))] : []),
+      h2([plain(heading)], { bookmark: heading }),
+      space(mm(2)),
+      ...panels.flatMap((positions): Block[] => [panel(positions, ++number, facts, making), space(mm(4))]),
     ];
   });
   const title = words.title(facts.families);
@@ -113,28 +92,15 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
     title,
     language,
     body: [
-      { kind: 'text', role: 'H1', style: 'title', spans: [plain(title)], bookmark: title },
+      h1([plain(title)], { bookmark: title }),
       note(grey([words.about(cases), ...(taught === undefined ? [] : [words.covered(taught, cases)])].join(' · '))),
       ...headRule(mm(4)),
-      {
-        kind: 'columns',
-        gap: mm(7),
-        columns: [
-          {
-            width: PICTURE,
-            child: { kind: 'figure', scene: openViewLegend(making.words, making.ink), width: PICTURE },
-          },
-          {
-            width: { share: 1 },
-            child: {
-              kind: 'stack',
-              gap: mm(2),
-              children: [line('body', plain(words.howToRead)), note(plain(signsOf(making).join(' ')))],
-            },
-          },
-        ],
-      },
-      { kind: 'space', height: mm(6) },
+      columns(
+        mm(7),
+        [PICTURE, figure(openViewLegend(making.words, making.ink), PICTURE)],
+        ['rest', stack(mm(2), line('body', plain(words.howToRead)), note(plain(signsOf(making).join(' '))))],
+      ),
+      space(mm(6)),
       ...chapters,
     ],
     foot: { left: [handout.foot(title, proved.edition), handout.proved(proved.edition)], right: handout.page },

@@ -1,12 +1,14 @@
 /** ProvedLesson -> cards to cut out: set-up and picture in front, the recommended solution in its phases behind. */
+
 import { type Block, mm, type Sheet } from '../layout/blocks.ts';
 import type { Claim } from '../lesson/claim.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
+import { columns, figure, h3, stack } from './blocks.ts';
 import type { Making } from './making.ts';
 import { caseName, casePicture, solvedGroups } from './panel.ts';
 import { noteBlocks, plainText, printedTurns } from './phrases.ts';
-import { grey, note, plain } from './texts.ts';
+import { grey, note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(38);
 const GUTTER = mm(4);
@@ -24,25 +26,19 @@ const label = ({ number }: ProvedCase['case'], { lesson, edition }: ProvedLesson
 function front(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
   const { handout } = making.words;
   const { case: c } = one;
-  return {
-    kind: 'columns',
-    gap: GUTTER,
-    columns: [
-      { width: PICTURE, child: { kind: 'figure', scene: casePicture(one, making), width: PICTURE } },
-      {
-        width: { share: 1 },
-        child: {
-          kind: 'stack',
-          gap: mm(0.5),
-          children: [
-            label(c, proved, making),
-            note(plain(handout.holdWords(c.colours.D, c.hold.front))),
-            { kind: 'turns', size: 'large', label: handout.setUp, groups: [{ turns: printedTurns(c.setup, making) }] },
-          ],
-        },
-      },
+  return columns(
+    GUTTER,
+    [PICTURE, figure(casePicture(one, making), PICTURE)],
+    [
+      'rest',
+      stack(mm(0.5), label(c, proved, making), note(plain(handout.holdWords(c.colours.D, c.hold.front))), {
+        kind: 'turns',
+        size: 'large',
+        label: handout.setUp,
+        groups: [{ turns: printedTurns(c.setup, making) }],
+      }),
     ],
-  };
+  );
 }
 
 function back(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
@@ -50,13 +46,10 @@ function back(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
   const { case: c, solutions } = one;
   const { claim, solution } = solutions[0]!;
   return {
-    kind: 'stack',
-    gap: mm(0.5),
-    claims: [cardId(claim.id)],
-    origin: c.span,
-    children: [
+    ...stack(
+      mm(0.5),
       label(c, proved, making),
-      { kind: 'text', role: 'H3', style: 'panel', spans: [{ kind: 'strong', text: caseName(one, making) }] },
+      h3([strong(caseName(one, making))]),
       note(grey(`${handout.setUp}\u00a0\u00a0`), { kind: 'turns', turns: printedTurns(c.setup, making) }),
       {
         kind: 'turns',
@@ -66,7 +59,9 @@ function back(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
         ring: { text: String(claim.length), spoken: handout.turns(claim.length) },
       },
       ...noteBlocks(solution.remark, making),
-    ],
+    ),
+    claims: [cardId(claim.id)],
+    origin: c.span,
   };
 }
 

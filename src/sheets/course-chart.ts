@@ -11,9 +11,11 @@ import { CASES, caseOf, casesOf, FAMILIES, familyOf } from '../steps/pair/cases.
 import { pairSubject } from '../steps/pair/subject.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
+import { columns, figure, h1, h2, h3, space, whole } from './blocks.ts';
+import { headRule } from './heading.ts';
 import type { Making } from './making.ts';
 import { lineSpans, plainText } from './phrases.ts';
-import { grey, note, plain } from './texts.ts';
+import { grey, line, note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(15);
 const CELL = mm(19);
@@ -57,21 +59,15 @@ const makingFor = (taught: readonly TaughtEvening[], ink: Ink): Making => ({
 
 function eveningRow({ evening, proved, pages }: TaughtEvening, making: Making): Block {
   const { course: words } = making.words;
-  const cell = (width: number | { share: number }, ...spans: Span[]) => ({
-    width,
-    child: { kind: 'text' as const, role: 'P' as const, style: 'note' as const, spans },
-  });
-  return {
-    kind: 'columns',
-    gap: mm(4),
-    columns: [
-      cell(mm(18), { kind: 'strong', text: words.evening(evening.number) }),
-      cell(mm(20), grey(evening.date ?? '')),
-      cell({ share: 1 }, ...(proved.lesson.title ? lineSpans(proved.lesson.title, making) : [plain(evening.lesson)])),
-      cell(mm(24), plain(words.cases(proved.differentCases))),
-      cell(mm(16), plain(words.pages(pages))),
-    ],
-  };
+  const { title } = proved.lesson;
+  return columns(
+    mm(4),
+    [mm(18), note(strong(words.evening(evening.number)))],
+    [mm(20), note(grey(evening.date ?? ''))],
+    ['rest', note(...(title ? lineSpans(title, making) : [plain(evening.lesson)]))],
+    [mm(24), note(plain(words.cases(proved.differentCases)))],
+    [mm(16), note(plain(words.pages(pages)))],
+  );
 }
 
 function caseCell(claim: CoverageClaim, practice: boolean, first: ProvedLesson | undefined, making: Making): Block {
@@ -84,17 +80,14 @@ function caseCell(claim: CoverageClaim, practice: boolean, first: ProvedLesson |
     words: making.words,
     small: true,
   });
-  const when: Span =
-    claim.evenings.length > 0 ? { kind: 'strong', text: claim.evenings.join(', ') } : grey(words.never);
+  const when: Span = claim.evenings.length > 0 ? strong(claim.evenings.join(', ')) : grey(words.never);
   return {
-    kind: 'stack',
-    keep: true,
-    gap: 0,
-    claims: [claim.id],
-    children: [
-      { kind: 'figure', scene, width: PICTURE },
+    ...whole(
+      0,
+      figure(scene, PICTURE),
       note(when, ...(practice && claim.practised > 0 ? [plain(` · ${words.practised(claim.practised)}`)] : [])),
-    ],
+    ),
+    claims: [claim.id],
   };
 }
 
@@ -114,34 +107,23 @@ export function courseChart(
     title,
     language,
     body: [
-      ...(course.club
-        ? [{ kind: 'text', role: 'P', style: 'label', spans: lineSpans(course.club, making) } as const]
-        : []),
-      { kind: 'text', role: 'H1', style: 'title', spans: lineSpans(course.title, making), bookmark: title },
+      ...(course.club ? [line('label', ...lineSpans(course.club, making))] : []),
+      h1(lineSpans(course.title, making), { bookmark: title }),
       note(plain(words.about(shown(claims), claims.length))),
-      { kind: 'space', height: mm(2) },
-      { kind: 'rule', weight: 'heavy' },
-      { kind: 'space', height: mm(3) },
-      { kind: 'text', role: 'H2', style: 'heading', spans: [plain(words.evenings)], keepWithNext: true },
-      { kind: 'space', height: mm(1) },
+      ...headRule(),
+      h2([plain(words.evenings)]),
+      space(mm(1)),
       ...taught.map((one) => eveningRow(one, making)),
-      { kind: 'space', height: mm(4) },
-      { kind: 'text', role: 'H2', style: 'heading', spans: [plain(words.coverage)], keepWithNext: true },
+      space(mm(4)),
+      h2([plain(words.coverage)]),
       note(plain(words.howToRead(practice))),
-      { kind: 'space', height: mm(3) },
+      space(mm(3)),
       ...families.flatMap((family): Block[] => {
         const some = claims.filter((claim) => claim.family === family);
         const heading = words.family(family, shown(some), some.length);
         return [
-          {
-            kind: 'text',
-            role: 'H3',
-            style: 'panel',
-            spans: [{ kind: 'strong', text: heading }],
-            bookmark: heading,
-            keepWithNext: true,
-          },
-          { kind: 'space', height: mm(1.5) },
+          h3([strong(heading)], { bookmark: heading, keepWithNext: true }),
+          space(mm(1.5)),
           {
             kind: 'grid',
             columns: 9,
@@ -150,7 +132,7 @@ export function courseChart(
             rowGap: mm(1.5),
             cells: some.map((claim) => caseCell(claim, practice, taught[0]?.proved, making)),
           },
-          { kind: 'space', height: mm(4) },
+          space(mm(4)),
         ];
       }),
     ],

@@ -1,10 +1,12 @@
 /** ProvedLesson -> the handout: head, explanation, a panel for each case. */
+
 import { type Block, type ColumnsBlock, mm, type Sheet } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedPart } from '../lesson/proved.ts';
 import { drawHold } from '../svg/draw-hold.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
+import { type Cell, columns, figure, h2, space, stack } from './blocks.ts';
 import { clubLine, dotted, headRule, headToFill, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';
 import { casePanel } from './panel.ts';
@@ -34,7 +36,7 @@ function head(proved: ProvedLesson, making: Making): Block[] {
   const titles: Block[] = [
     ...clubLine(lesson, making),
     titleBlock(lesson, making),
-    ...(below.length > 0 ? [{ kind: 'text', role: 'P', style: 'note', ink: 'grey', spans: below } as const] : []),
+    ...(below.length > 0 ? [{ ...note(...below), ink: 'grey' } as const] : []),
   ];
   return [headToFill(titles, making), ...headRule(mm(4))];
 }
@@ -43,26 +45,16 @@ function head(proved: ProvedLesson, making: Making): Block[] {
 function orientation(lesson: Lesson, making: Making): Block {
   const { words, ink } = making;
   const { hold, holdWords } = words.handout;
-  return {
-    kind: 'stack',
-    gap: mm(1),
-    children: [
-      { kind: 'figure', scene: drawHold({ colours: lesson.colours, ink, words }), width: PICTURE },
-      note(strong(`${hold}: `), plain(holdWords(lesson.colours.D, lesson.hold.front))),
-    ],
-  };
+  return stack(
+    mm(1),
+    figure(drawHold({ colours: lesson.colours, ink, words }), PICTURE),
+    note(strong(`${hold}: `), plain(holdWords(lesson.colours.D, lesson.hold.front))),
+  );
 }
 
 /** The sides of the open view. */
 function legend({ words, ink }: Making): Block {
-  return {
-    kind: 'stack',
-    gap: mm(1),
-    children: [
-      { kind: 'figure', scene: openViewLegend(words, ink), width: PICTURE },
-      note(strong(words.handout.reading)),
-    ],
-  };
+  return stack(mm(1), figure(openViewLegend(words, ink), PICTURE), note(strong(words.handout.reading)));
 }
 
 /** What the lines and shades of the pictures mean. */
@@ -79,33 +71,22 @@ function signs(proved: ProvedLesson, making: Making): Block {
 function opening(proved: ProvedLesson, making: Making): Block[] {
   const { lesson } = proved;
   const pictures = [orientation(lesson, making), legend(making)];
-  const text: Block = { kind: 'stack', gap: mm(2), children: textBlocks(lesson.text, making) };
-  const watch: Block = { kind: 'stack', gap: mm(2), children: noteBlocks(lesson.watch, making) };
+  const text = stack(mm(2), ...textBlocks(lesson.text, making));
+  const watch = stack(mm(2), ...noteBlocks(lesson.watch, making));
   const hasWatch = lesson.watch.length > 0;
-  const columns = (left: readonly ColumnsBlock['columns'][number][]): ColumnsBlock => ({
-    kind: 'columns',
-    gap: COLUMN_GAP,
-    columns: [
-      ...left,
-      { width: { share: 1 }, child: text },
-      ...(hasWatch ? [{ width: ASIDE, child: { ...watch, line: 'left' } as const }] : []),
-    ],
-  });
-  const sideBySide = pictures.map((child) => ({ width: PICTURE, child }));
-  const flowing: Block = {
-    kind: 'stack',
-    gap: mm(4),
-    children: [{ kind: 'columns', gap: COLUMN_GAP, columns: sideBySide }, text, ...(hasWatch ? [watch] : [])],
-  };
+  const aside: Cell[] = hasWatch ? [[ASIDE, { ...watch, line: 'left' }]] : [];
+  const beside = (...left: readonly Cell[]): ColumnsBlock => columns(COLUMN_GAP, ...left, ['rest', text], ...aside);
+  const sideBySide = pictures.map((child): Cell => [PICTURE, child]);
+  const flowing = stack(mm(4), columns(COLUMN_GAP, ...sideBySide), text, ...(hasWatch ? [watch] : []));
   const tall: Block = {
-    ...columns([{ width: PICTURE, child: { kind: 'stack', gap: mm(4), children: pictures } }]),
+    ...beside([PICTURE, stack(mm(4), ...pictures)]),
     fallback: { tallerThan: TALLEST_OPENING, narrowerThan: NARROWEST_TEXT, instead: flowing },
   };
   return [
-    { ...columns(sideBySide), fallback: { tallerThan: SHORT_OPENING, narrowerThan: NARROWEST_TEXT, instead: tall } },
-    { kind: 'space', height: mm(2) },
+    { ...beside(...sideBySide), fallback: { tallerThan: SHORT_OPENING, narrowerThan: NARROWEST_TEXT, instead: tall } },
+    space(mm(2)),
     signs(proved, making),
-    { kind: 'space', height: mm(4) },
+    space(mm(4)),
   ];
 }
 
@@ -115,14 +96,14 @@ function part({ part: { heading, text }, cases }: ProvedPart, lesson: Lesson, ma
     const origin = heading.span;
     const spans = lineSpans(heading, making);
     const bookmark = plainText(heading, making);
-    blocks.push({ kind: 'text', role: 'H2', style: 'heading', spans, bookmark, keepWithNext: true, origin });
+    blocks.push(h2(spans, { bookmark, origin }));
   }
   blocks.push(...textBlocks(text, making).map((block) => ({ ...block, keepWithNext: true })));
-  blocks.push({ kind: 'space', height: mm(2) });
+  blocks.push(space(mm(2)));
   const cells = cases.map((c) => casePanel(c, lesson, making));
   blocks.push(
     { kind: 'grid', columns: 2, least: NARROWEST_PANEL, gap: COLUMN_GAP, rowGap: ROW_GAP, cells },
-    { kind: 'space', height: mm(4) },
+    space(mm(4)),
   );
   return blocks;
 }
@@ -132,10 +113,7 @@ function glossary({ clubWords }: Lesson, { words }: Making): Block[] {
   const entries = Object.entries(clubWords);
   if (entries.length === 0) return [];
   const { clubWords: heading, clubWord } = words.handout;
-  return [
-    { kind: 'text', role: 'H2', style: 'heading', spans: [plain(heading)], keepWithNext: true },
-    ...entries.map(([ours, theirs]) => note(plain(clubWord(ours, theirs)))),
-  ];
+  return [h2([plain(heading)]), ...entries.map(([ours, theirs]) => note(plain(clubWord(ours, theirs))))];
 }
 
 export function handout(proved: ProvedLesson, making: Making): Sheet {

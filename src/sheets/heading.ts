@@ -1,6 +1,8 @@
 /** What the heads of all sheets of a lesson have in common. */
+
 import { type Block, mm, type Pt, type Span } from '../layout/blocks.ts';
 import type { Lesson, TextLine } from '../lesson/lesson.ts';
+import { columns, space, stack } from './blocks.ts';
 import type { Making } from './making.ts';
 import { lineSpans, plainText } from './phrases.ts';
 import { line, plain } from './texts.ts';
@@ -27,28 +29,12 @@ export const titleBlock = ({ title }: Lesson, making: Making): Block => ({
 });
 
 /** The heavy line below a head. */
-export const headRule = (below: Pt = mm(3)): Block[] => [
-  { kind: 'space', height: mm(2) },
-  { kind: 'rule', weight: 'heavy' },
-  { kind: 'space', height: below },
-];
+export const headRule = (below: Pt = mm(3)): Block[] => [space(mm(2)), { kind: 'rule', weight: 'heavy' }, space(below)];
 
 /** Titles with lines for name and date beside them, on what students write on. */
-export const headToFill = (titles: readonly Block[], { words: { handout } }: Making): Block => ({
-  kind: 'columns',
-  gap: mm(10),
-  columns: [
-    { width: { share: 1 }, child: { kind: 'stack', gap: 0, children: titles } },
-    {
-      width: mm(50),
-      child: {
-        kind: 'stack',
-        gap: mm(2),
-        children: [
-          { kind: 'write-line', label: handout.name },
-          { kind: 'write-line', label: handout.date },
-        ],
-      },
-    },
-  ],
-});
+export const headToFill = (titles: readonly Block[], { words: { handout } }: Making): Block =>
+  columns(
+    mm(10),
+    ['rest', stack(0, ...titles)],
+    [mm(50), stack(mm(2), { kind: 'write-line', label: handout.name }, { kind: 'write-line', label: handout.date })],
+  );

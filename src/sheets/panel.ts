@@ -1,4 +1,5 @@
 /** The panel of one case: picture, set-up, solutions with their lengths, what to watch. */
+
 import { afterTurns } from '../cube/cube.ts';
 import { inverse, lengthOf, type Turn } from '../cube/turns.ts';
 import { type Block, mm, type Span, type StackBlock, type TurnsBlock } from '../layout/blocks.ts';
@@ -8,9 +9,10 @@ import { stepOf } from '../steps/steps.ts';
 import type { Subject } from '../steps/subject.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Scene } from '../svg/scene.ts';
+import { columns, figure, h3, space, whole } from './blocks.ts';
 import type { Making } from './making.ts';
 import { lineSpans, noteBlocks, plainText, printedTurns } from './phrases.ts';
-import { note, plain, strong } from './texts.ts';
+import { grey, note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(35);
 const GUTTER = mm(4);
@@ -24,16 +26,8 @@ export const caseName = (proved: ProvedCase, making: Making): string =>
 
 function title(proved: ProvedCase, making: Making): Block {
   const { number, name, span } = proved.case;
-  const strong: Span[] = name
-    ? lineSpans(name, making, 'strong')
-    : [{ kind: 'strong', text: describedName(proved, making) }];
-  return {
-    kind: 'text',
-    role: 'H3',
-    style: 'panel',
-    spans: [{ kind: 'plain', text: `${number}\u00a0\u00a0`, ink: 'grey' }, ...strong],
-    origin: name?.span ?? span,
-  };
+  const said: Span[] = name ? lineSpans(name, making, 'strong') : [strong(describedName(proved, making))];
+  return h3([grey(`${number}\u00a0\u00a0`), ...said], { origin: name?.span ?? span });
 }
 
 type Groups = TurnsBlock['groups'];
@@ -84,14 +78,14 @@ function statesStrip({ phases }: ProvedSolution, { case: c, cube, subject }: Pro
     return drawCase(after, subject, 'open', { colours: c.colours, ink: making.ink, words: making.words, small: true });
   });
   return [
-    { kind: 'space', height: STATE_GAP / 2 },
+    space(STATE_GAP / 2),
     {
       kind: 'grid',
       columns: STATES_IN_A_ROW,
       least: STATE,
       gap: STATE_GAP,
       rowGap: STATE_GAP,
-      cells: scenes.map((scene) => ({ kind: 'figure', scene, width: STATE })),
+      cells: scenes.map((scene) => figure(scene, STATE)),
     },
   ];
 }
@@ -146,20 +140,11 @@ export function casePanel(proved: ProvedCase, lesson: Lesson, making: Making): S
     ...(lesson.shows.undo && lengthOf(c.setup) > 0 ? [turnsLine(handout.undo, inverse(c.setup), making, {})] : []),
   ];
   return {
-    kind: 'stack',
-    keep: true,
+    ...whole(
+      mm(1.6),
+      columns(GUTTER, [PICTURE, figure(casePicture(proved, making), PICTURE)], ['rest', whole(0, ...text)]),
+    ),
     line: 'above',
-    gap: mm(1.6),
     origin: c.span,
-    children: [
-      {
-        kind: 'columns',
-        gap: GUTTER,
-        columns: [
-          { width: PICTURE, child: { kind: 'figure', scene: casePicture(proved, making), width: PICTURE } },
-          { width: { share: 1 }, child: { kind: 'stack', children: text, gap: 0, keep: true } },
-        ],
-      },
-    ],
   };
 }

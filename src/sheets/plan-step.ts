@@ -1,7 +1,9 @@
 /** A step of the running order as blocks: when, what to show, what to ask, room for notes. */
+
 import { type Block, mm } from '../layout/blocks.ts';
 import type { PlanStep } from '../lesson/prove-plan.ts';
 import type { Scene } from '../svg/scene.ts';
+import { columns, figure, stack } from './blocks.ts';
 import { type RuleTexts, textSpans } from './rule-texts.ts';
 import { grey, line, note, plain, strong } from './texts.ts';
 
@@ -31,28 +33,14 @@ export function stepBlock(
   texts: RuleTexts,
 ): Block {
   const { plan } = texts.making.words;
-  const when: Block = {
-    kind: 'stack',
-    gap: 0,
-    children: [line('panel', plain(plan.clock(at))), note(grey(plan.minutes(minutes)))],
-  };
+  const when: Block = stack(0, line('panel', plain(plan.clock(at))), note(grey(plan.minutes(minutes))));
   const heading: Block = { kind: 'text', role: 'H2', style: 'panel', spans: textSpans(title, texts) };
   const notes: Block = { kind: 'write-line', label: plan.notes };
-  const text: Block = { kind: 'stack', gap: mm(1), children: [heading, ...body, ...(bare ? [] : [notes])] };
-  const figure: Block[] = picture ? [{ kind: 'figure', scene: picture, width: PICTURE }] : [];
+  const text: Block = stack(mm(1), heading, ...body, ...(bare ? [] : [notes]));
+  const shown = picture ? [figure(picture, PICTURE)] : [];
   const block: Block = {
-    kind: 'columns',
-    gap: GAP,
-    columns: [
-      { width: CLOCK, child: when },
-      ...figure.map((child) => ({ width: PICTURE, child })),
-      { width: { share: 1 }, child: text },
-    ],
-    fallback: {
-      tallerThan: TALLEST,
-      narrowerThan: NARROWEST,
-      instead: { kind: 'stack', gap: mm(1), children: [when, ...figure, text] },
-    },
+    ...columns(GAP, [CLOCK, when], ...shown.map((child) => [PICTURE, child] as const), ['rest', text]),
+    fallback: { tallerThan: TALLEST, narrowerThan: NARROWEST, instead: stack(mm(1), when, ...shown, text) },
   };
-  return { kind: 'stack', gap: mm(1.5), children: [block], ...(at === 0 ? {} : { line: 'above' }) };
+  return { ...stack(mm(1.5), block), ...(at === 0 ? {} : { line: 'above' }) };
 }

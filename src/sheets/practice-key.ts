@@ -9,7 +9,7 @@ import { stepOf } from '../steps/steps.ts';
 import { drawPlace } from '../svg/draw-place.ts';
 import { drawWhole } from '../svg/draw-whole.ts';
 import type { Scene } from '../svg/scene.ts';
-import { columns, figure, heading, space, whole } from './blocks.ts';
+import { columns, figure, h2, space, whole } from './blocks.ts';
 import { headRule } from './heading.ts';
 import type { Making } from './making.ts';
 import { plainText, printedTurns } from './phrases.ts';
@@ -134,7 +134,7 @@ function section(kind: ExerciseKind, items: readonly PaperItem[], of: PaperMakin
   const common: Block = { ...note(plain(stepWords(items[0]!, of.making).common)), keepWithNext: true };
   const cells = items.map((item) => answer(item, of));
   return [
-    heading([plain(title)]),
+    h2([plain(title)]),
     ...(kind === 'solve' ? [common] : []),
     space(mm(1)),
     { kind: 'grid', ...(isShared(kind) ? COLUMNS[kind] : NARROW), gap: GAP, rowGap: mm(3), cells },

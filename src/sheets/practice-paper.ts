@@ -10,7 +10,7 @@ import { drawHold } from '../svg/draw-hold.ts';
 import { drawBlank } from '../svg/draw-place.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import type { Scene } from '../svg/scene.ts';
-import { columns, figure, heading, space, whole } from './blocks.ts';
+import { columns, figure, h2, space, whole } from './blocks.ts';
 import { clubLine, headRule, headToFill } from './heading.ts';
 import type { Making } from './making.ts';
 import { plainText, printedTurns, signsOf } from './phrases.ts';
@@ -150,7 +150,7 @@ function drill(items: readonly PaperItem[], of: PaperMaking): Block[] {
 /** Items of one kind under one heading. */
 function section(kind: ExerciseKind, items: readonly PaperItem[], of: PaperMaking): Block[] {
   const { title, ask } = kindWords(items[0]!, of.making);
-  const head: Block[] = [heading([plain(title)]), { ...note(plain(ask)), keepWithNext: true }];
+  const head: Block[] = [h2([plain(title)]), { ...note(plain(ask)), keepWithNext: true }];
   const body: Block[] =
     kind === 'drill'
       ? drill(items, of)
@@ -191,7 +191,7 @@ function checkWord({ paper, making }: PaperMaking): Block[] {
   });
   const said = note(plain(practice.checkWordSays(numbersIn(lettered), checkWords.length)));
   const grid: Block = { kind: 'grid', columns: 2, least: mm(75), gap: GAP, rowGap: mm(2), cells: rows };
-  return [whole(mm(2), heading([plain(practice.checkWord(checkWords.length))]), said, grid), space(mm(5))];
+  return [whole(mm(2), h2([plain(practice.checkWord(checkWords.length))]), said, grid), space(mm(5))];
 }
 
 /** Club, course and paper over the title, lines for name and date beside it, the hold below. */

@@ -12,7 +12,7 @@ import type { Look } from '../svg/marks.ts';
 import type { Scene } from '../svg/scene.ts';
 import { groupedBy } from '../text/grouped.ts';
 import type { KindWords } from '../words/practice-words.ts';
-import { panelHeading, title } from './blocks.ts';
+import { h1, h3 } from './blocks.ts';
 import type { Making } from './making.ts';
 import { printedTurns } from './phrases.ts';
 import { type RuleTexts, textSpans, wholeText } from './rule-texts.ts';
@@ -26,7 +26,7 @@ export const shorterOf = ({ recommended, shortest }: SolveExercise): (readonly T
   lengthOf(shortest) < lengthOf(recommended) ? [shortest] : [];
 export const shorterId = (id: string): string => `${id}.2`;
 
-export const numberOf = ({ number }: PaperItem): Block => panelHeading([strong(String(number))]);
+export const numberOf = ({ number }: PaperItem): Block => h3([strong(String(number))]);
 
 /** A paper or its key in the making. */
 export interface PaperMaking {
@@ -45,7 +45,7 @@ export const paperMaking = (paper: PracticePaper, making: Making): PaperMaking =
 export function titleBlocks(text: string, { paper: { code, student }, making: { words } }: PaperMaking): Block[] {
   const { practice } = words;
   const whose = [practice.paper(code), ...(student.code ? [practice.student(student.code)] : [])].join(' · ');
-  return [title([plain(text)], { bookmark: whose }), line('body', strong(whose))];
+  return [h1([plain(text)], { bookmark: whose }), line('body', strong(whose))];
 }
 
 export function sheetOf(text: string, { paper: { code }, making: { words } }: PaperMaking, body: Block[]): Sheet {

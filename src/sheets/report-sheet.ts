@@ -1,4 +1,5 @@
 /** The class report: for the coach, who plans the next evening from it. */
+
 import { readTurns } from '../cube/notation.ts';
 import { spelt } from '../cube/turns.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
@@ -7,8 +8,10 @@ import type { ItemFigures, Summary } from '../marking/summary.ts';
 import { letterInk } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { MarkingSheetWords } from '../words/marking-sheets.ts';
+import { columns, figure, h1, h2, space, whole } from './blocks.ts';
 import { printable, printableCode, spansOf } from './print-text.ts';
 import { type CaseDrawer, caseDrawer, pointsText, type SlipMaking } from './slips-sheet.ts';
+import { grey, line, note, plain, strong } from './texts.ts';
 import { typographic } from './typographic.ts';
 
 const PICTURE = mm(17);
@@ -16,36 +19,12 @@ const PICTURE = mm(17);
 const MOST_EXAMPLES = 3;
 const MOST_LISTED = 40;
 
-const plain = (text: string): Span => ({ kind: 'plain', text });
-const faint = (text: string): Span => ({ kind: 'plain', text, ink: 'grey' });
-const strong = (text: string): Span => ({ kind: 'strong', text });
-const text = (spans: readonly Span[], bullet = false): Block => ({
-  kind: 'text',
-  role: 'P',
-  style: 'body',
-  spans,
-  bullet,
+/** An item of a list. */
+const entry = (style: 'body' | 'note', ...spans: readonly Span[]): Block => ({
+  ...line(style, ...spans),
+  bullet: true,
 });
-const note = (spans: readonly Span[], bullet = false): Block => ({
-  kind: 'text',
-  role: 'P',
-  style: 'note',
-  spans,
-  bullet,
-});
-const grey = (said: string): Block => ({
-  kind: 'text',
-  role: 'P',
-  style: 'note',
-  ink: 'grey',
-  spans: [plain(said)],
-  keepWithNext: true,
-});
-const heading = (said: string): Block[] => [
-  { kind: 'space', height: mm(5) },
-  { kind: 'text', role: 'H2', style: 'heading', spans: [strong(said)], bookmark: said, keepWithNext: true },
-  { kind: 'space', height: mm(1) },
-];
+const heading = (said: string): Block[] => [space(mm(5)), h2([strong(said)], { bookmark: said }), space(mm(1))];
 
 const BAR = { width: 100, height: 7 };
 const DARK = '#4a4a4a';
@@ -75,27 +54,15 @@ function itemCell({ item, answered, points, slips }: ItemFigures, draw: CaseDraw
   const { words } = making;
   const { report, slips: slipWords } = words.markingSheets;
   const rightOf = report.rightOf(pointsText(points), answered);
-  const side: Block = {
-    kind: 'stack',
-    gap: mm(0.8),
-    keep: true,
-    children: [
-      note([strong(slipWords.item(printable(item.id))), plain(` · ${rightOf}`)]),
-      { kind: 'figure', scene: bar(points / answered, rightOf), width: mm(45) },
-      ...slips.slice(0, 2).map(([slip, count]) => note([plain(`${report.slip[slip]}: ${report.times(count)}`)])),
-    ],
-  };
+  const side = whole(
+    mm(0.8),
+    note(strong(slipWords.item(printable(item.id))), plain(` · ${rightOf}`)),
+    figure(bar(points / answered, rightOf), mm(45)),
+    ...slips.slice(0, 2).map(([slip, count]) => note(plain(`${report.slip[slip]}: ${report.times(count)}`))),
+  );
   const scene = item.kind === 'solution' ? draw(item) : undefined;
   if (!scene) return side;
-  const picture: Block = { kind: 'figure', scene, width: PICTURE };
-  return {
-    kind: 'columns',
-    gap: mm(3),
-    columns: [
-      { width: PICTURE, child: picture },
-      { width: { share: 1 }, child: side },
-    ],
-  };
+  return columns(mm(3), [PICTURE, figure(scene, PICTURE)], ['rest', side]);
 }
 
 function itemsOf({ items }: Summary, making: SlipMaking): Block[] {
@@ -121,9 +88,9 @@ function slipsOf({ slips }: Summary, { words: { markingSheets } }: SlipMaking): 
     ...slips.map(({ slip, count, examples }) => {
       const shown = examples.slice(0, MOST_EXAMPLES).flatMap((row, i): Span[] => {
         const who = report.example(nameOf(row, markingSheets), printable(row.matched));
-        return [faint(`${i === 0 ? '. ' : '; '}${who}: `), answerSpan(row.answer)];
+        return [grey(`${i === 0 ? '. ' : '; '}${who}: `), answerSpan(row.answer)];
       });
-      return note([strong(report.slip[slip]), plain(`: ${report.times(count)}`), ...shown], true);
+      return entry('note', strong(report.slip[slip]), plain(`: ${report.times(count)}`), ...shown);
     }),
   ];
 }
@@ -139,12 +106,10 @@ function choicesOf({ asked, choices }: Summary, { words: { markingSheets } }: Sl
         const said = chosen.map(({ letter, option, count }) =>
           report.chose(letter, typographic(printable(option, 200)), count),
         );
-        return faint(`${i === 0 ? '. ' : '; '}${slips.item(printable(item.id))}: ${said.join(', ')}`);
+        return grey(`${i === 0 ? '. ' : '; '}${slips.item(printable(item.id))}: ${said.join(', ')}`);
       });
-      return note(
-        [strong(report.asks(asks)), plain(`: ${report.rightOf(pointsText(points), answered)}`), ...shown],
-        true,
-      );
+      const rightOf = report.rightOf(pointsText(points), answered);
+      return entry('note', strong(report.asks(asks)), plain(`: ${rightOf}`), ...shown);
     }),
   ];
 }
@@ -166,13 +131,11 @@ function rulesOf({ rules }: Summary, { words: { markingSheets } }: SlipMaking): 
         .map((id) => printable(id))
         .join(', ');
       const rest = items.length - MOST_ITEMS;
-      return note(
-        [
-          strong(`${where}${report.rule(rule.number)}`),
-          plain(` (${see}): ${report.rightOf(pointsText(points), answered)}`),
-          faint(`. ${report.ruleItems(`${named}${rest > 0 ? ` ${report.more(rest)}` : ''}`)}`),
-        ],
-        true,
+      return entry(
+        'note',
+        strong(`${where}${report.rule(rule.number)}`),
+        plain(` (${see}): ${report.rightOf(pointsText(points), answered)}`),
+        grey(`. ${report.ruleItems(`${named}${rest > 0 ? ` ${report.more(rest)}` : ''}`)}`),
       );
     }),
   ];
@@ -182,13 +145,13 @@ function againOf({ again }: Summary, { words: { markingSheets } }: SlipMaking): 
   const { report, slips } = markingSheets;
   return [
     ...heading(report.again),
-    grey(report.againNote),
+    { ...note(grey(report.againNote)), keepWithNext: true },
     ...again.map(({ lesson, students }) => {
       const who = students.map(
         ({ points, answered, ...one }) =>
           `${printableCode(one, LONGEST_CODE, slips)} (${report.rightOf(pointsText(points), answered)})`,
       );
-      return text([strong(printable(lesson)), plain(`: ${who.join(', ') || report.nobody}`)], true);
+      return entry('body', strong(printable(lesson)), plain(`: ${who.join(', ') || report.nobody}`));
     }),
   ];
 }
@@ -210,7 +173,7 @@ function shorterOf({ shorter }: Summary, { words: { markingSheets } }: SlipMakin
     ...heading(report.shorter),
     ...shorter.slice(0, MOST_LISTED).map(({ row, key }) => {
       const said = report.shorterThan(nameOf(row, markingSheets), printable(row.matched), row.length!, key);
-      return text([plain(`${said}: `), answerSpan(row.answer)], true);
+      return entry('body', plain(`${said}: `), answerSpan(row.answer));
     }),
   ];
 }
@@ -223,9 +186,9 @@ function notMarkedOf({ notMarked }: Summary, { words: { markingSheets } }: SlipM
     ...heading(report.notMarked),
     ...notMarked.slice(0, MOST_LISTED).map((row) => {
       const where = `${printable(row.file, 60)}:${row.row}`;
-      return note([plain(`${where} · ${nameOf(row, markingSheets)} · `), ...spansOf(row.says)], true);
+      return entry('note', plain(`${where} · ${nameOf(row, markingSheets)} · `), ...spansOf(row.says));
     }),
-    ...(rest > 0 ? [note([plain(report.more(rest))])] : []),
+    ...(rest > 0 ? [note(plain(report.more(rest)))] : []),
   ];
 }
 
@@ -234,14 +197,13 @@ export function reportSheet(summary: Summary, making: SlipMaking): Sheet {
   const { report, page, foot } = words.markingSheets;
   const title = report.title(printable(lesson));
   const share = summary.answered === 0 ? 0 : Math.round((100 * summary.points) / summary.answered);
-  const whole = report.whole(summary.answered, summary.students.length, `${share} %`);
   return {
     title,
     language: words.language,
     body: [
-      { kind: 'text', role: 'H1', style: 'title', spans: [plain(title)], bookmark: title },
-      { kind: 'text', role: 'P', style: 'note', ink: 'grey', spans: [plain(whole)] },
-      { kind: 'space', height: mm(2) },
+      h1([plain(title)], { bookmark: title }),
+      note(grey(report.whole(summary.answered, summary.students.length, `${share} %`))),
+      space(mm(2)),
       { kind: 'rule', weight: 'heavy' },
       ...againOf(summary, making),
       ...slipsOf(summary, making),

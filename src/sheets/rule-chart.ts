@@ -6,6 +6,7 @@ import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedLessonRule, ProvedRules } from '../lesson/prove-rules.ts';
 import { type Answer, leavesOf, type Question, type Tree, treeOf } from '../rules/tree.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
+import { columns, figure, h2, stack } from './blocks.ts';
 import { clubLine, headRule, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';
 import { plainText } from './phrases.ts';
@@ -37,13 +38,7 @@ function questionBlocks({ asks }: Question, drawing: Drawing): Block[] {
   const means =
     'feature' in asks ? [wordsOf(asks, drawing).means] : asks.together.map((c) => wordsOf(c, drawing).means);
   return [
-    {
-      kind: 'text',
-      role: 'H2',
-      style: 'body',
-      spans: textSpans(questionText(asks, drawing), drawing, { strong: true }),
-      keepWithNext: true,
-    },
+    h2(textSpans(questionText(asks, drawing), drawing, { strong: true }), { style: 'body' }),
     ...means
       .filter((text) => text !== undefined)
       .map((text): Block => ({ ...line('label', ...textSpans(text, drawing)), keepWithNext: true })),
@@ -59,39 +54,27 @@ function branchBlock(answer: Answer, tree: Tree, drawing: Drawing): Block {
     keepWithNext: true,
   };
   const below = treeBlock(tree, drawing);
-  const stacked: Block = { kind: 'stack', gap: mm(1), children: [words, below] };
+  const stacked: Block = stack(mm(1), words, below);
   return {
-    kind: 'stack',
-    gap: BRANCH_GAP,
-    line: 'above',
-    children: [
-      {
-        kind: 'columns',
-        gap: ANSWER_GAP,
-        columns: [
-          { width: ANSWER, child: words },
-          { width: { share: 1 }, child: { kind: 'stack', gap: ANSWER_GAP, line: 'left', children: [below] } },
-        ],
-        fallback: {
-          tallerThan: mayBeTall(tree, drawing) ? TALLEST_BRANCH : Number.POSITIVE_INFINITY,
-          narrowerThan: NARROWEST_BRANCH[tree.kind],
-          instead: stacked,
-        },
+    ...stack(BRANCH_GAP, {
+      ...columns(ANSWER_GAP, [ANSWER, words], ['rest', { ...stack(ANSWER_GAP, below), line: 'left' }]),
+      fallback: {
+        tallerThan: mayBeTall(tree, drawing) ? TALLEST_BRANCH : Number.POSITIVE_INFINITY,
+        narrowerThan: NARROWEST_BRANCH[tree.kind],
+        instead: stacked,
       },
-    ],
+    }),
+    line: 'above',
   };
 }
 
 function treeBlock(tree: Tree, drawing: Drawing): Block {
   if (tree.kind === 'question') {
-    return {
-      kind: 'stack',
-      gap: BRANCH_GAP,
-      children: [
-        { kind: 'stack', gap: 0, children: questionBlocks(tree, drawing) },
-        ...tree.branches.map(({ answer, tree: below }) => branchBlock(answer, below, drawing)),
-      ],
-    };
+    return stack(
+      BRANCH_GAP,
+      stack(0, ...questionBlocks(tree, drawing)),
+      ...tree.branches.map(({ answer, tree: below }) => branchBlock(answer, below, drawing)),
+    );
   }
   if (tree.rule !== undefined) return ruleLeaf(drawing.rules[tree.rule]!, drawing, drawing.picture);
   const { noRule } = drawing.making.words.rules;
@@ -109,14 +92,7 @@ function head({ lesson }: ProvedLesson, { table, rules }: ProvedRules, making: M
     note(strong(`${words.chart.lead} `), plain(about.join(' '))),
   ];
   return [
-    {
-      kind: 'columns',
-      gap: mm(10),
-      columns: [
-        { width: { share: 1 }, child: { kind: 'stack', gap: 0, children: titles } },
-        { width: LEGEND, child: { kind: 'figure', scene: openViewLegend(making.words, making.ink), width: LEGEND } },
-      ],
-    },
+    columns(mm(10), ['rest', stack(0, ...titles)], [LEGEND, figure(openViewLegend(making.words, making.ink), LEGEND)]),
     ...headRule(),
   ];
 }

@@ -1,10 +1,12 @@
 /** A leaf of the chart: what it looks like, what to turn, what stands then; its exceptions below. */
+
 import { afterTurns } from '../cube/cube.ts';
 import { type Block, type ColumnsBlock, mm, type Pt, type Span } from '../layout/blocks.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { ShownExample, ShownException } from '../lesson/rule-examples.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Scene } from '../svg/scene.ts';
+import { columns, figure, h3, stack } from './blocks.ts';
 import { casePicture } from './panel.ts';
 import { noteBlocks } from './phrases.ts';
 import { adviceSpans, howText, type RuleTexts, statementText, textSpans, thenText } from './rule-texts.ts';
@@ -77,63 +79,38 @@ function leafText({ said, proved, example }: ProvedLessonRule, texts: RuleTexts)
     ...(how ? textSpans(` ${how}`, texts) : []),
     ...(only ? [plain(' '), ...only.spans] : []),
   ];
-  return {
-    kind: 'stack',
-    gap: 0,
-    children: [
-      {
-        kind: 'text',
-        role: 'H3',
-        style: 'panel',
-        spans: [grey(`${said.number}\u00a0\u00a0`), ...adviceSpans(counsel, texts)],
-        origin: said.span,
-      },
-      note(...sentences),
-      ...(only ? [] : remarks),
-      ...(example ? [setUpLine(example.shown.case.setup, making), ...solutionLine(example.shown, making)] : []),
-    ],
-  };
+  return stack(
+    0,
+    h3([grey(`${said.number}\u00a0\u00a0`), ...adviceSpans(counsel, texts)], { origin: said.span }),
+    note(...sentences),
+    ...(only ? [] : remarks),
+    ...(example ? [setUpLine(example.shown.case.setup, making), ...solutionLine(example.shown, making)] : []),
+  );
 }
 
 /** The case, the words, and the case as it stands then. */
 function besidePictures(rule: ProvedLessonRule, example: ShownExample, texts: RuleTexts, width: Pt): ColumnsBlock {
   const words = leafText(rule, texts);
   const then = textSpans(`\u2192 ${thenText(rule.said.rule.counsel, texts)}`, texts, { strong: true });
-  const before = { width, child: { kind: 'figure', scene: casePicture(example.shown, texts.making), width } as const };
-  const after = {
-    width,
-    child: {
-      kind: 'stack',
-      gap: mm(0.5),
-      children: [
-        { kind: 'figure', scene: pictureAfter(example, texts), width },
-        { kind: 'text', role: 'Caption', style: 'note', spans: then },
-      ],
-    } as const,
-  };
+  const before = [width, figure(casePicture(example.shown, texts.making), width)] as const;
+  const caption: Block = { ...note(...then), role: 'Caption' };
+  const after = [width, stack(mm(0.5), figure(pictureAfter(example, texts), width), caption)] as const;
   return {
-    kind: 'columns',
-    gap: GAP,
-    columns: [before, { width: { share: 1 }, child: words }, after],
+    ...columns(GAP, before, ['rest', words], after),
     fallback: {
       tallerThan: isLong(rule) ? TALLEST : Number.POSITIVE_INFINITY,
       narrowerThan: NARROWEST_TEXT,
-      instead: {
-        kind: 'stack',
-        gap: mm(1),
-        children: [{ kind: 'columns', gap: GAP, columns: [before, after] }, words],
-      },
+      instead: stack(mm(1), columns(GAP, before, after), words),
     },
   };
 }
 
 /** `width`: of its pictures. */
 export const ruleLeaf = (rule: ProvedLessonRule, texts: RuleTexts, width: Pt): Block => ({
-  kind: 'stack',
-  gap: mm(2),
-  claims: [rule.claim.id],
-  children: [
+  ...stack(
+    mm(2),
     rule.example ? besidePictures(rule, rule.example, texts, width) : leafText(rule, texts),
     ...exceptionBlocks(rule, texts),
-  ],
+  ),
+  claims: [rule.claim.id],
 });

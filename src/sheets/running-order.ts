@@ -1,4 +1,5 @@
 /** ProvedLesson -> the coach's running order: what to show and ask, which slip to expect, how long each step is. */
+
 import { afterTurns } from '../cube/cube.ts';
 import { turnOf } from '../cube/turns.ts';
 import { type Block, mm, type Sheet } from '../layout/blocks.ts';
@@ -17,6 +18,7 @@ import type { ProvedRules } from '../lesson/prove-rules.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { rulesReport } from '../lesson/rule-report.ts';
 import { drawCase } from '../svg/draw-case.ts';
+import { h2, space, stack, whole } from './blocks.ts';
 import { clubLine, headRule, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';
 import { casePicture } from './panel.ts';
@@ -73,13 +75,13 @@ function slipBlock({ shown, rule, isException, differ }: ExpectedSlip, texts: Ru
 function ruleStep(content: PlanContent & { does: 'rule' }, texts: RuleTexts): StepBlocks {
   const { rule, shown, slip } = content;
   const { steps } = texts.making.words.plan;
-  const whole = wholeText(rule, texts);
+  const alone = wholeText(rule, texts);
   return {
     title: steps.rule(rule.said.number),
     picture: casePicture(shown, texts.making),
     body: [
       note(
-        ...textSpans(`${whole ? steps.alone(whole) : steps.earlier} `, texts),
+        ...textSpans(`${alone ? steps.alone(alone) : steps.earlier} `, texts),
         ...adviceSpans(rule.said.rule.counsel, texts),
         plain('.'),
       ),
@@ -112,14 +114,11 @@ function pairBlock({ before, after, rules }: TurnedPair, texts: RuleTexts): Bloc
   const { lesson, making } = texts;
   const scene = drawCase(afterTurns(before.cube, [Y]), before.subject, 'open', { ...making, colours: lesson.colours });
   const words = making.words.plan.steps.turnedPair(rules[0].said.number, rules[1].said.number);
-  return {
-    kind: 'stack',
-    gap: mm(1.5),
-    children: [
-      smallCase(before, making, { above: [note(...textSpans(words, texts))] }),
-      smallCase(after, making, { scene }),
-    ],
-  };
+  return stack(
+    mm(1.5),
+    smallCase(before, making, { above: [note(...textSpans(words, texts))] }),
+    smallCase(after, making, { scene }),
+  );
 }
 
 function turnedStep(pairs: readonly TurnedPair[], texts: RuleTexts): StepBlocks {
@@ -184,25 +183,17 @@ function reportBlocks(rules: ProvedRules, texts: RuleTexts): Block[] {
     return report.cells(one).map((text) => ({ ...note(...textSpans(text, texts)), claims }));
   });
   return [
-    { kind: 'space', height: mm(4) },
+    space(mm(4)),
     {
-      kind: 'stack',
-      gap: mm(0.5),
-      keep: true,
-      line: 'above',
-      children: [
-        {
-          kind: 'text',
-          role: 'H2',
-          style: 'heading',
-          spans: textSpans(report.heading, texts),
-          keepWithNext: true,
-        },
+      ...whole(
+        mm(0.5),
+        h2(textSpans(report.heading, texts)),
         { kind: 'grid', columns: report.columns.length, gap: mm(3), rowGap: 0, cells: [...header, ...rows] },
         note(...textSpans(report.table(sightings, mean, worst), texts)),
         note(...textSpans(report.uncovered(uncovered.length, named), texts)),
         line('label', ...textSpans(report.means, texts)),
-      ],
+      ),
+      line: 'above',
     },
   ];
 }
@@ -232,7 +223,7 @@ export function runningOrder(
         plain(`${handout.hold}: ${handout.holdWords(lesson.colours.D, lesson.hold.front)}.`),
       ),
       ...headRule(),
-      { kind: 'stack', gap: mm(2.5), children: steps.map((step) => stepBlock(stepBlocks(step, texts), step, texts)) },
+      stack(mm(2.5), ...steps.map((step) => stepBlock(stepBlocks(step, texts), step, texts))),
       ...(rules ? reportBlocks(rules, texts) : []),
     ],
     foot: { left: [words.foot(title, edition), words.proved(edition)], right: handout.page },

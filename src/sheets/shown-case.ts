@@ -1,8 +1,10 @@
 /** A case beside others on the coach's and the rules' sheets: a small picture, its set-up, its first solution. */
+
 import type { Turn } from '../cube/turns.ts';
 import { type Block, mm, type TurnsBlock } from '../layout/blocks.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import type { Scene } from '../svg/scene.ts';
+import { columns, figure, stack } from './blocks.ts';
 import type { Making } from './making.ts';
 import { casePicture, ringOf, solvedGroups } from './panel.ts';
 import { printedTurns } from './phrases.ts';
@@ -33,18 +35,9 @@ export const smallCase = (
   shown: ProvedCase,
   making: Making,
   { above = [], below = [], scene = casePicture(shown, making) }: Around = {},
-): Block => ({
-  kind: 'columns',
-  gap: mm(3),
-  columns: [
-    { width: PICTURE, child: { kind: 'figure', scene, width: PICTURE } },
-    {
-      width: { share: 1 },
-      child: {
-        kind: 'stack',
-        gap: 0,
-        children: [...above, setUpLine(shown.case.setup, making), ...solutionLine(shown, making), ...below],
-      },
-    },
-  ],
-});
+): Block =>
+  columns(
+    mm(3),
+    [PICTURE, figure(scene, PICTURE)],
+    ['rest', stack(0, ...above, setUpLine(shown.case.setup, making), ...solutionLine(shown, making), ...below)],
+  );

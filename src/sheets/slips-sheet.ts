@@ -1,4 +1,5 @@
 /** A slip for each student, several to a page, to be cut along the lines. */
+
 import { coloursHeld, type FaceColours, type Hold } from '../cube/colours.ts';
 import { afterTurns } from '../cube/cube.ts';
 import { readTurns } from '../cube/notation.ts';
@@ -8,7 +9,6 @@ import {
   mm,
   type Paper,
   type Sheet,
-  type Span,
   type StackBlock,
   type TextBlock,
   type TurnsBlock,
@@ -21,7 +21,9 @@ import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { Words } from '../words/words.ts';
+import { columns, figure, h2, h3, space, stack, whole } from './blocks.ts';
 import { printable, printableCode, spansOf } from './print-text.ts';
+import { grey, line, note, plain, strong } from './texts.ts';
 
 export interface SlipMaking {
   readonly words: Words;
@@ -41,9 +43,7 @@ const LONGEST_CODE = 30;
 /** How many turns of the answer a slip is in, where it is in some and not in all. */
 const WRONG_TURNS: Readonly<Partial<Record<NearMissKind, number>>> = { changed: 1, dropped: 1, added: 1, swapped: 2 };
 
-const plain = (text: string): Span => ({ kind: 'plain', text });
-const note = (spans: readonly Span[]): TextBlock => ({ kind: 'text', role: 'P', style: 'note', spans });
-const label = (text: string): Block => ({ kind: 'text', role: 'P', style: 'label', spans: [plain(text)] });
+const label = (text: string): TextBlock => line('label', plain(text));
 
 /** 1, 0.5, 2.25: without the noise of sums. */
 export const pointsText = (points: number): string => String(Math.round(points * 100) / 100);
@@ -82,7 +82,7 @@ const isCase = (row: MarkedRow): boolean => row.slip === null || row.slip.turn <
 function answerLine(row: MarkedRow, { words }: SlipMaking): Block[] {
   const reading = readTurns(row.answer);
   const { yours } = words.markingSheets.slips;
-  if (!reading.ok) return [label(yours), note([plain(printable(row.answer, 80))])];
+  if (!reading.ok) return [label(yours), note(plain(printable(row.answer, 80)))];
   // As the student wrote them, small letters too; what no one writes on a slip by hand is cut.
   const turns = reading.turns.slice(0, 60).map((turn) => spelt(turn, reading.smallWide ? 'r' : 'Rw'));
   return [{ kind: 'turns', label: yours, groups: groupsOf(turns, row, words.markingSheets.slips.here) }];
@@ -119,68 +119,49 @@ function panel(row: MarkedRow, of: SlipOf, making: SlipMaking): StackBlock {
   const item = of.itemById.get(row.matched)!;
   const { words } = making;
   const { slips } = words.markingSheets;
-  const title: Block = {
-    kind: 'text',
-    role: 'H3',
-    style: 'panel',
-    spans: [{ kind: 'strong', text: slips.item(nameOf(row, of)) }],
-  };
-  const said = note(spansOf(row.mark === '' ? row.says : `${words.marking.marked(row.mark)} ${row.says}`));
+  const title: Block = h3([strong(slips.item(nameOf(row, of)))]);
+  const said = note(...spansOf(row.mark === '' ? row.says : `${words.marking.marked(row.mark)} ${row.says}`));
   if (item.kind === 'choice') {
-    const answer = note([plain(printable(row.answer, 40))]);
-    return { kind: 'stack', gap: mm(0.8), keep: true, line: 'above', children: [title, answer, said] };
+    const answer = note(plain(printable(row.answer, 40)));
+    return { ...whole(mm(0.8), title, answer, said), line: 'above' };
   }
   const isOther = usual !== undefined && (item.hold.up !== usual.up || item.hold.front !== usual.front);
   const scene = of.draw(item, isCase(row) ? undefined : row);
   const caption = isCase(row) ? slips.theCase : slips.beforeTurn(row.slip!.turn);
-  const text: Block[] = [
+  const text = whole(
+    0,
     title,
-    ...(isOther
-      ? [note([plain(`${words.handout.hold}: ${words.handout.holdWords(item.cross, item.hold.front)}`)])]
-      : []),
+    ...(isOther ? [note(plain(`${words.handout.hold}: ${words.handout.holdWords(item.cross, item.hold.front)}`))] : []),
     { kind: 'turns', label: slips.setUp, groups: [{ turns: item.setup.map((t) => t.text) }] },
     ...answerLine(row, making),
-    { kind: 'space', height: mm(0.8) },
+    space(mm(0.8)),
     said,
-  ];
-  const words_: Block = { kind: 'stack', gap: 0, keep: true, children: text };
-  if (!scene) return { kind: 'stack', gap: mm(1.2), keep: true, line: 'above', children: [words_] };
-  const picture: Block = {
-    kind: 'stack',
-    gap: mm(0.5),
-    children: [{ kind: 'figure', scene, width: PICTURE }, label(caption)],
-  };
-  const columns: Block = {
-    kind: 'columns',
-    gap: mm(4),
-    columns: [
-      { width: PICTURE, child: picture },
-      { width: { share: 1 }, child: words_ },
-    ],
-  };
-  return { kind: 'stack', gap: mm(1.2), keep: true, line: 'above', children: [columns] };
+  );
+  const picture = scene && stack(mm(0.5), figure(scene, PICTURE), label(caption));
+  const shown = picture ? columns(mm(4), [PICTURE, picture], ['rest', text]) : text;
+  return { ...whole(mm(1.2), shown), line: 'above' };
 }
 
 /** What needs no picture: right answers, items without an answer, rows that match nothing. */
 function lists(rows: readonly MarkedRow[], of: SlipOf, { words: { markingSheets } }: SlipMaking): TextBlock[] {
   const { slips } = markingSheets;
-  const line = (heading: string, items: readonly string[]): TextBlock[] =>
-    items.length === 0 ? [] : [note([{ kind: 'strong', text: heading }, plain(` ${items.join(', ')}`)])];
+  const list = (heading: string, items: readonly string[]): TextBlock[] =>
+    items.length === 0 ? [] : [note(strong(heading), plain(` ${items.join(', ')}`))];
   const over = (row: MarkedRow): string => (row.over ? ` (${slips.over(row.over)})` : '');
   return [
-    ...line(
+    ...list(
       slips.right,
       rows.filter(isDone).map((row) => `${nameOf(row, of)}${over(row)}`),
     ),
-    ...line(
+    ...list(
       slips.notAnswered,
       rows.filter((row) => row.verdict === 'empty' && !isDone(row) && !isTimed(row)).map((row) => nameOf(row, of)),
     ),
-    ...line(
+    ...list(
       slips.times,
       rows.filter(isTimed).map((row) => nameOf(row, of)),
     ),
-    ...line(
+    ...list(
       slips.unmatched,
       rows.filter((row) => row.verdict === 'unmatched' && !isDone(row)).map((row) => printable(row.item) || '–'),
     ),
@@ -196,39 +177,21 @@ function slip({ student, rows }: StudentRows, common: Omit<SlipOf, 'paper'>, mak
   const of = { ...common, paper };
   const counting = matched.filter((row) => !isTimed(row));
   const points = counting.reduce((n, row) => n + row.points, 0);
-  const head: Block = {
-    kind: 'text',
-    role: 'H2',
-    style: 'heading',
-    keepWithNext: true,
-    spans: [
-      { kind: 'strong', text: printableCode({ student, row: rows[0]!.row }, LONGEST_CODE, slips) },
-      { kind: 'plain', text: ` · ${slips.score(pointsText(points), counting.length)}`, ink: 'grey' },
-    ],
-  };
+  const head: Block = h2([
+    strong(printableCode({ student, row: rows[0]!.row }, LONGEST_CODE, slips)),
+    grey(` · ${slips.score(pointsText(points), counting.length)}`),
+  ]);
   const cells = wrong.map((row) => panel(row, of, making));
-  return {
-    kind: 'stack',
-    gap: mm(1),
-    ...(cells.length <= MOST_KEPT[making.paper] && { keep: 'where-it-fits' as const }),
-    children: [
-      {
-        kind: 'text',
-        role: 'P',
-        style: 'label',
-        spans: [plain([printable(making.lesson), ...(paper === '' ? [] : [slips.paper(paper)])].join(' · '))],
-        keepWithNext: true,
-      },
-      head,
-      ...lists(rows, of, making).map((line) => ({ ...line, keepWithNext: cells.length > 0 })),
-      ...(cells.length > 0
-        ? [
-            { kind: 'space', height: mm(1) } as const,
-            { kind: 'grid', columns: 2, least: NARROWEST_PANEL, gap: mm(7), rowGap: mm(3), cells } as const,
-          ]
-        : []),
-    ],
-  };
+  const whose = [printable(making.lesson), ...(paper === '' ? [] : [slips.paper(paper)])].join(' · ');
+  const panels: Block = { kind: 'grid', columns: 2, least: NARROWEST_PANEL, gap: mm(7), rowGap: mm(3), cells };
+  const block = stack(
+    mm(1),
+    { ...label(whose), keepWithNext: true },
+    head,
+    ...lists(rows, of, making).map((one) => ({ ...one, keepWithNext: cells.length > 0 })),
+    ...(cells.length > 0 ? [space(mm(1)), panels] : []),
+  );
+  return cells.length <= MOST_KEPT[making.paper] ? { ...block, keep: 'where-it-fits' } : block;
 }
 
 export function slipsSheet(students: readonly StudentRows[], items: readonly Item[], making: SlipMaking): Sheet {
@@ -239,13 +202,7 @@ export function slipsSheet(students: readonly StudentRows[], items: readonly Ite
   const common = { itemById, usual, draw: caseDrawer(making) };
   const title = slips.title(printable(lesson));
   const body = students.flatMap((student, i): Block[] => [
-    ...(i > 0
-      ? [
-          { kind: 'space', height: mm(5) } as const,
-          { kind: 'rule', weight: 'thin' } as const,
-          { kind: 'space', height: mm(5) } as const,
-        ]
-      : []),
+    ...(i > 0 ? [space(mm(5)), { kind: 'rule', weight: 'thin' } as const, space(mm(5))] : []),
     slip(student, common, making),
   ]);
   return {
