@@ -13,7 +13,7 @@ import { proveClaims } from '../src/marking/gather-items.ts';
 import { marker } from '../src/marking/mark.ts';
 import { readSubmissions } from '../src/marking/read-submissions.ts';
 import type { MarkedRow } from '../src/marking/submission.ts';
-import { english } from '../src/words/english.ts';
+import { wordsIn } from '../src/steps/languages.ts';
 
 const LESSON = new URL('../lessons/edge-away.yaml', import.meta.url);
 const { claims } = loadLesson('edge-away.yaml', readFileSync(LESSON));
@@ -50,7 +50,7 @@ function marked(): { rows: MarkedRow[]; items: ReturnType<typeof proveClaims>['i
   const read = readSubmissions('a.csv', CSV);
   if ('unreadable' in text || isUnreadable(read)) throw new Error('the bench cannot read its own class');
   const { items } = proveClaims([text]);
-  const rows = read.rows.map(marker(items, { smallLetters: 'wide', words: english.marking }));
+  const rows = read.rows.map(marker(items, { smallLetters: 'wide', words: wordsIn('en') }));
   if (rows.length !== 1000) throw new Error(`${rows.length} rows`);
   return { rows, items };
 }

@@ -6,6 +6,7 @@ import { caseSchema, lessonSchema } from '../src/lesson/schema.ts';
 import { VERDICTS } from '../src/marking/submission.ts';
 import { wordsIn } from '../src/steps/languages.ts';
 import { DEEDS } from '../src/steps/pair/phases.ts';
+import { steps } from '../src/steps/steps.ts';
 import { command, newFolder, put } from './cli/command.ts';
 
 const english = wordsIn('en');
@@ -41,7 +42,8 @@ describe('the README', () => {
     const shown = README.split('edge-away-answers.csv --out out\n')[1]!.split('```\n')[2]!.trim().split('\n');
     expect(shown).toHaveLength(5);
     for (const line of shown) expect(out.split('\n')).toContain(line);
-    for (const verdict of VERDICTS) expect(README).toContain(`| \`${verdict}\` |`);
+    const own = steps().flatMap(({ marking }) => Object.keys(marking.words(english).slips));
+    for (const verdict of [...VERDICTS, ...own]) expect(README).toContain(`| \`${verdict}\` |`);
   });
 
   it('names commands as they are typed, which the package alone does not put on the path', () => {

@@ -171,7 +171,7 @@ export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode>
   }
   if (kept.rows.length > 0) io.err(`${file}: ${counted(kept.rows.length, 'answer')} so far\n`);
   io.err(howTo(items.papers.length > 0));
-  const mark = marker(items, { smallLetters: options.smallLetters, words: wordsIn('en').marking });
+  const mark = marker(items, { smallLetters: options.smallLetters, words: wordsIn('en') });
   const handouts = claims.map((text) => nameOfClaims(text.file));
   const rows = await askFor(kept, mark, paperAsker(items, handouts, kept, io), io);
   if ('failure' in rows) {

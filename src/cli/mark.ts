@@ -1,9 +1,8 @@
 /** `turnsheet mark`: submitted turns against the claims of what was printed. */
 import { join } from 'node:path';
-import { jsonRow, unclearMarks } from '../marking/class-table.ts';
-import { withKeptMarks } from '../marking/kept-marks.ts';
+import { jsonRow, unclearMarks, withKeptMarks } from '../marking/class-table.ts';
+import { likeNames } from '../marking/fields.ts';
 import { marker } from '../marking/mark.ts';
-import { likeNames } from '../marking/names.ts';
 import type { MarkedRow, Submission } from '../marking/submission.ts';
 import { wordsIn } from '../steps/languages.ts';
 import { type OutFile, writeAll } from './files.ts';
@@ -49,7 +48,7 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   const kept = withKeptMarks(gathered.rows, table);
   for (const message of kept.notes) problems.push({ severity: 'warning', file: tablePath, message });
   const markAll = (some: readonly Submission[]): MarkedRow[] =>
-    claims.length === 0 ? [] : some.map(marker(items, { smallLetters, words: wordsIn('en').marking }));
+    claims.length === 0 ? [] : some.map(marker(items, { smallLetters, words: wordsIn('en') }));
   const rows = markAll(kept.rows);
   for (const { file, row, mark: unclear } of unclearMarks(rows)) {
     const message = `the mark "${unclear}" is neither right nor wrong nor a number from 0 to 1: the verdict counts`;

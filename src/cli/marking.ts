@@ -2,9 +2,7 @@
 import type { ClaimsText } from '../marking/claims-file.ts';
 import { nameOfClaims, proveClaims } from '../marking/gather-items.ts';
 import { type Items, nameKey } from '../marking/items.ts';
-import { pointsOf } from '../marking/points.ts';
-import { type MarkedRow, plainSays } from '../marking/submission.ts';
-import { isTimed } from '../marking/times.ts';
+import { isTimed, type MarkedRow, plainSays, pointsOf } from '../marking/submission.ts';
 import { wordsIn } from '../steps/languages.ts';
 import type { Io } from './io.ts';
 import type { MarkOptions } from './options.ts';
@@ -66,7 +64,7 @@ export function summaryLine(rows: readonly MarkedRow[]): string {
   const points = Math.round(100 * marked.reduce((sum, row) => sum + row.points, 0)) / 100;
   const parts = [
     `${count('solves', 'solves-turned')} right`,
-    `${count('disturbs', 'other-pair', 'fails')} wrong`,
+    `${byVerdict.length - count('solves', 'solves-turned', 'unreadable', 'empty', 'unmatched')} wrong`,
     ...others,
     ...(marked.length > 0 ? [`${marked.length} marked by you, worth ${points}`] : []),
   ];

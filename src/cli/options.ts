@@ -13,7 +13,7 @@ import {
 import type { Paper } from '../layout/blocks.ts';
 import { LEADING_HANDS } from '../lesson/leading-hand.ts';
 import type { Variation } from '../lesson/vary.ts';
-import { SMALL_LETTERS, type SmallLetters } from '../marking/small-letters.ts';
+import { SMALL_LETTERS, type SmallLetters } from '../marking/submission.ts';
 import { INKS, type Ink } from '../svg/palette.ts';
 import { likelyWord, listed } from '../text/likely.ts';
 

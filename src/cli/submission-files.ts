@@ -4,8 +4,8 @@ import { basename, dirname, extname, join, resolve } from 'node:path';
 import { type ClaimsText, readClaimsText } from '../marking/claims-file.ts';
 import { isUnreadable, type SubmissionsRead, type Unreadable } from '../marking/fields.ts';
 import { LARGEST_CLAIMS, LARGEST_SUBMISSIONS, MOST_ROWS } from '../marking/limits.ts';
+import type { IsPaper } from '../marking/read-submissions.ts';
 import { readSubmissions, SUBMISSION_FILES } from '../marking/read-submissions.ts';
-import type { IsPaper } from '../marking/read-text.ts';
 import type { Submission } from '../marking/submission.ts';
 import { readBytes } from './files.ts';
 

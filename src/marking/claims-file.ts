@@ -1,10 +1,8 @@
 /** A claims file as it stands on disk: its form, before anything in it is believed. */
 import { z } from 'zod';
 import { COLOURS } from '../cube/colours.ts';
-import { SLOTS } from '../steps/pair/slots.ts';
 import { LARGEST_CLAIMS, MOST_CLAIMS } from './limits.ts';
 
-const slot = z.enum(SLOTS);
 const colour = z.enum(COLOURS);
 const text = z.string().max(4_000);
 const count = z.number().int().nonnegative();
@@ -17,9 +15,11 @@ const common = {
   scheme: text.optional(),
   setup: text,
   cross: colour,
-  pair: slot,
-  kept: z.array(slot).max(4),
   rule: z.string().max(100).optional(),
+  step: text,
+  /** Of a paper, or left out; and what the item is called there, or on the handout. */
+  paper: z.string().max(100).optional(),
+  item: z.string().min(1).max(100),
 };
 
 const solutionClaim = z.looseObject({
@@ -45,7 +45,7 @@ const choiceClaim = z.looseObject({
   answer: text,
   turn: count.optional(),
   now: text.optional(),
-  piece: z.enum(['corner', 'edge']).optional(),
+  piece: text.optional(),
   turns: text.optional(),
   sees: z.array(z.array(text).max(60)).max(12).optional(),
 });
@@ -56,6 +56,8 @@ const ruleClaim = z.looseObject({
   kind: z.literal('rule'),
   families: z.array(text).max(20),
   see: z.array(text).max(60),
+  step: text,
+  number: count.positive(),
 });
 export type RuleClaimText = z.infer<typeof ruleClaim>;
 
@@ -68,7 +70,7 @@ export type Entry =
   | { readonly kind: 'choice'; readonly claim: ChoiceClaimText }
   | { readonly kind: 'rule'; readonly claim: RuleClaimText }
   | { readonly kind: 'other'; readonly id: string }
-  | { readonly kind: 'malformed'; readonly id: string; readonly why: string };
+  | { readonly kind: 'malformed'; readonly id: string; readonly item: string; readonly why: string };
 
 export interface ClaimsText {
   /** As it was named to us. */
@@ -82,23 +84,21 @@ const issue = ({ issues }: z.ZodError): string => {
   return path.length === 0 ? message : `${path.join('.')}: ${message}`;
 };
 
+const CLAIMS = { solution: solutionClaim, choice: choiceClaim, rule: ruleClaim };
+
 function entryOf(value: unknown, index: number): Entry {
   const any = anyClaim.safeParse(value);
-  if (!any.success) return { kind: 'malformed', id: `claims[${index}]`, why: issue(any.error) };
+  if (!any.success) return malformed(`claims[${index}]`, {}, any.error);
   const { id, kind } = any.data;
-  if (kind === 'solution') {
-    const read = solutionClaim.safeParse(value);
-    return read.success ? { kind, claim: read.data } : { kind: 'malformed', id, why: issue(read.error) };
-  }
-  if (kind === 'choice') {
-    const read = choiceClaim.safeParse(value);
-    return read.success ? { kind, claim: read.data } : { kind: 'malformed', id, why: issue(read.error) };
-  }
-  if (kind === 'rule') {
-    const read = ruleClaim.safeParse(value);
-    return read.success ? { kind, claim: read.data } : { kind: 'malformed', id, why: issue(read.error) };
-  }
-  return { kind: 'other', id };
+  if (!Object.hasOwn(CLAIMS, kind)) return { kind: 'other', id };
+  const read = CLAIMS[kind as keyof typeof CLAIMS].safeParse(value);
+  return read.success ? ({ kind, claim: read.data } as Entry) : malformed(id, any.data, read.error);
+}
+
+/** With the item that it seems to be about. */
+function malformed(id: string, { paper, item }: Readonly<Record<string, unknown>>, error: z.ZodError): Entry {
+  const named = [paper, item].filter((part) => typeof part === 'string');
+  return { kind: 'malformed', id, item: named.join('.') || id, why: issue(error) };
 }
 
 /** Why a claims file that is to be written could not be read again; undefined where it can. */

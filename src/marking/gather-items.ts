@@ -3,7 +3,7 @@
 import { groupedBy } from '../text/grouped.ts';
 import type { ClaimsText } from './claims-file.ts';
 import { type FalseClaim, type Item, type Items, type Named, nameKey } from './items.ts';
-import { type BareItem, type ProvedFile, proveFile, shortestFinder } from './prove-claims.ts';
+import { type BareItem, type ProvedFile, proveFile } from './prove-claims.ts';
 
 /** What a claims file's sheets are called after: the name of a handout, where a paper has its code. */
 export const nameOfClaims = (file: string): string => file.replace(/^.*[\\/]/, '').replace(/(?:\.claims)?\.json$/i, '');
@@ -34,8 +34,7 @@ function itemsOf({ text, items }: ProvedFile, twice: ReadonlySet<string>): Map<s
 }
 
 export function proveClaims(texts: readonly ClaimsText[]): { items: Items; falseClaims: FalseClaim[] } {
-  const shortestOf = shortestFinder();
-  const files = texts.map((text) => proveFile(text, shortestOf));
+  const files = texts.map(proveFile);
   const twice = idsTwice(files);
   const byName = new Map<string, Named[]>();
   const add = (sheet: string, name: string, named: Named): void => {

@@ -1,8 +1,6 @@
 /** What can be answered: the items of a claims file, each proved again by the engine. */
 import type { Colour, Hold } from '../cube/colours.ts';
-import type { Cube } from '../cube/cube.ts';
 import type { Turn } from '../cube/turns.ts';
-import type { PairGoal, Slot } from '../steps/pair/slots.ts';
 import type { Subject } from '../steps/subject.ts';
 
 /** A rule of a lesson, as its claims file has it. */
@@ -24,6 +22,8 @@ interface CommonItem {
   readonly lessonFile: string;
   /** Where the item stands among those of the same sheet. */
   readonly position: number;
+  /** The name of the step of the solve. */
+  readonly step: string;
   /** The lesson's rule that applies to it; undefined if none does, or the file names none. */
   readonly rule: NamedRule | undefined;
 }
@@ -34,11 +34,7 @@ export interface SolutionItem extends CommonItem {
   readonly hold: Hold;
   readonly cross: Colour;
   readonly setup: readonly Turn[];
-  readonly cube: Cube;
-  readonly goal: PairGoal;
   readonly subject: Subject;
-  readonly pair: Slot;
-  readonly family: string;
   /** The shortest that the sheet recommends. */
   readonly key: { readonly turns: string; readonly length: number };
   /** The fewest face turns; undefined where no exhaustive search found it. */

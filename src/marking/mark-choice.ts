@@ -1,7 +1,8 @@
 /** Questions of choice, by the paper's key. */
 import { readTurns } from '../cube/notation.ts';
 import { writeTurns } from '../cube/turns.ts';
-import type { MarkingWords } from '../words/marking.ts';
+import { stepNamed } from '../steps/steps.ts';
+import type { Words } from '../words/words.ts';
 import type { ChoiceItem } from './items.ts';
 import { likelyMeant } from './spelling.ts';
 
@@ -98,11 +99,13 @@ export interface ChoiceVerdict {
   readonly says: string;
 }
 
-export function markChoice(item: ChoiceItem, answer: string, words: MarkingWords): ChoiceVerdict {
+export function markChoice(item: ChoiceItem, answer: string, allWords: Words): ChoiceVerdict {
+  const words = allWords.marking;
   const { asks, letters, answer: key } = item;
   if (asks === 'place') {
     const given = placeGiven(answer);
-    if (given === undefined) return { verdict: 'unreadable', says: words.noPlace };
+    if (given === undefined)
+      return { verdict: 'unreadable', says: stepNamed(item.step)!.marking.words(allWords).noPlace };
     if (given === placeGiven(key)) return { verdict: 'solves', says: words.rightChoice };
     const [place, side] = key.split(':') as [string, string];
     return { verdict: 'fails', says: words.wrongPlace(place, side) };

@@ -3,24 +3,29 @@
 import { readTurns } from '../cube/notation.ts';
 import { prove } from '../cube/solves.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
-import { type Slot, slotOfPlace } from '../steps/pair/slots.ts';
-import type { MarkingWords, Unsolved } from '../words/marking.ts';
+import type { Words } from '../words/words.ts';
 import type { ChoiceItem, Item, Items, SolutionItem } from './items.ts';
 import { LONGEST_ANSWER, MOST_TURNS_MENDED } from './limits.ts';
 import { isFormOfChoice, markChoice } from './mark-choice.ts';
 import { nearMisses } from './near-misses.ts';
-import { pointsOf } from './points.ts';
 import { resolve } from './resolve.ts';
-import type { SmallLetters } from './small-letters.ts';
 import { likelyMeant } from './spelling.ts';
-import { isRight, type MarkedRow, type NearMiss, type Submission, type Verdict } from './submission.ts';
-import { isTimes } from './times.ts';
+import type { SmallLetters } from './submission.ts';
+import {
+  isRight,
+  isTimes,
+  type MarkedRow,
+  type NearMiss,
+  pointsOf,
+  type Submission,
+  type Verdict,
+} from './submission.ts';
 import { type Judgement, judge } from './verdict.ts';
 import type { Answered } from './which-paper.ts';
 
 export interface MarkingOptions {
   readonly smallLetters: SmallLetters;
-  readonly words: MarkingWords;
+  readonly words: Words;
 }
 
 /** What the verdict adds to a submission. */
@@ -41,30 +46,10 @@ const isEmpty = (answer: string): boolean => /^[\s\-–—−?.…]*$/.test(answ
 
 const joinedSays = (...parts: readonly (string | undefined)[]): string => parts.filter((p) => p).join(' ');
 
-function unsolvedIn({ broken }: Judgement, own: Slot): Unsolved {
-  const slots = [...new Set(broken.map(slotOfPlace))].filter((slot) => slot !== undefined && slot !== own);
-  return {
-    corner: broken.some((place) => place.length === 3 && slotOfPlace(place) === own),
-    edge: broken.some((place) => place.length === 2 && slotOfPlace(place) === own),
-    slots: slots as Slot[],
-    cross: broken.filter((place) => slotOfPlace(place) === undefined).map((place) => place.slice(1)),
-  };
-}
-
-function verdictSays(item: SolutionItem, judgement: Judgement, words: MarkingWords): string {
-  const { verdict, length, over, others } = judgement;
-  switch (verdict) {
-    case 'solves':
-      return words.solves(length, over);
-    case 'solves-turned':
-      return words.solvesTurned(length, over);
-    case 'disturbs':
-      return words.disturbs(unsolvedIn(judgement, item.pair));
-    case 'other-pair':
-      return words.otherPair(others);
-    case 'fails':
-      return words.fails(unsolvedIn(judgement, item.pair));
-  }
+function verdictSays({ verdict, length, over, failed }: Judgement, words: Words): string {
+  if (failed) return failed.says(words);
+  const { solves, solvesTurned } = words.marking;
+  return (verdict === 'solves-turned' ? solvesTurned : solves)(length, over);
 }
 
 /** The small letters of an answer as capitals; undefined where it has none. */
@@ -79,8 +64,9 @@ function markTurns(
   item: SolutionItem,
   answer: string,
   neighbours: readonly SolutionItem[],
-  { smallLetters, words }: MarkingOptions,
+  { smallLetters, words: allWords }: MarkingOptions,
 ): Marked {
+  const words = allWords.marking;
   if (answer.length > LONGEST_ANSWER) return plain('unreadable', words.tooLong(LONGEST_ANSWER));
   const reading = readTurns(answer);
   if (!reading.ok) return unreadable(item, answer, reading, neighbours, words);
@@ -91,7 +77,7 @@ function markTurns(
   const outerSolves = asOuter !== undefined && isRight(asOuter.verdict);
   const counts = outerSolves && smallLetters === 'outer' ? asOuter : asWide;
   const { verdict, length, over, broken, baseLastWhole } = counts;
-  const says = verdictSays(item, counts, words);
+  const says = verdictSays(counts, allWords);
   const common = { verdict, length, over: over ?? null, broken };
   if (isRight(verdict)) {
     const beats = length < item.key.length ? words.beatsKey(item.key.length) : undefined;
@@ -122,7 +108,7 @@ function unreadable(
   answer: string,
   { at, message, hint }: { at: number; message: string; hint: string },
   neighbours: readonly SolutionItem[],
-  words: MarkingWords,
+  words: Words['marking'],
 ): Marked {
   const meant = likelyMeant(answer).map((turns) => ({ turns, solves: isRight(judge(item, turns).verdict) }));
   const right = meant.filter(({ solves }) => solves);
@@ -151,7 +137,7 @@ function readTurnsBefore(answer: string, at: number): number {
   return reading.ok ? Math.max(0, reading.turns.length - (touches ? 1 : 0)) : 0;
 }
 
-function choice(item: ChoiceItem, answer: string, words: MarkingWords): Marked {
+function choice(item: ChoiceItem, answer: string, words: Words): Marked {
   const { verdict, says } = markChoice(item, answer, words);
   return plain(verdict, says);
 }
@@ -172,7 +158,7 @@ function answeredBy(answer: string, { smallLetters, words }: MarkingOptions): An
       if (item.kind === 'choice')
         return isFormOfChoice(item, answer) && choice(item, answer, words).verdict === 'solves';
       read ??= readings(answer, smallLetters);
-      return read.some((turns) => prove(item.cube, turns, item.goal).verdict === 'solves');
+      return read.some((turns) => prove(item.subject.cube, turns, item.subject.goal).verdict === 'solves');
     },
     isFormOf: (item) => item.kind === 'choice' && isFormOfChoice(item, answer),
   };
@@ -190,7 +176,7 @@ function neighboursOf(items: readonly Item[]): (item: SolutionItem) => SolutionI
 
 /** Marks one answer after the other against the same items. */
 export function marker(items: Items, options: MarkingOptions): (submission: Submission) => MarkedRow {
-  const { words } = options;
+  const words = options.words.marking;
   const neighbours = neighboursOf(items.items);
   const marked = (submission: Submission): Marked & { matched: string } => {
     const found = resolve(submission, items, answeredBy(submission.answer, options), words);
@@ -200,7 +186,7 @@ export function marker(items: Items, options: MarkingOptions): (submission: Subm
     const judged = isEmpty(answer)
       ? plain('empty', words.empty)
       : item.kind === 'choice'
-        ? choice(item, answer, words)
+        ? choice(item, answer, options.words)
         : isTimes(answer)
           ? plain('empty', words.time)
           : markTurns(item, answer, neighbours(item), options);

@@ -97,7 +97,7 @@ export function nearMisses(
 ): NearMiss[] {
   if (given.length > MOST_TURNS_MENDED) return [];
   const solves = (of: SolutionItem, turns: readonly Turn[]): boolean =>
-    prove(of.cube, turns, of.goal).verdict === 'solves';
+    prove(of.subject.cube, turns, of.subject.goal).verdict === 'solves';
   const firsts = ([1, 2, 3] as const).map((quarters) => turnOf('face', 'U', quarters));
   const found: Found[] = [
     ...ofWhole(given, capitals, words).filter(({ turns }) => solves(item, turns)),
@@ -115,7 +115,7 @@ export function nearMisses(
         const says = words.nearMiss({ kind: 'neighbour', item: other.number });
         return { rank: rankOf('neighbour'), kind: 'neighbour', turns: given, at: 0, says };
       }),
-    ...mendsThatSolve(item.cube, given, item.goal).map((change) => ofChange(change, given, words)),
+    ...mendsThatSolve(item.subject.cube, given, item.subject.goal).map((change) => ofChange(change, given, words)),
   ];
   const seen = new Set<string>();
   return found

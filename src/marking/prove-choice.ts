@@ -2,15 +2,12 @@
  * What a question of choice says, done again: where a piece is, which picture is the case, which solution has the slip,
  * in which order parts solve, what is seen of the pair, which rule it fits.
  */
-import { afterTurns, type Cube, pieceOf, solvedCube } from '../cube/cube.ts';
+import { afterTurns, seenPiece, solvedCube } from '../cube/cube.ts';
 import { readTurns } from '../cube/notation.ts';
 import { prove } from '../cube/solves.ts';
-import { cornerOf, edgeOf, faceOfCornerSpot, faceOfEdgeSpot } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
-import { seenAt, seenPlace } from '../cube/view.ts';
-import { featuresOf, topsLike } from '../steps/pair/features.ts';
-import type { SetUp } from '../steps/pair/set-up.ts';
-import { cornerOfSlot, edgeOfSlot, type Slot } from '../steps/pair/slots.ts';
+import { stepOf } from '../steps/steps.ts';
+import type { Subject } from '../steps/subject.ts';
 import type { ChoiceClaimText } from './claims-file.ts';
 import { optionKey } from './mark-choice.ts';
 import { ruleChoiceFault } from './prove-rule.ts';
@@ -26,23 +23,19 @@ const turnsIn = (text: string): Turn[] | undefined => {
   return reading.ok ? reading.turns : undefined;
 };
 
-/** The place and the face of a piece's telling sticker, as the viewer names them: the one that speaks for it (spots.ts). */
-export function whereIs(cube: Cube, slot: ChoiceClaimText['pair'], piece: 'corner' | 'edge'): string {
-  const spot = cube.spots[pieceOf(piece === 'corner' ? cornerOfSlot(slot) : edgeOfSlot(slot))]!;
-  const [place, face] =
-    piece === 'corner' ? [cornerOf(spot), faceOfCornerSpot(spot)] : [edgeOf(spot), faceOfEdgeSpot(spot)];
-  return `${seenPlace(cube.view, place)}:${seenAt(cube.view, face)}`;
-}
-
-function placeFault({ answer, pair, piece, turns = '' }: ChoiceClaimText, { cube }: SetUp): string | undefined {
+function placeFault({ answer, piece: name, turns = '' }: ChoiceClaimText, subject: Subject): string | undefined {
   const done = turnsIn(turns);
-  if (!piece || !done) return 'it names no piece, or turns that cannot be read';
-  const is = whereIs(afterTurns(cube, done), pair, piece);
-  return is === answer ? undefined : `the file says that the ${piece} is at ${answer}, the cube says ${is}`;
+  const asked = stepOf(subject)
+    .practice.pieces(subject)
+    .find((piece) => piece.name === name);
+  if (!asked || !done) return 'it names no piece, or turns that cannot be read';
+  const { at, faces } = seenPiece(afterTurns(subject.cube, done), asked.piece);
+  const is = `${at}:${faces}`;
+  return is === answer ? undefined : `the file says that the ${name} is at ${answer}, the cube says ${is}`;
 }
 
 /** The picture is that of the right option and of no other: the pieces that matter are where they are after the set-up. */
-function pictureFault({ options }: ChoiceClaimText, at: number, { cube, goal }: SetUp): string | undefined {
+function pictureFault({ options }: ChoiceClaimText, at: number, { cube, goal }: Subject): string | undefined {
   const solved = solvedCube();
   for (const [i, option] of options.entries()) {
     const turns = turnsIn(option);
@@ -59,7 +52,7 @@ function pictureFault({ options }: ChoiceClaimText, at: number, { cube, goal }: 
 function slipFault(
   { options, turn, now = '' }: ChoiceClaimText,
   at: number,
-  { cube, goal }: SetUp,
+  { cube, goal }: Subject,
 ): string | undefined {
   const sequences = options.map(turnsIn);
   const solves = (turns: readonly Turn[] | undefined): boolean =>
@@ -77,7 +70,7 @@ function slipFault(
 function orderFault(
   { options, answer }: ChoiceClaimText,
   letters: readonly string[],
-  { cube, goal }: SetUp,
+  { cube, goal }: Subject,
 ): string | undefined {
   if ([...answer].sort().join('') !== [...letters].sort().join('')) {
     return `its answer "${answer}" is no order of ${letters.join(' ')}`;
@@ -88,27 +81,23 @@ function orderFault(
   return prove(cube, turns, goal).verdict === 'solves' ? undefined : `in the order ${answer} its parts do not solve`;
 }
 
-/** What a viewer sees of the pair, in the words in which sheets ask for it. */
-function seenFault(asks: string, right: string, pair: Slot, { address }: SetUp): string | undefined {
-  const sighting = { address, seen: pair };
-  const seen = asks === 'edge' ? featuresOf(sighting).edge : topsLike(sighting);
-  return right === seen ? undefined : `the file says ${right}, the cube says ${seen ?? 'neither'}`;
-}
-
 /** Why the answer of the file is not the right one; undefined if it is. */
-export function choiceFault(claim: ChoiceClaimText, letters: readonly string[], setUp: SetUp): string | undefined {
+export function choiceFault(claim: ChoiceClaimText, letters: readonly string[], subject: Subject): string | undefined {
   const { asks, options, answer } = claim;
-  if (asks === 'place') return placeFault(claim, setUp);
+  if (asks === 'place') return placeFault(claim, subject);
   const different = new Set(letters).size === letters.length && letters.every((letter) => /^\p{L}$/u.test(letter));
   if (options.length < 2 || letters.length !== options.length || !different) {
     return 'it has not a letter of its own for each of two options or more';
   }
-  if (asks === 'order') return orderFault(claim, letters, setUp);
+  if (asks === 'order') return orderFault(claim, letters, subject);
   if (new Set(options.map(optionKey)).size < options.length) return 'two of its options are the same';
   const at = letters.indexOf(answer);
   if (at < 0) return `its answer "${answer}" is none of ${letters.join(' ')}`;
-  if (asks === 'picture') return pictureFault(claim, at, setUp);
-  if (asks === 'edge' || asks === 'likeness') return seenFault(asks, options[at]!, claim.pair, setUp);
-  if (asks === 'slip') return slipFault(claim, at, setUp);
-  return asks === 'rule' ? ruleChoiceFault(claim, at, setUp) : `nothing is known of questions that ask for "${asks}"`;
+  if (asks === 'picture') return pictureFault(claim, at, subject);
+  if (asks === 'slip') return slipFault(claim, at, subject);
+  if (asks === 'rule') return ruleChoiceFault(claim, at, subject);
+  const own = stepOf(subject).practice.questions.find(({ name }) => name === asks);
+  if (!own) return `nothing is known of questions that ask for "${asks}"`;
+  const seen = own.right(subject);
+  return options[at] === seen ? undefined : `the file says ${options[at]}, the cube says ${seen ?? 'neither'}`;
 }

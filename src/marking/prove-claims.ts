@@ -4,20 +4,13 @@ import { coloursHeld, isWrongScheme, readScheme, schemeWords, USUAL_SCHEME } fro
 import { readTurns } from '../cube/notation.ts';
 import { prove } from '../cube/solves.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
-import { writeAddress } from '../steps/pair/address.ts';
-import { caseOf, familyOf } from '../steps/pair/cases.ts';
-import { shortestLength } from '../steps/pair/search/find.ts';
-import { doSetUp, type SetUp } from '../steps/pair/set-up.ts';
-import { SLOTS } from '../steps/pair/slots.ts';
-import { pairSubject } from '../steps/pair/subject.ts';
+import { stepNamed, stepOf } from '../steps/steps.ts';
+import { type Subject, subjectKey } from '../steps/subject.ts';
 import { joined } from '../text/likely.ts';
 import type { ChoiceClaimText, ClaimsText, Entry, SolutionClaimText } from './claims-file.ts';
 import type { ChoiceItem, FalseClaim, SolutionItem } from './items.ts';
 import { choiceFault, lettersOf } from './prove-choice.ts';
 import { type RuleTable, ruleOf, ruleTable } from './prove-rule.ts';
-
-/** As in proving a lesson: a case whose base is whole never comes near it. */
-const MOST_NODES = 50_000_000;
 
 type Found<T> = T | { readonly why: string };
 const isFalse = (found: object): found is { readonly why: string } => 'why' in found;
@@ -45,22 +38,16 @@ function holdFault({ hold, cross, scheme }: ClaimOfCase): string | undefined {
 
 type ClaimOfCase = SolutionClaimText | ChoiceClaimText;
 
-/** The case that a claim's set-up gives, its kept slots as the claim has them. */
-function caseOfClaim(claim: ClaimOfCase): Found<SetUp & { turns: Turn[] }> {
+/** The case that a claim's set-up gives, and the set-up. */
+function caseOfClaim(claim: ClaimOfCase): Found<{ subject: Subject; setup: readonly Turn[] }> {
   const ofHold = holdFault(claim);
   if (ofHold) return { why: ofHold };
-  const { setup, pair, kept } = claim;
-  const read = turnsIn('set-up', setup);
+  const step = stepNamed(claim.step);
+  if (!step) return { why: `nothing is known of the step "${claim.step}"` };
+  const read = turnsIn('set-up', claim.setup);
   if (isFalse(read)) return read;
-  const open = SLOTS.filter((slot) => !kept.includes(slot));
-  const setUp = doSetUp(read.turns, pair, open);
-  if ('fault' in setUp) {
-    if (setUp.fault === 'rotates') return { why: 'its set-up ends with the cube turned over' };
-    if (setUp.fault === 'hides-pair') return { why: "its set-up leaves the pair's edge in the bottom layer" };
-    return { why: `its set-up leaves what should be kept unsolved at ${joined(setUp.broken)}` };
-  }
-  const why = differs('kept', inOrder(kept), inOrder(setUp.goal.kept));
-  return why ? { why } : { ...setUp, turns: read.turns };
+  const subject = step.marking.subjectOfClaim(claim, read.turns);
+  return isFalse(subject) ? subject : { subject, setup: read.turns };
 }
 
 /** The part of an item that the place of its claim decides. */
@@ -70,108 +57,76 @@ interface Placed {
   readonly number: string;
 }
 
-/** `3.1` and `cards:3.1` are solutions of case 3; whatever else has a point is PAPER.ITEM, or a further solution of it. */
-function placeOf({ id, kind, sheet = '' }: { id: string; kind: string; sheet?: string | undefined }): Placed {
-  const handout = /^((?:[\w-]+:)?\d+)\.\d+$/.exec(id);
-  if (handout && kind === 'solution' && !/-(?:key|practice)\.pdf$/.test(sheet)) {
-    return { id: handout[1]!, paper: '', number: handout[1]! };
-  }
-  const ofPaper = /^([^.]+)\.([^.]+)(?:\.\d+)?$/.exec(id);
-  if (!ofPaper) return { id, paper: '', number: id };
-  const [, paper, number] = ofPaper as unknown as [string, string, string];
-  return { id: `${paper}.${number}`, paper, number };
-}
-
-export type ShortestOf = (setUp: SetUp) => number | undefined;
-
-/** Searched once for each case: solutions of one case, and printings of one solution, share it. */
-export function shortestFinder(): ShortestOf {
-  const known = new Map<string, number | undefined>();
-  return ({ cube, goal, address }) => {
-    const pieces = goal.pieces.map((piece) => cube.spots[piece]).join(' ');
-    const key = `${goal.slot} ${goal.kept.join(' ')} ${writeAddress(address)} ${pieces}`;
-    if (!known.has(key)) {
-      const { shortest, proved } = shortestLength(cube, goal, { nodes: MOST_NODES });
-      known.set(key, proved ? shortest : undefined);
-    }
-    return known.get(key);
-  };
-}
+/** `paper` is left out on a handout: see `ClaimOfCase` (src/lesson/claim.ts). */
+const placeOf = ({ paper = '', item }: { paper?: string | undefined; item: string }): Placed => ({
+  id: paper === '' ? item : `${paper}.${item}`,
+  paper,
+  number: item,
+});
 
 /** An item before it is known what else there is. */
 type Bare<T> = Omit<T, 'lesson' | 'position'>;
 export type BareItem = Bare<SolutionItem> | Bare<ChoiceItem>;
 
-/** What the claims of one file are proved with. */
-interface Proving {
-  readonly shortestOf: ShortestOf;
-  readonly table: RuleTable;
-}
-
-function solutionItem(
-  claim: SolutionClaimText,
-  placed: Placed,
-  { shortestOf, table }: Proving,
-): Found<Bare<SolutionItem>> {
+function solutionItem(claim: SolutionClaimText, placed: Placed, table: RuleTable): Found<Bare<SolutionItem>> {
   const setUp = caseOfClaim(claim);
   if (isFalse(setUp)) return setUp;
+  const { subject, setup } = setUp;
   const solution = turnsIn('solution', claim.solution);
   if (isFalse(solution)) return solution;
-  const { cube, goal, address } = setUp;
-  const proof = prove(cube, solution.turns, goal);
+  const proof = prove(subject.cube, solution.turns, subject.goal);
   const length = lengthOf(solution.turns);
-  const shortest = shortestOf(setUp);
+  const fewest = stepOf(subject).shortest(subject);
+  const shortest = fewest.proved ? fewest.shortest : undefined;
   const why =
     (proof.verdict === 'fails' ? `its solution leaves ${joined(proof.broken)} unsolved` : undefined) ??
     differs('verdict', claim.verdict, proof.verdict) ??
     differs('broken', inOrder(claim.broken), inOrder(proof.broken)) ??
     differs('length', claim.length, length) ??
-    differs('address', claim.address, writeAddress(address)) ??
-    differs('case', claim.case, writeAddress(caseOf(address))) ??
-    differs('family', claim.family, familyOf(address)) ??
+    differs('address', claim.address, subject.address) ??
+    differs('case', claim.case, subject.caseAddress) ??
+    differs('family', claim.family, subject.family) ??
     (claim.shortest !== undefined && shortest !== undefined
       ? differs('shortest', claim.shortest, shortest)
       : undefined);
   if (why) return { why };
-  const rule = ruleOf(claim.rule, setUp, claim.pair, table);
+  const rule = ruleOf(claim.rule, subject, table);
   if (rule && isFalse(rule)) return rule;
   return {
     ...placed,
     rule,
     kind: 'solution',
+    step: subject.step,
     lessonFile: claim.file,
     hold: { up: claim.hold.up, front: claim.hold.front },
     cross: claim.cross,
-    setup: setUp.turns,
-    cube,
-    goal,
-    subject: pairSubject(address, { slot: claim.pair, open: SLOTS.filter((slot) => !claim.kept.includes(slot)) }, cube),
-    pair: claim.pair,
-    family: claim.family,
+    setup,
+    subject,
     key: { turns: claim.solution, length },
     shortest,
   };
 }
 
-function choiceItem(claim: ChoiceClaimText, placed: Placed, { table }: Proving): Found<Bare<ChoiceItem>> {
+function choiceItem(claim: ChoiceClaimText, placed: Placed, table: RuleTable): Found<Bare<ChoiceItem>> {
   const setUp = caseOfClaim(claim);
   if (isFalse(setUp)) return setUp;
-  const { asks, options, answer } = claim;
+  const { subject } = setUp;
+  const { asks, options, answer, step } = claim;
   const letters = lettersOf(claim);
-  const why = choiceFault(claim, letters, setUp);
+  const why = choiceFault(claim, letters, subject);
   if (why) return { why };
-  const rule = ruleOf(claim.rule, setUp, claim.pair, table);
+  const rule = ruleOf(claim.rule, subject, table);
   if (rule && isFalse(rule)) return rule;
   const { turn, now } = claim;
   const mend = turn === undefined || now === undefined ? undefined : { turn, now };
-  return { ...placed, rule, kind: 'choice', lessonFile: claim.file, asks, options, letters, answer, mend };
+  return { ...placed, rule, step, kind: 'choice', lessonFile: claim.file, asks, options, letters, answer, mend };
 }
 
 /** Two claims of one item must be about one case: another solution, or another printing of it. */
 function isSameCase(a: BareItem, b: BareItem): boolean {
   if (a.kind !== 'solution' || b.kind !== 'solution') return false;
   const same = (x: Bare<SolutionItem>): string =>
-    [x.hold.up, x.hold.front, x.pair, x.goal.kept.join(' '), x.setup.map((t) => t.text).join(' ')].join('|');
+    [x.hold.up, x.hold.front, subjectKey(x.subject), x.setup.map((t) => t.text).join(' ')].join('|');
   return same(a) === same(b);
 }
 
@@ -188,7 +143,7 @@ export interface ProvedFile {
   readonly falseClaims: readonly FalseClaim[];
 }
 
-export function proveFile(text: ClaimsText, shortestOf: ShortestOf): ProvedFile {
+export function proveFile(text: ClaimsText): ProvedFile {
   const items = new Map<string, BareItem>();
   const claims = new Map<string, string>();
   const unproved = new Map<string, FalseClaim>();
@@ -200,12 +155,11 @@ export function proveFile(text: ClaimsText, shortestOf: ShortestOf): ProvedFile 
     unproved.set(claim, refused);
     if (!items.has(item)) unproved.set(item, refused);
   };
-  const proving = { shortestOf, table: ruleTable(text.entries) };
+  const table = ruleTable(text.entries);
   const seen = new Set<string>();
   for (const entry of text.entries) {
     if (entry.kind === 'malformed') {
-      const { id } = placeOf({ id: entry.id, kind: 'solution' });
-      refuse(entry.id, id, `it has not the form of a claim (${entry.why})`);
+      refuse(entry.id, entry.item, `it has not the form of a claim (${entry.why})`);
       continue;
     }
     if (entry.kind === 'other') {
@@ -218,7 +172,7 @@ export function proveFile(text: ClaimsText, shortestOf: ShortestOf): ProvedFile 
     }
     const { id: claim } = entry.claim;
     const placed = placeOf(entry.claim);
-    const item = itemOf(entry, placed, proving);
+    const item = itemOf(entry, placed, table);
     const there = items.get(placed.id);
     if (seen.has(claim)) refuse(claim, placed.id, 'two claims bear this id');
     else if (isFalse(item)) refuse(claim, placed.id, item.why);
@@ -234,8 +188,8 @@ export function proveFile(text: ClaimsText, shortestOf: ShortestOf): ProvedFile 
   return { text, items, claims, unproved, others, falseClaims };
 }
 
-const itemOf = (entry: Entry & { kind: 'solution' | 'choice' }, placed: Placed, proving: Proving) =>
-  entry.kind === 'solution' ? solutionItem(entry.claim, placed, proving) : choiceItem(entry.claim, placed, proving);
+const itemOf = (entry: Entry & { kind: 'solution' | 'choice' }, placed: Placed, table: RuleTable) =>
+  entry.kind === 'solution' ? solutionItem(entry.claim, placed, table) : choiceItem(entry.claim, placed, table);
 
 const withShorterKey = (there: BareItem, item: BareItem): BareItem =>
   there.kind === 'solution' && item.kind === 'solution' && item.key.length < there.key.length

@@ -2,16 +2,15 @@
 
 import { readCondition } from '../rules/conditions.ts';
 import { type Condition, fits } from '../rules/rules.ts';
-import type { Address } from '../steps/pair/address.ts';
-import { familyOf } from '../steps/pair/cases.ts';
 import { FEATURE_NAMES, featuresOf } from '../steps/pair/features.ts';
 import { IN_SIDE_MIRROR, mirroredAddress } from '../steps/pair/mirrored.ts';
-import type { SetUp } from '../steps/pair/set-up.ts';
-import type { Slot } from '../steps/pair/slots.ts';
+import { asPair } from '../steps/pair/subject.ts';
+import type { Subject } from '../steps/subject.ts';
 import type { ChoiceClaimText, Entry, RuleClaimText } from './claims-file.ts';
 import type { NamedRule } from './items.ts';
 
 interface RuleRead {
+  readonly id: string;
   readonly named: NamedRule;
   readonly families: readonly string[];
   readonly when: readonly Condition[];
@@ -30,15 +29,9 @@ function conditionsIn(texts: readonly string[]): readonly Condition[] | undefine
   return read.includes(undefined) ? undefined : read.map((one) => one!);
 }
 
-const numberOf = (id: string): number | undefined => {
-  const said = /^rule\.(\d+)$/.exec(id);
-  return said ? Number(said[1]) : undefined;
-};
-
-function ruleRead({ id, families, see }: RuleClaimText): RuleRead[] {
-  const number = numberOf(id);
+function ruleRead({ id, number, families, see }: RuleClaimText): RuleRead[] {
   const when = conditionsIn(see);
-  return number !== undefined && when ? [{ named: { number, see }, families, when }] : [];
+  return when ? [{ id, named: { number, see }, families, when }] : [];
 }
 
 /** The table of a file, in its order; undefined unless all of it can be read. */
@@ -46,17 +39,20 @@ export type RuleTable = readonly RuleRead[] | undefined;
 
 export function ruleTable(entries: readonly Entry[]): RuleTable {
   const claims = entries.flatMap((entry) => (entry.kind === 'rule' ? [entry.claim] : []));
-  const printed = claims.filter(({ id }) => numberOf(id) !== undefined);
-  const read = printed.flatMap(ruleRead);
-  return read.length > 0 && read.length === printed.length
+  const read = claims.flatMap(ruleRead);
+  return read.length > 0 && read.length === claims.length
     ? read.sort((a, b) => a.named.number - b.named.number)
     : undefined;
 }
 
-function applying(table: readonly RuleRead[], address: Address, seen: Slot): RuleRead | undefined {
-  const family = familyOf(address);
-  const sighting = { address, seen, features: featuresOf({ address, seen }) };
-  return table.find(({ families, when }) => families.includes(family) && fits(sighting, when));
+/** The first that fits, and the first that fits in a mirror at the left or right. */
+function applying(table: readonly RuleRead[], subject: Subject): readonly [RuleRead | undefined, RuleRead | undefined] {
+  const { at, side, family } = asPair(subject);
+  const find = (address: typeof at, seen: typeof side): RuleRead | undefined => {
+    const sighting = { address, seen, features: featuresOf({ address, seen }) };
+    return table.find(({ families, when }) => families.includes(family) && fits(sighting, when));
+  };
+  return [find(at, side), find(mirroredAddress(at), IN_SIDE_MIRROR[side])];
 }
 
 /**
@@ -65,27 +61,23 @@ function applying(table: readonly RuleRead[], address: Address, seen: Slot): Rul
  */
 export function ruleOf(
   id: string | undefined,
-  { address }: SetUp,
-  pair: Slot,
+  subject: Subject,
   table: RuleTable,
 ): NamedRule | { readonly why: string } | undefined {
   if (id === undefined || !table) return undefined;
-  const found = [applying(table, address, pair), applying(table, mirroredAddress(address), IN_SIDE_MIRROR[pair])];
-  const named = found.find((rule) => rule && `rule.${rule.named.number}` === id)?.named;
+  const found = applying(table, subject);
+  const named = found.find((rule) => rule?.id === id)?.named;
   const [is] = found;
-  return named ?? { why: `the file says that ${id} applies, the cube says ${is ? `rule.${is.named.number}` : 'none'}` };
+  return named ?? { why: `the file says that ${id} applies, the cube says ${is?.id ?? 'none'}` };
 }
 
 /** Of the rules to choose from just the answer fits what is seen. */
-export function ruleChoiceFault(
-  { sees, pair, options }: ChoiceClaimText,
-  at: number,
-  { address }: SetUp,
-): string | undefined {
+export function ruleChoiceFault({ sees, options }: ChoiceClaimText, at: number, subject: Subject): string | undefined {
   if (sees?.length !== options.length) return 'it does not say what each of its rules sees';
   const read = sees.map(conditionsIn);
   if (read.includes(undefined)) return 'one of its rules sees what is no condition';
-  const sighting = { address, seen: pair, features: featuresOf({ address, seen: pair }) };
+  const { at: address, side: seen } = asPair(subject);
+  const sighting = { address, seen, features: featuresOf({ address, seen }) };
   const fitting = read.flatMap((when, i) => (fits(sighting, when!) ? [i] : []));
   if (fitting.join() === `${at}`) return undefined;
   const numbers = fitting.map((i) => i + 1).join(' and ');

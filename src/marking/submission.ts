@@ -15,17 +15,10 @@ export interface Submission {
   readonly mark: string;
 }
 
-export const VERDICTS = [
-  'solves',
-  'solves-turned',
-  'disturbs',
-  'other-pair',
-  'fails',
-  'unreadable',
-  'empty',
-  'unmatched',
-] as const;
-export type Verdict = (typeof VERDICTS)[number];
+/** Those that any answer may get; steps have more of their own (`MarkingPart.failed`). */
+export const VERDICTS = ['solves', 'solves-turned', 'fails', 'unreadable', 'empty', 'unmatched'] as const;
+/** One of these, or one of a step. */
+export type Verdict = string;
 
 export const isRight = (verdict: Verdict): boolean => verdict === 'solves' || verdict === 'solves-turned';
 
@@ -74,3 +67,40 @@ export interface MarkedRow extends Submission {
 
 /** A text for a person without its backticks. */
 export const plainSays = (says: string): string => says.replaceAll('`', '');
+
+const RIGHT = /^(?:right|correct|ok|yes|y|r|✓|✔)$/i;
+const WRONG = /^(?:wrong|no|n|w|✗|✘)$/i;
+
+/** Of the coach's own mark 0 to 1; undefined for no mark, or one that is neither a word for right or wrong nor such a number. */
+export function pointsOf(mark: string): number | undefined {
+  const word = mark.trim();
+  if (RIGHT.test(word)) return 1;
+  if (WRONG.test(word)) return 0;
+  // A comma, as half of the world writes it.
+  if (!/^\d*[.,]?\d+$/.test(word)) return undefined;
+  const points = Number(word.replace(',', '.'));
+  return points <= 1 ? points : undefined;
+}
+
+const TIME = /^(?:\d{1,2}:)?\d{1,3}(?:[.,]\d{1,3})?(?:s|sec|seconds)?[.,]?$/i;
+const LONGEST = 200;
+
+/**
+ * Times in place of turns, as the boxes of a drill ask for, are not marked, and no figure counts them: `12.4`, `12,4 s`, `1:02.3`; also several of them, with spaces or strokes between.
+ */
+export function isTimes(answer: string): boolean {
+  if (answer.length > LONGEST) return false;
+  const parts = answer
+    .trim()
+    .replaceAll(/\s+(?=s(?:ec(?:onds)?)?\b)/gi, '')
+    .split(/[\s;/|]+/);
+  return parts.every((part) => TIME.test(part));
+}
+
+/** A row that is not marked since its answer is a time; the coach's own mark counts all the same. */
+export const isTimed = ({ verdict, answer, mark }: MarkedRow): boolean =>
+  verdict === 'empty' && isTimes(answer) && pointsOf(mark) === undefined;
+
+/** How a small letter counts where it makes the difference: as the regulations' wide turn, or as the outer layer. */
+export const SMALL_LETTERS = ['wide', 'outer'] as const;
+export type SmallLetters = (typeof SMALL_LETTERS)[number];

@@ -1,19 +1,22 @@
 /** The figures of a class: what the report says, as values. */
 import { readTurns } from '../cube/notation.ts';
+import type { Failed } from '../steps/marking-part.ts';
 import { groupedBy } from '../text/grouped.ts';
 import type { SlipName } from '../words/marking-sheets.ts';
 import { byCode, byStudent, type StudentRows } from './by-student.ts';
 import { type ChoiceItem, type Item, type NamedRule, nameKey } from './items.ts';
 import { lettersGiven } from './mark-choice.ts';
-import { isRight, type MarkedRow } from './submission.ts';
-import { isTimed } from './times.ts';
+import { isRight, isTimed, type MarkedRow } from './submission.ts';
+
+/** One that answers to all steps may show, or a verdict that a step gives besides. */
+export type Slip = SlipName | Failed['verdict'];
 
 export interface ItemFigures {
   readonly item: Item;
   readonly answered: number;
   readonly points: number;
   /** The commonest first. */
-  readonly slips: readonly (readonly [SlipName, number])[];
+  readonly slips: readonly (readonly [Slip, number])[];
 }
 
 /** How the items that one rule speaks of were answered. */
@@ -39,7 +42,9 @@ export interface Summary {
   /** The hardest first. */
   readonly items: readonly ItemFigures[];
   readonly slips: readonly {
-    readonly slip: SlipName;
+    readonly slip: Slip;
+    /** That of the first example: whose own the slip is, if it is one step's. */
+    readonly step: string;
     readonly count: number;
     readonly examples: readonly MarkedRow[];
   }[];
@@ -65,7 +70,7 @@ export interface Summary {
 }
 
 /** Which slip a row shows; none where it is right. */
-export function slipName(row: MarkedRow, item: Item): SlipName | undefined {
+function slipName(row: MarkedRow, item: Item): Slip | undefined {
   if (isRight(row.verdict) || row.verdict === 'empty' || row.verdict === 'unmatched') return undefined;
   if (item.kind === 'choice') return 'choice';
   const [miss] = row.nearMisses;
@@ -76,8 +81,7 @@ export function slipName(row: MarkedRow, item: Item): SlipName | undefined {
     return a && b && a.letter === b.letter && a.kind === b.kind ? 'amount' : 'letter';
   }
   if (miss) return miss.kind;
-  if (row.verdict === 'other-pair' || row.verdict === 'disturbs') return row.verdict;
-  return 'unknown';
+  return row.verdict === 'fails' ? 'unknown' : row.verdict;
 }
 
 function counted<T>(things: readonly T[]): [T, number][] {
@@ -97,6 +101,12 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
   const counting = students.flatMap((s) => s.rows).filter((row) => row.matched !== '' && !isTimed(row));
   const itemOf = (row: MarkedRow): Item => itemById.get(row.matched)!;
   const wrong = counting.filter(isWrong).map((row) => ({ row, slip: slipName(row, itemOf(row)) }));
+  const slips = wrong.flatMap(({ row, slip }) =>
+    slip === undefined || slip === 'choice' ? [] : [{ row, slip, step: itemOf(row).step }],
+  );
+  /** Slips of one name are one, but verdicts of two steps. */
+  const slipKey = ({ row, slip, step }: (typeof slips)[number]): string =>
+    row.verdict === slip ? `${slip} ${step}` : slip;
   const byItem = groupedBy(counting, (row) => row.matched);
 
   const figures = [...byItem].map(([id, own]): ItemFigures => {
@@ -131,13 +141,14 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
     answered: counting.length,
     points: sum(counting),
     items: figures.sort((a, b) => share(a) - share(b) || place(a) - place(b)),
-    slips: counted(wrong.map(({ slip }) => slip).filter((slip) => slip !== undefined && slip !== 'choice')).map(
-      ([slip, count]) => ({
-        slip,
-        count,
-        examples: wrong.filter((w) => w.slip === slip).map(({ row }) => row),
-      }),
-    ),
+    slips: [...groupedBy(slips, slipKey).values()]
+      .map((own) => ({
+        slip: own[0]!.slip,
+        step: own[0]!.step,
+        count: own.length,
+        examples: own.map(({ row }) => row),
+      }))
+      .sort((a, b) => b.count - a.count),
     asked: [...groupedBy(choiceRows, (row) => (itemOf(row) as ChoiceItem).asks)]
       .map(([asks, own]) => ({ asks, answered: own.length, points: sum(own) }))
       .sort((a, b) => share(a) - share(b) || (a.asks < b.asks ? -1 : 1)),

@@ -5,9 +5,11 @@ import { spelt } from '../cube/turns.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
 import type { MarkedRow } from '../marking/submission.ts';
 import type { ItemFigures, Summary } from '../marking/summary.ts';
+import { stepNamed } from '../steps/steps.ts';
 import { letterInk } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
-import type { MarkingSheetWords } from '../words/marking-sheets.ts';
+import type { MarkingSheetWords, SlipName } from '../words/marking-sheets.ts';
+import type { Words } from '../words/words.ts';
 import { columns, figure, h1, h2, space, whole } from './blocks.ts';
 import { printable, printableCode, spansOf } from './print-text.ts';
 import { type CaseDrawer, caseDrawer, pointsText, type SlipMaking } from './slips-sheet.ts';
@@ -50,6 +52,10 @@ function bar(share: number, description: string): Scene {
 const LONGEST_CODE = 20;
 const nameOf = (row: MarkedRow, { slips }: MarkingSheetWords): string => printableCode(row, LONGEST_CODE, slips);
 
+/** A slip that a step alone knows is in its words. */
+const slipSaid = (slip: string, step: string, words: Words): string =>
+  stepNamed(step)!.marking.words(words).slips[slip] ?? words.markingSheets.report.slip[slip as SlipName];
+
 function itemCell({ item, answered, points, slips }: ItemFigures, draw: CaseDrawer, making: SlipMaking): Block {
   const { words } = making;
   const { report, slips: slipWords } = words.markingSheets;
@@ -58,7 +64,9 @@ function itemCell({ item, answered, points, slips }: ItemFigures, draw: CaseDraw
     mm(0.8),
     note(strong(slipWords.item(printable(item.id))), plain(` · ${rightOf}`)),
     figure(bar(points / answered, rightOf), mm(45)),
-    ...slips.slice(0, 2).map(([slip, count]) => note(plain(`${report.slip[slip]}: ${report.times(count)}`))),
+    ...slips
+      .slice(0, 2)
+      .map(([slip, count]) => note(plain(`${slipSaid(slip, item.step, words)}: ${report.times(count)}`))),
   );
   const scene = item.kind === 'solution' ? draw(item) : undefined;
   if (!scene) return side;
@@ -80,17 +88,18 @@ function itemsOf({ items }: Summary, making: SlipMaking): Block[] {
   ];
 }
 
-function slipsOf({ slips }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
+function slipsOf({ slips }: Summary, { words }: SlipMaking): Block[] {
   if (slips.length === 0) return [];
+  const { markingSheets } = words;
   const { report } = markingSheets;
   return [
     ...heading(report.slips),
-    ...slips.map(({ slip, count, examples }) => {
+    ...slips.map(({ slip, step, count, examples }) => {
       const shown = examples.slice(0, MOST_EXAMPLES).flatMap((row, i): Span[] => {
         const who = report.example(nameOf(row, markingSheets), printable(row.matched));
         return [grey(`${i === 0 ? '. ' : '; '}${who}: `), answerSpan(row.answer)];
       });
-      return entry('note', strong(report.slip[slip]), plain(`: ${report.times(count)}`), ...shown);
+      return entry('note', strong(slipSaid(slip, step, words)), plain(`: ${report.times(count)}`), ...shown);
     }),
   ];
 }

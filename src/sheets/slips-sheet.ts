@@ -16,7 +16,7 @@ import {
 import type { StudentRows } from '../marking/by-student.ts';
 import type { Item, SolutionItem } from '../marking/items.ts';
 import type { MarkedRow, NearMissKind } from '../marking/submission.ts';
-import { isTimed } from '../marking/times.ts';
+import { isTimed } from '../marking/submission.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
@@ -67,7 +67,7 @@ export function caseDrawer({ words, ink, scheme }: SlipMaking): CaseDrawer {
     const key = [item.id, ...done.map((turn) => turn.text)].join(' ');
     const known = drawn.get(key);
     if (known) return known;
-    const scene = drawCase(afterTurns(item.cube, done), item.subject, 'open', { colours, ink, words });
+    const scene = drawCase(afterTurns(item.subject.cube, done), item.subject, 'open', { colours, ink, words });
     drawn.set(key, scene);
     return scene;
   };

@@ -8,6 +8,7 @@ import type { Answer } from '../cube/search/answer.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Language } from '../words/languages.ts';
+import type { MarkingPart } from './marking-part.ts';
 import type { PhasesPart } from './phases-part.ts';
 import type { PracticePart } from './practice-part.ts';
 import type { Subject, Where } from './subject.ts';
@@ -32,6 +33,8 @@ export interface Step {
   readonly words: Readonly<Record<Language, unknown>>;
   /** What practice papers ask of it. */
   readonly practice: PracticePart;
+  /** What marking asks of it. */
+  readonly marking: MarkingPart;
   /** Why its solutions work, if it can tell. */
   readonly phases?: PhasesPart;
   /** What a lesson that says nothing of it means. */

@@ -50,8 +50,6 @@ export const markingSheets: MarkingSheetWords = {
       mirrored: 'In the mirror: left for right, or front for back',
       'other-side': 'Seen from another side, the cube held another way',
       neighbour: 'In the wrong line: solves the item beside it',
-      'other-pair': 'Another pair solved',
-      disturbs: 'The pair is home, a kept slot is not',
       unreadable: 'Cannot be read, and not right as it was likely meant',
       choice: 'Another letter than the right one',
       unknown: 'No single slip',

@@ -1,11 +1,11 @@
 /** English of verdicts and near misses. */
-import type { MarkingWords, NearMissWords, Unsolved } from './marking.ts';
+import type { MarkingWords, NearMissWords } from './marking.ts';
 
 const SIDE: Readonly<Record<string, string>> = { U: 'top', D: 'bottom', F: 'front', B: 'back', R: 'right', L: 'left' };
 
-const placeWords = (place: string): string => [...place].map((side) => SIDE[side] ?? side).join(' ');
+export const placeWords = (place: string): string => [...place].map((side) => SIDE[side] ?? side).join(' ');
 
-const listed = (items: readonly string[], last = 'and'): string =>
+export const listed = (items: readonly string[], last = 'and'): string =>
   items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 
 /** The first few of what may be a whole class. */
@@ -13,20 +13,6 @@ const few = (items: readonly string[], last = 'and'): string =>
   items.length <= 4 ? listed(items, last) : `${items.slice(0, 3).join(', ')} ${last} ${items.length - 3} more`;
 
 const counted = (count: number): string => `${count} ${count === 1 ? 'turn' : 'turns'}`;
-
-const slotWords = (slots: readonly string[]): string =>
-  `the ${listed(slots.map(placeWords))} ${slots.length === 1 ? 'slot' : 'slots'}`;
-
-/** "the front left slot and the cross at the right" */
-function things({ corner, edge, slots, cross }: Unsolved): string {
-  const pair =
-    corner && edge ? ['the pair'] : [...(corner ? ["the pair's corner"] : []), ...(edge ? ["the pair's edge"] : [])];
-  return listed([
-    ...pair,
-    ...(slots.length > 0 ? [slotWords(slots)] : []),
-    ...(cross.length > 0 ? [`the cross at the ${listed(cross.map(placeWords))}`] : []),
-  ]);
-}
 
 const lengthWords = (length: number, over: number | undefined): string => {
   if (over === undefined) return counted(length);
@@ -68,10 +54,6 @@ export const marking: MarkingWords = {
   solves: (length, over) => `Solves: ${lengthWords(length, over)}.`,
   solvesTurned: (length, over) => `Solves, with the whole cube turned: ${lengthWords(length, over)}.`,
   beatsKey: (key) => `The sheet needs ${key}.`,
-  disturbs: (unsolved) =>
-    `The pair is home, but ${things(unsolved)} ${isPlural(unsolved) ? 'are' : 'is'} not solved any more.`,
-  otherPair: (slots) => `Solves another pair: that of ${slotWords(slots)}.`,
-  fails: (unsolved) => `Not solved: ${things(unsolved)}.`,
   wholeUntil: (turns, of) =>
     turns === of
       ? 'All that should stay is whole at the end.'
@@ -83,8 +65,6 @@ export const marking: MarkingWords = {
   meant: (answer, solves) => `Likely meant: \`${answer}\`, which ${solves ? 'solves' : 'does not solve'}.`,
   noLetter: (letters, order) =>
     order ? `Write the letters ${listed(letters)} in order.` : `Write one letter: ${listed(letters, 'or')}.`,
-  noPlace:
-    'Write the place, and the side that its cross colour looks to (of an edge: the colour that belongs in front or behind), such as UBR:B.',
   wrongPlace: (right, side) => `It is at the ${placeWords(right)}, its sticker on the ${placeWords(side)}.`,
   empty: 'No answer.',
   time: 'A time; times are not marked.',
@@ -122,5 +102,3 @@ export const marking: MarkingWords = {
     nothingToAnswer: (item) => `${item} is nothing that is answered.`,
   },
 };
-
-const isPlural = ({ slots, cross }: Unsolved): boolean => slots.length + (cross.length > 0 ? 1 : 0) > 1;

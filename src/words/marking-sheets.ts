@@ -1,6 +1,6 @@
 /** What slips for students and the report for the coach say beside what was submitted. */
 
-/** How an answer went wrong, as the report counts it. */
+/** How an answer went wrong, as the report counts it; a step may have more (src/steps/marking-part.ts). */
 export type SlipName =
   | 'amount'
   | 'letter'
@@ -14,8 +14,6 @@ export type SlipName =
   | 'mirrored'
   | 'other-side'
   | 'neighbour'
-  | 'other-pair'
-  | 'disturbs'
   | 'unreadable'
   | 'choice'
   | 'unknown';

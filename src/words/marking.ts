@@ -3,16 +3,6 @@
 /** A place as the viewer sees it, by its sides: see words.ts. */
 type PlaceName = string;
 
-/** What is not home, as the viewer of the set-up sees it. */
-export interface Unsolved {
-  readonly corner: boolean;
-  readonly edge: boolean;
-  /** Kept slots, by their edge places. */
-  readonly slots: readonly PlaceName[];
-  /** Cross edges, by the side they belong to: `F`. */
-  readonly cross: readonly PlaceName[];
-}
-
 /** How an answer that is not right comes to be right. `turn` counts from 1. */
 export type NearMissWords =
   | { readonly kind: 'small-letters' | 'spelling' | 'inverted' | 'mirrored' | 'other-side'; readonly answer: string }
@@ -28,16 +18,12 @@ export interface MarkingWords {
   readonly solvesTurned: (length: number, over: number | undefined) => string;
   /** Shorter than what the sheet recommends. */
   readonly beatsKey: (key: number) => string;
-  readonly disturbs: (unsolved: Unsolved) => string;
-  readonly otherPair: (slots: readonly PlaceName[]) => string;
-  readonly fails: (unsolved: Unsolved) => string;
-  /** After how many of the answer's turns cross and kept slots were last whole, of how many; 0 is never. */
+  /** After how many of the answer's turns what should stay was last whole, of how many; 0 is never. */
   readonly wholeUntil: (turns: number, of: number) => string;
   readonly unreadable: (character: number, message: string, hint: string) => string;
   readonly tooLong: (most: number) => string;
   readonly meant: (answer: string, solves: boolean) => string;
   readonly noLetter: (letters: readonly string[], order: boolean) => string;
-  readonly noPlace: string;
   readonly wrongPlace: (right: PlaceName, side: PlaceName) => string;
   readonly empty: string;
   /** A time where turns are marked. */

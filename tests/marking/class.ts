@@ -47,7 +47,7 @@ export function proved(json: string): ReturnType<typeof proveClaims> {
 
 export const optionsOf = (smallLetters: MarkingOptions['smallLetters'] = 'wide'): MarkingOptions => ({
   smallLetters,
-  words: english.marking,
+  words: english,
 });
 
 export const submission = (item: string, answer: string, rest: Partial<Submission> = {}): Submission => ({

@@ -5,8 +5,7 @@
 
 import papaparse from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { classCsv } from '../../src/marking/class-table.ts';
-import { withKeptMarks } from '../../src/marking/kept-marks.ts';
+import { classCsv, withKeptMarks } from '../../src/marking/class-table.ts';
 import { readSubmissions } from '../../src/marking/read-submissions.ts';
 import { readTable, writeTable } from '../../src/marking/table.ts';
 import { claimsOf, fileOf, marked, proved, submission } from './class.ts';

@@ -1,6 +1,7 @@
 /** English of a pair: what is printed only where a lesson is about pairs. */
 import { rules } from '../../words/english-rules.ts';
 import type { PracticeWordsOfStep } from '../practice-part.ts';
+import { marking } from './english-marking.ts';
 
 const practice: PracticeWordsOfStep = {
   kinds: {
@@ -35,4 +36,4 @@ const practice: PracticeWordsOfStep = {
     'set-up; with other turns the top, and slots that were open, may look otherwise.',
 };
 
-export const english = { practice, rules };
+export const english = { marking, practice, rules };

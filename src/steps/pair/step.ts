@@ -5,6 +5,7 @@ import type { Subject } from '../subject.ts';
 import { readAddress } from './address.ts';
 import { casesOf, FAMILIES, type Family, upToU } from './cases.ts';
 import { english } from './english.ts';
+import { pairMarking } from './marking.ts';
 import { IN_SIDE_MIRROR, mirroredAddress } from './mirrored.ts';
 import { pairPhases } from './phases.ts';
 import { pairPractice } from './practice.ts';
@@ -44,6 +45,7 @@ export const pairs: Step = {
   families: FAMILIES,
   words: { en: english },
   practice: pairPractice,
+  marking: pairMarking,
   phases: pairPhases,
   usual: USUAL,
   after: (setup, where) => after(setup, asPairWhere(where)),
