@@ -108,6 +108,13 @@ export function tooLarge(claims: number, bytes: number): string | undefined {
   return bytes > LARGEST_CLAIMS ? `is of ${is} MB, and ${most} is the most that "mark" reads` : undefined;
 }
 
+const EARLIER =
+  'an earlier turnsheet wrote it, with less than is read now; build the lesson again: its papers stay as they are';
+const isOfAnEarlierTool = (claim: unknown): boolean => {
+  const any = anyClaim.safeParse(claim);
+  return any.success && Object.hasOwn(CLAIMS, any.data.kind) && !('step' in any.data);
+};
+
 /** The text of a claims file, or why it is none. */
 export function readClaimsText(file: string, json: string): ClaimsText | { readonly unreadable: string } {
   let value: unknown;
@@ -118,5 +125,6 @@ export function readClaimsText(file: string, json: string): ClaimsText | { reado
   }
   const read = claimsFile.safeParse(value);
   if (!read.success) return { unreadable: `it is no claims file: ${issue(read.error)}` };
+  if (read.data.claims.some(isOfAnEarlierTool)) return { unreadable: EARLIER };
   return { file, lesson: read.data.lesson, entries: read.data.claims.map(entryOf) };
 }

@@ -5,7 +5,7 @@ import { type FaceColours, readScheme } from '../../src/cube/colours.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { readClaimsText } from '../../src/marking/claims-file.ts';
 import { printedOnPage } from '../audit/claims.ts';
-import { claimsOf, fileOf, marked, proved, sampleBytes } from './class.ts';
+import { claimsOf, fileOf, marked, onPaper, proved, sampleBytes } from './class.ts';
 
 const CLAIMS = claimsOf('edge-away');
 const RIGHT = CLAIMS[0]!;
@@ -15,6 +15,14 @@ describe('claims read from disk', () => {
     const { items, falseClaims } = proved(fileOf(CLAIMS));
     expect(falseClaims).toEqual([]);
     expect(items.items).toHaveLength(26);
+  });
+
+  it('of an earlier tool, which named no step, are told as a whole, with what to do', () => {
+    const { step: _, ...earlier } = RIGHT as never as Record<string, unknown>;
+    const read = readClaimsText('a.claims.json', fileOf([CLAIMS[1], earlier]));
+    expect('unreadable' in read && read.unreadable).toMatch(/^an earlier turnsheet wrote it.*build the lesson again/);
+    const other = fileOf([{ id: 'x', kind: 'of another program' }]);
+    expect('unreadable' in readClaimsText('a.claims.json', other)).toBe(false);
   });
 
   it.each([
@@ -61,7 +69,7 @@ describe('claims read from disk', () => {
 
   it('tells two claims of one name, and two cases of one number', () => {
     expect(proved(fileOf([RIGHT, RIGHT])).falseClaims).toMatchObject([{ why: 'two claims bear this id' }]);
-    const other = { ...CLAIMS[1], id: '1.2' };
+    const other = { ...CLAIMS[1], id: '1.2', item: '1', nth: 2 };
     expect(proved(fileOf([RIGHT, other])).falseClaims).toMatchObject(
       [{ claim: '1.2', why: /another set-up/ }].map((f) => ({ ...f, why: expect.stringMatching(f.why) })),
     );
@@ -96,7 +104,7 @@ describe('claims read from disk', () => {
   ])('tells a %s', (_, change) => {
     const { hold, cross, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
     const choice = {
-      id: 'K4T.1',
+      ...onPaper('K4T', 1),
       kind: 'choice',
       file: 'a.yaml',
       line: 1,
@@ -119,10 +127,12 @@ describe('claims read from disk', () => {
     {
       id: 'rule.1',
       kind: 'rule',
+      step: 'pairs',
+      number: 1,
       families: ['top-away'],
       see: ['cross colour: sideways', 'edge front and corner top: unlike'],
     },
-    { id: 'rule.2', kind: 'rule', families: ['top-away'], see: [] },
+    { id: 'rule.2', kind: 'rule', step: 'pairs', number: 2, families: ['top-away'], see: [] },
   ];
 
   it.each([
@@ -139,7 +149,7 @@ describe('claims read from disk', () => {
   it('takes the mirror of a rule, for papers of the left hand', () => {
     const { claims } = loadLesson('a.yaml', sampleBytes('edge-away'), { hand: 'left' });
     const [right] = claimsOf('edge-away');
-    const left = { ...claims[0]!, sheet: 'a-key.pdf', page: 1, id: 'K4T.1' };
+    const left = { ...claims[0]!, sheet: 'a-key.pdf', page: 1, ...onPaper('K4T', 1) };
     expect(left.rule).toBe('rule.1');
     const seeLeft = [{ ...RULES[0]!, see: [...RULES[0]!.see, 'corner side: right'] }, RULES[1]!];
     // The corner of the first case is on the right, in the mirror on the left.
@@ -163,7 +173,18 @@ describe('claims read from disk', () => {
   it('tells a question about rules of which another fits', () => {
     const { hold, cross, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
     const sees = [['cross colour: up'], ['cross colour: sideways', 'edge front and corner top: unlike']];
-    const ask = { id: 'K4T.1', kind: 'choice', file: 'a.yaml', line: 1, asks: 'rule', hold, cross, setup, pair, kept };
+    const ask = {
+      ...onPaper('K4T', 1),
+      kind: 'choice',
+      file: 'a.yaml',
+      line: 1,
+      asks: 'rule',
+      hold,
+      cross,
+      setup,
+      pair,
+      kept,
+    };
     const choice = { ...ask, options: ['up', 'unlike'], answer: 'B', sees };
     expect(proved(fileOf([choice])).falseClaims).toEqual([]);
     for (const [change, why] of [
@@ -191,9 +212,9 @@ describe('claims read from disk', () => {
       answer: 'A',
     };
     const all = [
-      { ...choice, id: 'K4T.1', asks: 'place', piece: 'edge', turns: 'U', answer: 'FL:F' },
-      { ...choice, id: 'K4T.2', asks: 'picture', options: [setup, `${setup} U`] },
-      { ...choice, id: 'K4T.3', asks: 'slip', options: ["L' U L R U R", "L' U L R U R'"], turn: 6, now: "R'" },
+      { ...choice, ...onPaper('K4T', 1), asks: 'place', piece: 'edge', turns: 'U', answer: 'FL:F' },
+      { ...choice, ...onPaper('K4T', 2), asks: 'picture', options: [setup, `${setup} U`] },
+      { ...choice, ...onPaper('K4T', 3), asks: 'slip', options: ["L' U L R U R", "L' U L R U R'"], turn: 6, now: "R'" },
     ];
     expect(proved(fileOf(all)).falseClaims).toEqual([]);
   });

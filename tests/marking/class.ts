@@ -14,11 +14,23 @@ const LESSONS = new URL('../../lessons/', import.meta.url);
 
 export interface ClaimText {
   readonly id: string;
+  /** Its case, and which of its solutions. */
+  readonly item: string;
+  readonly nth: number;
   readonly setup: string;
   readonly solution: string;
   readonly pair: 'FR' | 'FL' | 'BL' | 'BR';
   readonly kept: readonly ('FR' | 'FL' | 'BL' | 'BR')[];
 }
+
+/** The fields that say which item of which paper a claim of a pair is about. */
+export const onPaper = (paper: string, item: number): object => ({
+  id: `${paper}.${item}`,
+  step: 'pairs',
+  paper,
+  item: `${item}`,
+  nth: 1,
+});
 
 export const sampleBytes = (name: string): Uint8Array => readFileSync(new URL(`${name}.yaml`, LESSONS));
 

@@ -148,7 +148,14 @@ function turnedFirst(claim: ClaimText, index: number): ClaimText {
   const solution = `${back} ${claim.solution}`;
   const { address, case: form, family, length } = reprove({ ...claim, setup, solution });
   const { shortest: _, ...rest } = { ...claim, shortest: 0 };
-  return { ...rest, id: `top:${claim.id}`, setup, solution, ...{ address, case: form, family, length } };
+  return {
+    ...rest,
+    id: `top:${claim.id}`,
+    item: `top:${claim.item}`,
+    setup,
+    solution,
+    ...{ address, case: form, family, length },
+  };
 }
 
 export interface Tally {
@@ -163,7 +170,7 @@ export interface Tally {
 export function markGenerated(count: number, seed: number): Tally {
   const r = randomFrom(seed);
   const samples = sampleNames().flatMap((name) =>
-    claimsOf(name).map((claim) => ({ ...claim, id: `${name}:${claim.id}` })),
+    claimsOf(name).map((claim) => ({ ...claim, id: `${name}:${claim.id}`, item: `${name}:${claim.item}` })),
   );
   const claims = [...samples, ...samples.filter((_, i) => i % 3 === 0).map(turnedFirst)];
   const { items, falseClaims } = proved(fileOf(claims));

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { readClaimsText } from '../../src/marking/claims-file.ts';
 import { proveClaims } from '../../src/marking/gather-items.ts';
 import { marker } from '../../src/marking/mark.ts';
-import { claimsOf, fileOf, marked, optionsOf, proved, submission } from './class.ts';
+import { claimsOf, fileOf, marked, onPaper, optionsOf, proved, submission } from './class.ts';
 
 const EDGE_AWAY = claimsOf('edge-away');
 const { items } = proved(fileOf(EDGE_AWAY));
 const CHOICE = {
-  id: 'K4T.2',
+  ...onPaper('K4T', 2),
   kind: 'choice',
   file: 'a.yaml',
   line: 3,
@@ -25,14 +25,14 @@ const CHOICE = {
   sheet: 'a-key.pdf',
   page: 1,
 };
-const paper = (number: number, claim: object): object => ({ ...claim, id: `K4T.${number}`, sheet: 'a-key.pdf' });
+const paper = (number: number, claim: object): object => ({ ...claim, ...onPaper('K4T', number), sheet: 'a-key.pdf' });
 const withPaper = proved(
   fileOf([
     ...EDGE_AWAY,
     paper(1, EDGE_AWAY[0]!),
     CHOICE,
     // C, A, B one after the other are the solution of the case.
-    { ...CHOICE, id: 'K4T.3', asks: 'order', options: ['R', "U R'", "L' U L"], answer: 'CAB' },
+    { ...CHOICE, ...onPaper('K4T', 3), asks: 'order', options: ['R', "U R'", "L' U L"], answer: 'CAB' },
     paper(4, EDGE_AWAY[1]!),
   ]),
 ).items;
@@ -234,11 +234,11 @@ describe('a row that names no paper', () => {
     fileOf([
       ...EDGE_AWAY,
       ...['K4T', 'GXN'].flatMap((code) => [
-        { ...paper(2, CHOICE), id: `${code}.2` },
+        { ...paper(2, CHOICE), ...onPaper(code, 2) },
         // The case of item 2 of the handout.
-        { ...paper(4, EDGE_AWAY[1]!), id: `${code}.4` },
+        { ...paper(4, EDGE_AWAY[1]!), ...onPaper(code, 4) },
       ]),
-      { ...paper(30, EDGE_AWAY[1]!), id: 'GXN.30' },
+      { ...paper(30, EDGE_AWAY[1]!), ...onPaper('GXN', 30) },
     ]),
   ).items;
   const ASKS = /^Item \S+: which paper\? /;
@@ -331,7 +331,7 @@ describe('a choice', () => {
   // The corner of case 1 is at UBR with white on B (its address, own slot FR); U brings that to UFR and R.
   const place = {
     ...CHOICE,
-    id: 'K4T.5',
+    ...onPaper('K4T', 5),
     asks: 'place',
     options: [],
     letters: [],
@@ -339,7 +339,7 @@ describe('a choice', () => {
     turns: 'U',
     answer: 'UFR:R',
   };
-  const printed = { ...CHOICE, id: 'K4T.6', letters: ['P', 'A', 'Q'], answer: 'A' };
+  const printed = { ...CHOICE, ...onPaper('K4T', 6), letters: ['P', 'A', 'Q'], answer: 'A' };
   const more = proved(fileOf([place, printed]));
 
   it.each([
@@ -364,7 +364,7 @@ describe('a choice', () => {
   // Turn 6 of the solution of case 1 should be R', and is R in the first of the two.
   const slip = {
     ...CHOICE,
-    id: 'K4T.7',
+    ...onPaper('K4T', 7),
     asks: 'slip',
     options: ["L' U L R U R", "L' U L R U R'"],
     letters: ['N', 'R'],

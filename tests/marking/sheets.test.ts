@@ -10,14 +10,14 @@ import { reportSheet } from '../../src/sheets/report-sheet.ts';
 import { slipsSheet } from '../../src/sheets/slips-sheet.ts';
 import { wordsIn } from '../../src/steps/languages.ts';
 import { randomFrom } from '../random.ts';
-import { claimsOf, fileOf, marked, proved } from './class.ts';
+import { claimsOf, fileOf, marked, onPaper, proved } from './class.ts';
 
 const english = wordsIn('en');
 
 const EDGE_AWAY = claimsOf('edge-away');
 const CHOICE = {
   ...EDGE_AWAY[0]!,
-  id: 'K4T.1',
+  ...onPaper('K4T', 1),
   kind: 'choice',
   asks: 'rule',
   options: ['lift with R', 'lift with L'],
