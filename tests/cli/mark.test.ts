@@ -336,6 +336,7 @@ describe('papers that differ', () => {
   interface Key {
     readonly id: string;
     readonly sheet: string;
+    readonly paper?: string;
     readonly answer?: string;
     readonly solution?: string;
   }
@@ -347,7 +348,11 @@ describe('papers that differ', () => {
     const document = JSON.parse(ofClass);
     const papers = (document.claims as Key[]).filter(({ sheet }) => sheet === 'edge-away-key.pdf');
     const more = Array.from({ length: 30 }, (_, i) =>
-      papers.map((claim) => ({ ...claim, id: claim.id.replace(/^.../, (code) => `${code}${i}`) })),
+      papers.map((claim) => ({
+        ...claim,
+        paper: `${claim.paper}${i}`,
+        id: claim.id.replace(claim.paper!, `${claim.paper}${i}`),
+      })),
     ).flat();
     const folder = newFolder();
     const json = JSON.stringify({ ...document, claims: [...document.claims, ...more] }, undefined, 2);
