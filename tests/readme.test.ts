@@ -2,11 +2,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { COMMAND_NAMES } from '../src/cli/options.ts';
-import { caseSchema, lessonSchema } from '../src/lesson/schema.ts';
+import { formatOf } from '../src/lesson/schema.ts';
 import { VERDICTS } from '../src/marking/submission.ts';
 import { wordsIn } from '../src/steps/languages.ts';
 import { DEEDS } from '../src/steps/pair/phases.ts';
-import { steps } from '../src/steps/steps.ts';
+import { steps, USUAL_STEP } from '../src/steps/steps.ts';
 import { command, newFolder, put } from './cli/command.ts';
 
 const english = wordsIn('en');
@@ -57,7 +57,8 @@ describe('the README', () => {
   });
 
   it('explains every key of the format', () => {
-    const keys = [...Object.keys(lessonSchema.shape), ...Object.keys(caseSchema.shape)];
+    const { lesson, case: ofCase } = formatOf(USUAL_STEP);
+    const keys = [...Object.keys(lesson.shape), ...Object.keys(ofCase.shape)];
     const missing = keys.filter((key) => key !== 'language' && !README.includes(`\`${key}\``));
     expect(missing).toEqual([]);
   });

@@ -10,6 +10,7 @@ import { makingOf } from '../sheets/making.ts';
 import { isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
 import { caseOf, casesOf, type Family } from '../steps/pair/cases.ts';
 import { catalogue } from '../steps/pair/search/catalogue.ts';
+import { USUAL_STEP } from '../steps/steps.ts';
 import { writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, loadFile, placed } from './load-files.ts';
@@ -52,7 +53,7 @@ export async function printBooklet(
     io.err(`${counted(countErrors(found), 'error')}; nothing was written\n`);
     return answer(false, []);
   }
-  const { proved, problems } = ProvedLesson.prove({ lesson: bookletLesson(families), problems: [] });
+  const { proved, problems } = ProvedLesson.prove({ lesson: bookletLesson(USUAL_STEP, families), problems: [] });
   if (!proved) throw new Error(`the catalogue is not proved: ${problems[0]?.message}`);
   const addresses = families.flatMap(casesOf).filter((address) => !isSolvedAddress(address));
   const solutions = new Map(catalogue(addresses).map((row) => [writeAddress(row.address), row.solutions]));

@@ -3,7 +3,7 @@ import { faceTurnsOf } from '../cube/face-turns.ts';
 import { MOST_WORKED_OUT } from '../cube/search/for-hands.ts';
 import { costAsWritten, easiest, type HandModel } from '../cube/search/hands.ts';
 import { lengthOf, TURNS, type Turn, writeTurns } from '../cube/turns.ts';
-import { findSolutions } from '../steps/pair/search/find.ts';
+import { stepOf } from '../steps/steps.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedLesson } from './prove.ts';
 import type { ProvedCase } from './proved.ts';
@@ -23,9 +23,9 @@ interface Ranked {
 const keyOf = (turns: readonly Turn[]): string => faceTurnsOf(turns).join(' ');
 
 /** The shortest solutions of a case that are not listed, as hands do them, the easiest first. */
-function easiestFirst({ cube, goal, solutions: listed }: ProvedCase, model: HandModel): Ranked[] {
+function easiestFirst({ subject, solutions: listed }: ProvedCase, model: HandModel): Ranked[] {
   const known = new Set(listed.map(({ solution }) => keyOf(solution.turns)));
-  const { solutions } = findSolutions(cube, goal);
+  const { solutions } = stepOf(subject).solutions(subject, 0);
   return solutions
     .filter(({ turns }) => !known.has(keyOf(turns)))
     .map(({ turns }) => ({ turns, cost: costAsWritten(turns, model) }))

@@ -6,16 +6,11 @@ import { costAsWritten, HANDS } from '../cube/search/hands.ts';
 import { fromTheSide } from '../cube/sides.ts';
 import { TRIGGERS } from '../cube/triggers.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
-import { type Address, goalAt, isSolvedAddress } from '../steps/pair/address.ts';
-import { casesOf, type Family } from '../steps/pair/cases.ts';
-import { cubeWithPair } from '../steps/pair/place-pair.ts';
-import { findSolutions } from '../steps/pair/search/find.ts';
-import { setUpFor } from '../steps/pair/set-up-for.ts';
-import { QUARTERS_FROM_FRONT_RIGHT, SLOTS, type Slot } from '../steps/pair/slots.ts';
-import type { Case, Lesson, Part, Solution } from './lesson.ts';
+import type { Step } from '../steps/step.ts';
+import type { Subject } from '../steps/subject.ts';
+import type { CaseRead, Lesson, Part, Solution } from './lesson.ts';
 import { sourceOf } from './source.ts';
 
-const OWN: Slot = 'FR';
 /** Of so many solutions the way for hands is worked out in full: with more a few cases change, and it takes long. */
 const WORKED_OUT = 3;
 const NOWHERE = { start: 0, end: 0 };
@@ -30,12 +25,6 @@ const solution = (number: number, turns: readonly Turn[]): Solution => ({
   span: NOWHERE,
 });
 
-/** Face turns of all solutions of up to one turn more than the shortest, own slot FR. */
-function allOf(address: Address): readonly (readonly Turn[])[] {
-  const { solutions } = findSolutions(cubeWithPair(address, OWN), goalAt(address, OWN), { longer: 1 });
-  return solutions.map(({ turns }) => turns);
-}
-
 /** The shortest that is easiest as it is written, and what is easiest of all, if that is another. */
 function solutionsOf(all: readonly (readonly Turn[])[]): Solution[] {
   const [first] = all
@@ -47,51 +36,51 @@ function solutionsOf(all: readonly (readonly Turn[])[]): Solution[] {
   return [solution(1, first!.turns), ...(isOther ? [solution(2, best.turns)] : [])];
 }
 
-function caseOf(address: Address, slot: Slot, number: number, all: readonly (readonly Turn[])[]): Case {
-  const solutions = solutionsOf(all.map((turns) => fromTheSide(turns, QUARTERS_FROM_FRONT_RIGHT[slot])));
+function caseOf({ address, where }: Subject, number: number, all: readonly (readonly Turn[])[]): CaseRead {
   return {
     number,
     name: undefined,
     hold: HOLD,
     colours: COLOURS,
-    slot,
-    open: [],
-    setup: setUpFor(
-      address,
-      slot,
-      solutions.map(({ turns }) => turns),
-    ),
-    made: true,
+    where,
+    from: { address },
     setupSpan: NOWHERE,
-    solutions,
+    solutions: solutionsOf(all),
+    isWhole: true,
     watch: [],
     span: NOWHERE,
   };
 }
 
-/** A part a family, four cases an address in the order of SLOTS; numbered as the addresses are in the catalogue. */
-export function bookletLesson(families: readonly Family[]): Lesson {
+/** A part a family, each case seen from its four sides in order; numbered as the cases are listed. */
+export function bookletLesson(step: Step, families: readonly string[]): Lesson {
   let number = 0;
-  const parts = families.map((family): Part => {
-    const addresses = casesOf(family).filter((address) => !isSolvedAddress(address));
-    return {
+  const parts = families.map(
+    (family): Part => ({
       heading: undefined,
       // The same case from four sides is no slip here.
       again: true,
       text: [],
-      cases: addresses.flatMap((address) => {
-        const all = allOf(address);
-        return SLOTS.map((slot) => caseOf(address, slot, ++number, all));
+      cases: (step.cases(family) ?? []).flatMap((subject) => {
+        const all = step.solutions(subject, 1).solutions.map(({ turns }) => turns);
+        return [0, 1, 2, 3].map((quarters) =>
+          caseOf(
+            step.turned(subject, quarters),
+            ++number,
+            all.map((turns) => fromTheSide(turns, quarters)),
+          ),
+        );
       }),
       span: NOWHERE,
-    };
-  });
+    }),
+  );
   return {
     source: sourceOf('cases', ''),
     title: undefined,
     club: undefined,
     course: undefined,
     audience: undefined,
+    step,
     language: 'en',
     scheme: USUAL_SCHEME,
     hold: HOLD,
@@ -102,6 +91,8 @@ export function bookletLesson(families: readonly Family[]): Lesson {
     shows: { undo: false, states: false },
     triggers: TRIGGERS,
     hands: HANDS,
+    choose: undefined,
+    addShortest: false,
     claims: [],
     families: [],
     familySpan: NOWHERE,

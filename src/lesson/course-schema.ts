@@ -1,8 +1,6 @@
 /** The course format: lessons in their order. The one place where its keys are named. */
 import { z } from 'zod';
-
-const about = <T extends z.ZodType>(schema: T, description: string, ...examples: unknown[]): T =>
-  schema.meta({ description, ...(examples.length > 0 ? { examples } : {}) });
+import { about } from '../text/about.ts';
 
 const text = () => z.string().regex(/\S/);
 /** ISO 8601. */

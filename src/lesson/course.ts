@@ -1,11 +1,13 @@
 /** Course file -> Course: which lessons are taught, in which order and when. */
 import { isMap } from 'yaml';
 import type { z } from 'zod';
+import { USUAL_STEP } from '../steps/steps.ts';
 import { courseSchema, eveningSchema } from './course-schema.ts';
-import { formatProblems, type TableAt } from './format-problems.ts';
+import { formatProblems, type Tables } from './format-problems.ts';
 import type { TextLine } from './lesson.ts';
 import type { Problem, Span } from './problem.ts';
 import { type Reader, textLineAt } from './reader.ts';
+import { formatOf } from './schema.ts';
 import type { Source } from './source.ts';
 import { dataOf, keySpan, parseYaml, spanAt } from './yaml-text.ts';
 
@@ -33,8 +35,11 @@ export interface ReadCourse {
 }
 
 const KEYS = { course: Object.keys(courseSchema.shape), evening: Object.keys(eveningSchema.shape) };
-const tableAt: TableAt = (_, path) =>
-  path.length === 0 ? { name: 'a course', keys: KEYS.course } : { name: 'an evening', keys: KEYS.evening };
+const TABLES: Tables = {
+  step: USUAL_STEP,
+  at: (_, path) =>
+    path.length === 0 ? { name: 'a course', keys: KEYS.course } : { name: 'an evening', keys: KEYS.evening },
+};
 
 /** A file that lists lessons is a course, and one that is called a course and has nothing of a lesson; a lesson has cases. */
 export const isCourse = (source: Source): boolean => {
@@ -81,10 +86,10 @@ function lessonsTwice(evenings: readonly Evening[]): Problem[] {
 
 export function readCourse(source: Source): ReadCourse {
   const yaml = parseYaml(source);
-  const r: Reader = { yaml, problems: [...yaml.problems] };
+  const r: Reader = { format: formatOf(USUAL_STEP), yaml, problems: [...yaml.problems] };
   const parsed = courseSchema.safeParse(dataOf(yaml));
   if (!parsed.success) {
-    r.problems.push(...formatProblems(yaml, parsed.error as z.ZodError, [], tableAt));
+    r.problems.push(...formatProblems(yaml, parsed.error as z.ZodError, [], TABLES));
     return { course: undefined, problems: r.problems };
   }
   const { data } = parsed;

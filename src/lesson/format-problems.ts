@@ -1,20 +1,14 @@
 /** What does not fit the lesson format (schema.ts), told with places and what would be right. */
 import { isAlias, isMap, isScalar, isSeq, type Scalar } from 'yaml';
 import type { z } from 'zod';
-import { FAMILIES } from '../steps/pair/cases.ts';
-import { FAMILIES_SAID, likelyFamily } from '../steps/pair/family-words.ts';
-import { slotSaid } from '../steps/pair/slot-words.ts';
+import type { Step } from '../steps/step.ts';
 import { likelyWord, listed } from '../text/likely.ts';
 import type { Problem } from './problem.ts';
 import {
-  caseSchema,
-  claimsSchema,
-  everySchema,
+  type Format,
   handsSchema,
   holdSchema,
-  lessonSchema,
   partSchema,
-  practiceSchema,
   ruleSchema,
   schemeSchema,
   seeSchema,
@@ -25,57 +19,61 @@ import { isOnMendedLine, keySpan, nodeAt, type Path, spanAt, type YamlText } fro
 
 type Issue = z.core.$ZodIssue;
 
-/** Tables that stand under a key of the lesson and are called by it. */
-const NAMED_TABLES = {
-  words: wordsSchema,
-  claims: claimsSchema,
-  scheme: schemeSchema,
-  hands: handsSchema,
-  plan: lessonSchema.shape.plan.unwrap(),
-  cards: lessonSchema.shape.cards.unwrap(),
-} as const;
-
-const KEYS = {
-  lesson: Object.keys(lessonSchema.shape),
-  case: Object.keys(caseSchema.shape),
-  part: Object.keys(partSchema.shape),
-  hold: Object.keys(holdSchema.shape),
-  rule: Object.keys(ruleSchema.shape),
-  see: Object.keys(seeSchema.shape),
-  solution: Object.keys(solutionSchema.options[1].shape),
-  practice: Object.keys(practiceSchema.shape),
-  items: Object.keys(practiceSchema.shape.items.shape),
-  only: Object.keys(practiceSchema.shape.only.unwrap().shape),
-  every: Object.keys(everySchema.shape),
-  insert: ['insert'],
-};
-
-/** Below the key `practice`. */
-function practiceTableAt(path: Path): { name: string; keys: readonly string[] } {
-  if (path[1] === 'items') return { name: '"items"', keys: KEYS.items };
-  if (path[1] === 'only') return { name: '"only"', keys: KEYS.only };
-  return { name: 'a practice', keys: KEYS.practice };
+/** What a table is called, and the keys it may have. */
+interface Table {
+  readonly name: string;
+  readonly keys: readonly string[];
 }
 
-/** What a table at a path is called, and the keys it may have. */
-export type TableAt = (yaml: YamlText, path: Path) => { name: string; keys: readonly string[] };
+/** The tables of a file format, and the step whose words stand in it. */
+export interface Tables {
+  readonly at: (yaml: YamlText, path: Path) => Table;
+  readonly step: Step;
+}
 
-const tableOfLesson: TableAt = (yaml, path) => {
-  if (path.length === 0) return { name: 'a lesson', keys: KEYS.lesson };
-  if (path.at(-1) === 'see') return { name: 'what is seen', keys: KEYS.see };
-  if (path[0] === 'practice') return practiceTableAt(path);
-  const [key] = path;
-  if (path.length === 1 && typeof key === 'string' && Object.hasOwn(NAMED_TABLES, key)) {
-    return { name: `"${key}"`, keys: Object.keys(NAMED_TABLES[key as keyof typeof NAMED_TABLES].shape) };
-  }
-  if (path.at(-1) === 'hold') return { name: 'a hold', keys: KEYS.hold };
-  if (path.at(-1) === 'aim') return { name: '"aim"', keys: KEYS.insert };
-  if (path.at(-2) === 'rules') return { name: 'a rule', keys: KEYS.rule };
-  if (path.at(-2) === 'solutions') return { name: 'a solution', keys: KEYS.solution };
-  if (keySpan(yaml, path, 'part')) return { name: 'a heading of a part', keys: KEYS.part };
-  if (keySpan(yaml, path, 'every')) return { name: '"every"', keys: KEYS.every };
-  return { name: 'a case', keys: KEYS.case };
-};
+const keysOf = ({ shape }: z.ZodObject): readonly string[] => Object.keys(shape);
+
+function makeTables({ step, lesson, case: ofCase, every, claims, practice }: Format): Tables {
+  const table = (name: string, schema: z.ZodObject): Table => ({ name, keys: keysOf(schema) });
+  /** Those that stand under a key of the lesson and are called by it. */
+  const named: Readonly<Record<string, z.ZodObject>> = {
+    words: wordsSchema,
+    claims,
+    scheme: schemeSchema,
+    hands: handsSchema,
+    plan: lesson.shape.plan.unwrap(),
+    cards: lesson.shape.cards.unwrap(),
+  };
+  const { items, only } = practice.shape;
+  const ofPractice = (key: string | number | undefined): Table => {
+    if (key === 'items') return table('"items"', items);
+    return key === 'only' ? table('"only"', only.unwrap()) : table('a practice', practice);
+  };
+  const at = (yaml: YamlText, path: Path): Table => {
+    if (path.length === 0) return table('a lesson', lesson);
+    if (path.at(-1) === 'see') return table('what is seen', seeSchema);
+    const [key] = path;
+    if (key === 'practice') return ofPractice(path[1]);
+    if (path.length === 1 && typeof key === 'string' && Object.hasOwn(named, key))
+      return table(`"${key}"`, named[key]!);
+    if (path.at(-1) === 'hold') return table('a hold', holdSchema);
+    if (path.at(-1) === 'aim') return { name: '"aim"', keys: ['insert'] };
+    if (path.at(-2) === 'rules') return table('a rule', ruleSchema);
+    if (path.at(-2) === 'solutions') return table('a solution', solutionSchema.options[1]);
+    if (keySpan(yaml, path, 'part')) return table('a heading of a part', partSchema);
+    if (keySpan(yaml, path, 'every')) return table('"every"', every);
+    return table('a case', ofCase);
+  };
+  return { at, step };
+}
+
+const known = new WeakMap<Format, Tables>();
+
+export function tablesOf(format: Format): Tables {
+  const tables = known.get(format) ?? makeTables(format);
+  known.set(format, tables);
+  return tables;
+}
 
 const EXAMPLES: Readonly<Record<string, string>> = {
   items: 'items: { solve: 6, likeness: 4 }, numbers from 0 to 60',
@@ -149,12 +147,12 @@ function kindOfValue(yaml: YamlText, path: Path): string {
   return 'nothing';
 }
 
-function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[], tableAt: TableAt): Problem[] {
-  const table = tableAt(yaml, path);
+function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[], tables: Tables): Problem[] {
+  const table = tables.at(yaml, path);
   const present = isMap(nodeAt(yaml, path)) ? nodeAt(yaml, path) : undefined;
   const free = table.keys.filter((key) => !keySpan(yaml, path, key));
   // Under a table of the lesson, a key of the lesson was put one step too far in.
-  const isIndented = (key: string): boolean => path.length === 1 && tableAt(yaml, []).keys.includes(key);
+  const isIndented = (key: string): boolean => path.length === 1 && tables.at(yaml, []).keys.includes(key);
   return keys.map((key) => {
     const likely = present ? likelyWord(key, free) : undefined;
     if (!likely && isIndented(key)) {
@@ -162,7 +160,7 @@ function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[], tableA
         code: 'key-unknown',
         span: keySpan(yaml, path, key) ?? spanAt(yaml, path),
         message: `${table.name} has no key "${key}"`,
-        hint: `"${key}" is a key of ${tableAt(yaml, []).name}: write it at the start of the line`,
+        hint: `"${key}" is a key of ${tables.at(yaml, []).name}: write it at the start of the line`,
       };
     }
     return {
@@ -175,14 +173,14 @@ function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[], tableA
 }
 
 /** None where it stands on a line that YAML could not read, nor where it was misspelt: both have been told. */
-function missingKey(yaml: YamlText, path: Path, tableAt: TableAt): Problem[] {
+function missingKey(yaml: YamlText, path: Path, tables: Tables): Problem[] {
   const key = String(path.at(-1));
   const node = nodeAt(yaml, path.slice(0, -1));
-  const { keys } = tableAt(yaml, path.slice(0, -1));
+  const { keys } = tables.at(yaml, path.slice(0, -1));
   const written = isMap(node) ? node.items.map((pair) => String((pair.key as Scalar | null)?.value ?? '')) : [];
   const foreign = written.filter((word) => !keys.includes(word));
   if (isOnMendedLine(yaml, key) || foreign.some((word) => likelyWord(word, [key]) === key)) return [];
-  const table = tableAt(yaml, path.slice(0, -1));
+  const table = tables.at(yaml, path.slice(0, -1));
   const message = `${table.name} needs the key "${String(path.at(-1))}"`;
   return [{ code: 'key-missing', span: spanAt(yaml, path), message, hint: `add ${example(path)}` }];
 }
@@ -201,12 +199,12 @@ function problemsOfUnion(
   yaml: YamlText,
   issue: Extract<Issue, { code: 'invalid_union' }>,
   path: Path,
-  tableAt: TableAt,
+  tables: Tables,
 ): Problem[] {
   const [ofText, ofRest] = issue.errors;
   const node = nodeAt(yaml, path);
   const branch = isMap(node) || isSeq(node) ? ofRest : ofText;
-  return (branch ?? []).flatMap((inner) => problemsOf(yaml, inner as Issue, path, tableAt));
+  return (branch ?? []).flatMap((inner) => problemsOf(yaml, inner as Issue, path, tables));
 }
 
 const emptyText = (path: Path, span: Problem['span']): Problem => ({
@@ -216,24 +214,25 @@ const emptyText = (path: Path, span: Problem['span']): Problem => ({
   hint: `write ${example(path)}`,
 });
 
-function problemsOf(yaml: YamlText, issue: Issue, base: Path, tableAt: TableAt): Problem[] {
+function problemsOf(yaml: YamlText, issue: Issue, base: Path, tables: Tables): Problem[] {
   const path = [...base, ...issue.path] as (string | number)[];
   const span = spanAt(yaml, path);
   switch (issue.code) {
     case 'unrecognized_keys':
-      return unknownKeys(yaml, path, issue.keys, tableAt);
+      return unknownKeys(yaml, path, issue.keys, tables);
     case 'invalid_union':
-      return problemsOfUnion(yaml, issue, path, tableAt);
+      return problemsOfUnion(yaml, issue, path, tables);
     case 'invalid_value': {
       const words = issue.values.map(String);
       const node = nodeAt(yaml, path);
-      if (!node) return missingKey(yaml, path, tableAt);
+      if (!node) return missingKey(yaml, path, tables);
       const written = isScalar(node) ? String(node.value) : kindOfValue(yaml, path);
-      if (words.includes(FAMILIES[0])) {
-        const hint = likelyFamily(written) ?? `the families are ${FAMILIES_SAID}`;
+      const { families, lesson } = tables.step;
+      if (words.includes(families[0]!)) {
+        const hint = lesson.likelyFamily(written) ?? `the families are ${lesson.familiesSaid}`;
         return [{ code: 'value-unknown', span, message: `"${written}" is no family of cases`, hint }];
       }
-      const likely = (words.includes('FR') ? slotSaid(written) : undefined) ?? likelyWord(written, words);
+      const likely = lesson.likelyWord(written, words) ?? likelyWord(written, words);
       const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
       return [{ code: 'value-unknown', span, message: `"${written}" is not known here`, hint }];
     }
@@ -256,7 +255,7 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path, tableAt: TableAt):
       return [{ code: 'value-kind', span: at, message, hint: "write a name such as sledge: R' F R F'" }];
     }
     default: {
-      if (!nodeAt(yaml, path)) return missingKey(yaml, path, tableAt);
+      if (!nodeAt(yaml, path)) return missingKey(yaml, path, tables);
       const found = kindOfValue(yaml, path);
       if (found === 'nothing' && path[0] === 'cases' && path.length === 2) return emptyItem(yaml, path);
       const message = `${found} stands where "${String(path.filter((s) => typeof s === 'string').at(-1))}" wants something else`;
@@ -266,12 +265,7 @@ function problemsOf(yaml: YamlText, issue: Issue, base: Path, tableAt: TableAt):
 }
 
 /** Problems of a value at `base`, from the issues that its schema raised. None of a reference, which has been told. */
-export const formatProblems = (
-  yaml: YamlText,
-  error: z.ZodError,
-  base: Path,
-  tableAt: TableAt = tableOfLesson,
-): Problem[] =>
+export const formatProblems = (yaml: YamlText, error: z.ZodError, base: Path, tables: Tables): Problem[] =>
   error.issues
     .filter((issue) => !isAlias(nodeAt(yaml, [...base, ...issue.path] as Path)))
-    .flatMap((issue) => problemsOf(yaml, issue, base, tableAt));
+    .flatMap((issue) => problemsOf(yaml, issue, base, tables));

@@ -1,7 +1,8 @@
 /** The formats as JSON Schemas (draft 7), from which editors complete keys and mark faults. */
 import { z } from 'zod';
+import { USUAL_STEP } from '../steps/steps.ts';
 import { courseSchema } from './course-schema.ts';
-import { lessonSchema } from './schema.ts';
+import { formatOf } from './schema.ts';
 
 function written(schema: z.ZodType, title: string): string {
   const json = z.toJSONSchema(schema, { io: 'input', target: 'draft-7' });
@@ -9,6 +10,6 @@ function written(schema: z.ZodType, title: string): string {
 }
 
 /** The text of lessons/lesson.schema.json. */
-export const jsonSchema = (): string => written(lessonSchema, 'A lesson of turnsheet');
+export const jsonSchema = (): string => written(formatOf(USUAL_STEP).lesson, 'A lesson of turnsheet');
 /** The text of lessons/course.schema.json. */
 export const courseJsonSchema = (): string => written(courseSchema, 'A course of turnsheet');

@@ -1,27 +1,19 @@
 /** What a lesson promises as a whole, held against its cases: nothing is listed twice, nothing promised is missing. */
 
 import { lengthOf, writeTurns } from '../cube/turns.ts';
-import { isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
-import { CASES, caseOf, casesOf, type Family } from '../steps/pair/cases.ts';
-import { setUpFor } from '../steps/pair/set-up-for.ts';
-import { SLOTS } from '../steps/pair/slots.ts';
+import type { Subject } from '../steps/subject.ts';
 import { joined } from '../text/likely.ts';
 import type { Lesson, LessonClaim } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import type { ProvedCase, ProvedPart } from './proved.ts';
 import { positionAt } from './source.ts';
 
-const caseText = ({ address }: ProvedCase): string => writeAddress(caseOf(address));
-
-/** Cases of the families that the lesson does not have; the solved pair is none that can be taught. */
-function missingCases(families: readonly Family[], cases: readonly ProvedCase[]): string[] {
-  const there = new Set(cases.map(caseText));
-  const all = families.flatMap((family) =>
-    casesOf(family)
-      .filter((a) => !isSolvedAddress(a))
-      .map(writeAddress),
-  );
-  return all.filter((text) => !there.has(text));
+/** Cases of the families that the lesson does not have, by address; undefined if one has too many to be listed. */
+function missingCases({ step, families }: Lesson, cases: readonly ProvedCase[]): Subject[] | undefined {
+  const there = new Set(cases.map(({ subject }) => subject.caseAddress));
+  const all = families.map(step.cases);
+  if (all.includes(undefined)) return undefined;
+  return all.flatMap((of) => of ?? []).filter(({ caseAddress }) => !there.has(caseAddress));
 }
 
 /** The same case, seen from another side or after a turn of U, is the same case. */
@@ -30,11 +22,11 @@ export function casesTwice(parts: readonly ProvedPart[], lesson: Lesson): Proble
   const problems: Problem[] = [];
   for (const { part, cases } of parts) {
     for (const one of cases) {
-      const before = first.get(caseText(one));
-      if (!before) first.set(caseText(one), one);
+      const before = first.get(one.subject.caseAddress);
+      if (!before) first.set(one.subject.caseAddress, one);
       else if (!part.again) {
         const line = positionAt(lesson.source, before.case.span.start).line;
-        const otherSide = before.case.slot === one.case.slot ? '' : ', seen from another side';
+        const otherSide = before.subject.side === one.subject.side ? '' : ', seen from another side';
         const message = `case ${one.case.number} is case ${before.case.number} again (line ${line})${otherSide}`;
         const hint = 'take one out, or put it under a heading with again: true';
         problems.push({ code: 'case-twice', span: one.case.span, message, hint });
@@ -43,6 +35,14 @@ export function casesTwice(parts: readonly ProvedPart[], lesson: Lesson): Proble
   }
   return problems;
 }
+
+/** Names of cases that speak of another part of the cube. */
+export const misnamed = (cases: readonly ProvedCase[], { step }: Lesson): Problem[] =>
+  cases.flatMap(({ case: { name }, subject }) => {
+    const said = name?.phrases.map((p) => ('text' in p ? p.text : '')).join(' ');
+    const wrong = said === undefined ? undefined : step.lesson.misnamed(said, subject);
+    return wrong ? [{ code: 'name-elsewhere', span: name!.span, ...wrong }] : [];
+  });
 
 /** Headings with nothing below them. */
 export const emptyParts = ({ parts }: Lesson): Problem[] =>
@@ -74,17 +74,19 @@ function broken(claim: LessonClaim, lesson: Lesson, cases: readonly ProvedCase[]
   switch (claim.claim) {
     case 'cases': {
       if (claim.is !== 'all') return undefined;
-      const missing = missingCases(lesson.families, cases);
-      if (missing.length === 0) return undefined;
-      const setUp = setUpOf(missing[0]!);
-      const more =
-        missing.length > 6 ? `${missing.slice(0, 6).join(', ')} and ${missing.length - 6} more` : joined(missing);
+      const missing = missingCases(lesson, cases);
+      if (!missing) {
+        const message = `${joined(lesson.families)}: there are too many cases for all to be here`;
+        return { code: 'claim-cases', message, hint: 'claim cases: selection' };
+      }
+      const [first] = missing;
+      if (!first) return undefined;
+      const named = missing.slice(0, 6).map(({ address }) => address);
+      const more = missing.length > 6 ? `${named.join(', ')} and ${missing.length - 6} more` : joined(named);
       const message = `not all cases of ${joined(lesson.families)} are here: ${more} missing`;
-      return {
-        code: 'claim-cases',
-        message,
-        hint: `add them (the first by setup: ${setUp}), or claim cases: selection`,
-      };
+      const setUp = writeTurns(lesson.step.setUp(first, []));
+      const hint = `add them (the first by setup: ${setUp}), or claim cases: selection`;
+      return { code: 'claim-cases', message, hint };
     }
     case 'turns': {
       const longer = solutionsNamed(cases, lesson, ({ solution }) => lengthOf(solution.turns) > claim.most);
@@ -101,29 +103,12 @@ function broken(claim: LessonClaim, lesson: Lesson, cases: readonly ProvedCase[]
       const message = `the cube is turned in solution ${turning}`;
       return { code: 'claim-rotations', message, hint: 'write it without x, y and z, or take the claim out' };
     }
-    case 'slots': {
-      const shown = SLOTS.filter((s) => cases.some((c) => c.case.slot === s));
-      const lacking = claim.slots.filter((s) => !shown.includes(s));
-      const extra = shown.filter((s) => !claim.slots.includes(s));
-      if (lacking.length === 0 && extra.length === 0) return undefined;
-      const parts = [
-        ...(lacking.length > 0 ? [`no pair of slot ${joined(lacking)} is shown`] : []),
-        ...(extra.length > 0 ? [`pairs of slot ${joined(extra)} are shown too`] : []),
-      ];
-      return { code: 'claim-slots', message: joined(parts), hint: `add cases, or claim slots: [${shown.join(', ')}]` };
-    }
-    case 'kept': {
-      const opening = cases.filter((c) => c.case.open.length > 0).map((c) => `case ${c.case.number}`);
-      if (opening.length === 0) return undefined;
-      const message = `a further slot is open in ${joined(opening)}`;
-      return { code: 'claim-kept', message, hint: 'take "open" out there, or take the claim out' };
-    }
+    case 'own':
+      return lesson.step.lesson.broken(
+        claim.promise,
+        cases.map(({ case: { number }, subject }) => ({ number, subject })),
+      );
   }
-}
-
-function setUpOf(caseAddress: string): string {
-  const address = CASES.find((a) => writeAddress(a) === caseAddress)!;
-  return writeTurns(setUpFor(address, 'FR', []));
 }
 
 export function brokenClaims(lesson: Lesson, cases: readonly ProvedCase[]): Problem[] {

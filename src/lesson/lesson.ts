@@ -5,8 +5,10 @@ import type { HandModel } from '../cube/search/hands.ts';
 import type { TriggerList } from '../cube/triggers.ts';
 import type { Turn, WideSpelling } from '../cube/turns.ts';
 import type { Rule } from '../rules/rules.ts';
-import type { Family } from '../steps/pair/cases.ts';
+import type { OwnPromise } from '../steps/lesson-part.ts';
 import type { Slot } from '../steps/pair/slots.ts';
+import type { Step } from '../steps/step.ts';
+import type { Where } from '../steps/subject.ts';
 import type { LeadingHand } from './leading-hand.ts';
 import type { PracticeRequest } from './practice.ts';
 import type { Span } from './problem.ts';
@@ -41,18 +43,15 @@ export interface Solution {
   readonly span: Span;
 }
 
-export interface Case {
+/** What is written of a case, or said of it by an address. */
+interface CaseSaid {
   /** From 1, in the order of the file; what is printed. */
   readonly number: number;
   readonly name: TextLine | undefined;
   readonly hold: Hold;
   /** The colours of the viewer's faces in that hold. */
   readonly colours: FaceColours;
-  readonly slot: Slot;
-  readonly open: readonly Slot[];
-  readonly setup: readonly Turn[];
-  /** Made by the tool for an address, not written by the coach. */
-  readonly made: boolean;
+  readonly where: Where;
   readonly setupSpan: Span;
   /** None: the panel has a line to write on. */
   readonly solutions: readonly Solution[];
@@ -60,13 +59,29 @@ export interface Case {
   readonly span: Span;
 }
 
+/** A case as read, with the solutions that are listed. */
+export interface CaseRead extends CaseSaid {
+  /** Turns that bring it about, or its address as it is for the right hand: completing the case makes turns for it. */
+  readonly from: { readonly setup: readonly Turn[] } | { readonly address: string };
+  /** All its solutions could be read. */
+  readonly isWhole: boolean;
+}
+
+/** A case with a set-up, and with the solutions that were chosen for it. */
+export interface Case extends CaseSaid {
+  readonly slot: Slot;
+  readonly open: readonly Slot[];
+  readonly setup: readonly Turn[];
+  /** Made by the tool for an address, not written by the coach. */
+  readonly made: boolean;
+}
+
 /** What the lesson promises as a whole, each with its place. */
 export type LessonClaim = { readonly span: Span } & (
   | { readonly claim: 'cases'; readonly is: 'all' | 'selection' }
   | { readonly claim: 'turns'; readonly most: number }
   | { readonly claim: 'rotations' }
-  | { readonly claim: 'slots'; readonly slots: readonly Slot[] }
-  | { readonly claim: 'kept' }
+  | { readonly claim: 'own'; readonly promise: OwnPromise }
 );
 
 export interface LessonRule {
@@ -86,7 +101,7 @@ export interface Part {
   /** Its cases were listed before. */
   readonly again: boolean;
   readonly text: Prose;
-  readonly cases: readonly Case[];
+  readonly cases: readonly CaseRead[];
   readonly span: Span;
 }
 
@@ -97,6 +112,7 @@ export interface Lesson {
   readonly club: TextLine | undefined;
   readonly course: TextLine | undefined;
   readonly audience: TextLine | undefined;
+  readonly step: Step;
   readonly language: 'en';
   /** The colours of the cubes, held one fixed way. */
   readonly scheme: FaceColours;
@@ -110,9 +126,13 @@ export interface Lesson {
   /** Ours, and those of the club in their place or beside them. */
   readonly triggers: TriggerList;
   readonly hands: HandModel;
+  /** How solutions are chosen for cases that list none; not at all if undefined. */
+  readonly choose: 'easiest' | 'shortest' | undefined;
+  /** Whether a shortest solution is added where none is listed. */
+  readonly addShortest: boolean;
   readonly claims: readonly LessonClaim[];
   /** Empty where the lesson names none. */
-  readonly families: readonly Family[];
+  readonly families: readonly string[];
   /** Where they are named. */
   readonly familySpan: Span;
   /** In the order in which they apply. */

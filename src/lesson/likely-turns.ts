@@ -5,9 +5,9 @@ import type { Goal } from '../cube/goal.ts';
 import { type Change, mendsOf } from '../cube/mend.ts';
 import { prove } from '../cube/solves.ts';
 import { type Turn, turnOf, writeTurns } from '../cube/turns.ts';
-import { type Family, familyOf } from '../steps/pair/cases.ts';
-import { doSetUp, type SetUp } from '../steps/pair/set-up.ts';
-import type { Case } from './lesson.ts';
+import { isFault } from '../steps/step.ts';
+import type { Subject } from '../steps/subject.ts';
+import type { Case, Lesson } from './lesson.ts';
 
 /** Hints are read by people: three are a choice, more a riddle. */
 const MOST = 3;
@@ -55,26 +55,26 @@ export function likelySolution(cube: Cube, goal: Goal, turns: readonly Turn[]): 
  * What a set-up was likely meant to be: capitals, or a change of one turn, after which all of the case's solutions solve.
  * Failing that, one that gives a case of the families.
  */
-export function likelySetup(c: Case, families: readonly Family[]): string | undefined {
-  const caseOf = (turns: readonly Turn[]): SetUp | undefined => {
-    const setUp = doSetUp(turns, c.slot, c.open);
-    if ('fault' in setUp) return undefined;
-    return families.length === 0 || families.includes(familyOf(setUp.address)) ? setUp : undefined;
+export function likelySetup(c: Case, { step, families }: Pick<Lesson, 'step' | 'families'>): string | undefined {
+  const caseOf = (turns: readonly Turn[]): Subject | undefined => {
+    const subject = step.after(turns, c.where);
+    if (isFault(subject)) return undefined;
+    return families.length === 0 || families.includes(subject.family) ? subject : undefined;
   };
   const capitals = inCapitals(c.setup);
   const inCapital = capitals && caseOf(capitals);
   if (inCapital) {
-    const use = isServed(inCapital, c) ? 'which the solutions solve' : `a case of ${familyOf(inCapital.address)}`;
+    const use = isServed(inCapital, c) ? 'which the solutions solve' : `a case of ${inCapital.family}`;
     return choice([`${capitalsSaid(capitals)}, ${use}`]);
   }
   const served = mendsOf(c.setup, (turns) => isServed(caseOf(turns), c), MOST);
   if (served.length > 0) return choice(served.map((change) => `${saidOf(change)}, which the solutions solve`));
   const fitting = mendsOf(c.setup, (turns) => caseOf(turns) !== undefined, MOST);
   if (fitting.length === 0) return undefined;
-  return choice(fitting.map((change) => `${saidOf(change)}, a case of ${familyOf(caseOf(change.turns)!.address)}`));
+  return choice(fitting.map((change) => `${saidOf(change)}, a case of ${caseOf(change.turns)!.family}`));
 }
 
-const isServed = (setUp: SetUp | undefined, { solutions }: Case): boolean =>
-  setUp !== undefined &&
+const isServed = (subject: Subject | undefined, { solutions }: Case): boolean =>
+  subject !== undefined &&
   solutions.length > 0 &&
-  solutions.every(({ turns }) => prove(setUp.cube, turns, setUp.goal).verdict === 'solves');
+  solutions.every(({ turns }) => prove(subject.cube, turns, subject.goal).verdict === 'solves');

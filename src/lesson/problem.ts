@@ -1,17 +1,10 @@
 /**
  * Problems: what is wrong with a lesson, as values. They carry offsets into the source; line, column and the line itself
- * are added where they are shown (source.ts). The list of codes is closed.
+ * are added where they are shown (source.ts). The list of codes is closed but for those that a step tells of.
  */
-
-export type Severity = 'error' | 'warning' | 'hint';
-
-interface Kind {
-  readonly severity: Severity;
-  /** What leads to it, for the page of problems. */
-  readonly cause: string;
-  /** What to do about it. */
-  readonly remedy: string;
-}
+import type { Told } from '../steps/lesson-part.ts';
+import { steps } from '../steps/steps.ts';
+import type { ProblemKind, Severity } from '../text/problem-kind.ts';
 
 export const PROBLEM_KINDS = {
   'file-unreadable': {
@@ -175,11 +168,6 @@ export const PROBLEM_KINDS = {
     cause: 'A colour stands at two faces of the scheme.',
     remedy: 'Give each face a colour of its own.',
   },
-  'slot-open': {
-    severity: 'error',
-    cause: "The pair's own slot is listed as open; it always is.",
-    remedy: 'List only other slots, or leave the key out.',
-  },
   'setup-rotates': {
     severity: 'error',
     cause: 'The set-up leaves the cube with another colour down.',
@@ -245,16 +233,6 @@ export const PROBLEM_KINDS = {
     severity: 'error',
     cause: 'The lesson claims that no solution turns the cube, and one does.',
     remedy: 'Write it without x, y and z, or take the claim out.',
-  },
-  'claim-slots': {
-    severity: 'error',
-    cause: 'The own slots of the pairs shown are not those that the lesson claims.',
-    remedy: 'Add cases in the missing slots, or claim the slots that are there.',
-  },
-  'claim-kept': {
-    severity: 'error',
-    cause: 'The lesson claims to keep every slot it can, and a case opens one.',
-    remedy: 'Take "open" out of the case, or take the claim out.',
   },
   'solution-fails': {
     severity: 'error',
@@ -391,9 +369,14 @@ export const PROBLEM_KINDS = {
     cause: 'A student of a roster would have the cross and front colour opposite each other, or the same.',
     remedy: 'Choose another front colour.',
   },
-} as const satisfies Record<string, Kind>;
+} as const satisfies Record<string, ProblemKind>;
 
-export type ProblemCode = keyof typeof PROBLEM_KINDS;
+/** Or one that a step tells of. */
+export type ProblemCode = keyof typeof PROBLEM_KINDS | (string & Record<never, never>);
+
+/** All there are, those of the steps last. */
+export const problemKinds = (): Readonly<Record<string, ProblemKind>> =>
+  Object.assign({}, PROBLEM_KINDS, ...steps().map(({ lesson }) => lesson.problems));
 
 /** Offsets into the source, in UTF-16 units; the end is not part of it. */
 export interface Span {
@@ -410,4 +393,7 @@ export interface Problem {
   readonly hint: string;
 }
 
-export const severityOf = (problem: Problem): Severity => PROBLEM_KINDS[problem.code].severity;
+/** What a step tells of, at its place. */
+export const problemOf = ({ code, message, hint }: Told, span: Span): Problem => ({ code, span, message, hint });
+
+export const severityOf = ({ code }: Problem): Severity => problemKinds()[code]!.severity;

@@ -1,77 +1,59 @@
 /** What the prover finds wrong, in the words of a coach. */
 
 import { type Proof, prove } from '../cube/solves.ts';
-import type { Place } from '../cube/spots.ts';
 import { writeTurns } from '../cube/turns.ts';
-import { isSolvedAddress } from '../steps/pair/address.ts';
-import { type Family, familyOf } from '../steps/pair/cases.ts';
-import { doSetUp, type SetUp, type SetUpFault } from '../steps/pair/set-up.ts';
-import { SLOTS, type Slot, slotOfPlace } from '../steps/pair/slots.ts';
-import { joined, listed } from '../text/likely.ts';
-import type { Case, Solution } from './lesson.ts';
+import { isFault, type SetUpFault } from '../steps/step.ts';
+import { stepOf } from '../steps/steps.ts';
+import type { Subject } from '../steps/subject.ts';
+import { listed } from '../text/likely.ts';
+import type { Case, Lesson, Solution } from './lesson.ts';
 import { likelySetup, likelySolution } from './likely-turns.ts';
 import type { Problem } from './problem.ts';
 
-/** "the pair, slot BR and the cross at DR": what places that are not home have in common. */
-function unsolvedIn(broken: readonly Place[], own: Slot): string {
-  const of = (slot: Slot): Place[] => broken.filter((place) => slotOfPlace(place) === slot);
-  const pair = of(own);
-  const cross = broken.filter((place) => slotOfPlace(place) === undefined);
-  return joined([
-    ...(pair.length === 2 ? ['the pair'] : pair.map((place) => `the pair's ${place.length === 3 ? 'corner' : 'edge'}`)),
-    ...SLOTS.filter((slot) => slot !== own && of(slot).length > 0).map((slot) => `slot ${slot}`),
-    ...(cross.length > 0 ? [`the cross at ${joined(cross)}`] : []),
-  ]);
-}
-
-/** Another slot whose pair the set-up and the solutions are about. */
-function likelySlot(c: Case, families: readonly Family[]): string | undefined {
-  const slot = SLOTS.find((other) => {
-    const setUp = other === c.slot ? undefined : doSetUp(c.setup, other, c.open);
-    if (!setUp || 'fault' in setUp || (families.length > 0 && !families.includes(familyOf(setUp.address))))
+/** Another place on the cube that the set-up and the solutions are about. */
+function likelyWhere(c: Case, { step, families }: Lesson): string | undefined {
+  const found = step.lesson.likelyWhere(c.where).find(({ where }) => {
+    const subject = step.after(c.setup, where);
+    if (isFault(subject) || subject.isSolved || (families.length > 0 && !families.includes(subject.family)))
       return false;
-    if (isSolvedAddress(setUp.address)) return false;
-    return c.solutions.every(({ turns }) => prove(setUp.cube, turns, setUp.goal).verdict === 'solves');
+    return c.solutions.every(({ turns }) => prove(subject.cube, turns, subject.goal).verdict === 'solves');
   });
-  return slot && `the set-up and the solutions are about the pair of slot ${slot}: write slot: ${slot}`;
+  return found && `the set-up and the solutions are about ${found.said}: write ${found.write}`;
 }
 
-export function setupProblem(c: Case, found: SetUpFault, families: readonly Family[]): Problem {
+export function setupProblem(c: Case, found: SetUpFault, lesson: Lesson): Problem {
+  const said = lesson.step.lesson;
   const span = c.setupSpan;
-  const likely = likelySlot(c, families) ?? likelySetup(c, families);
+  const likely = likelyWhere(c, lesson) ?? likelySetup(c, lesson);
   switch (found.fault) {
     case 'rotates': {
       const message = `the set-up ends with ${c.colours[found.down]} down instead of ${c.colours.D}`;
       const hint = likely ?? "turn the cube back at its end, or leave the rotation out; y, y' and y2 are fine";
       return { code: 'setup-rotates', span, message, hint };
     }
-    case 'hides-pair': {
-      const message = `after the set-up the edge of slot ${c.slot} is in the bottom layer`;
-      return { code: 'setup-hides-pair', span, message, hint: likely ?? 'mend it so that the cross is whole' };
+    case 'hides': {
+      const { message, hint } = said.hidden(c.where);
+      return { code: 'setup-hides-pair', span, message, hint: likely ?? hint };
     }
     case 'breaks-base': {
       const { broken } = found;
-      const message = `the set-up leaves unsolved what it should keep: ${unsolvedIn(broken, c.slot)}`;
-      const slots = SLOTS.filter((s) => broken.some((place) => slotOfPlace(place) === s));
-      const isCross = broken.some((place) => slotOfPlace(place) === undefined);
-      const opened = slots.length > 1 ? 'these slots are' : 'this slot is';
-      const otherwise = isCross
-        ? 'look for a turn that is missing or the wrong way round'
-        : `mend it, or say that ${opened} open: open: ${slots.length > 1 ? `[${slots.join(', ')}]` : slots[0]}`;
+      const message = `the set-up leaves unsolved what it should keep: ${said.unsolvedSaid(broken, c.where)}`;
+      const excuse = said.excusing(broken);
+      const otherwise = excuse ? `mend it, or ${excuse}` : 'look for a turn that is missing or the wrong way round';
       return { code: 'setup-breaks-base', span, message, hint: likely ?? otherwise };
     }
   }
 }
 
-export function otherFamily(c: Case, family: Family, wanted: readonly Family[]): Problem {
+export function otherFamily(c: Case, { family }: Subject, lesson: Lesson): Problem {
   const hint =
-    likelySlot(c, wanted) ?? likelySetup(c, wanted) ?? `mend the set-up, or write family: ${family} if all cases are`;
-  const message = `the set-up gives a case of ${family}; this lesson is about ${listed(wanted)}`;
+    likelyWhere(c, lesson) ?? likelySetup(c, lesson) ?? `mend the set-up, or write family: ${family} if all cases are`;
+  const message = `the set-up gives a case of ${family}; this lesson is about ${listed(lesson.families)}`;
   return { code: 'setup-other-family', span: c.setupSpan, message, hint };
 }
 
 /** Solutions that all fail, and solve when done one after the other: one solution written as a list. */
-export function inPieces(c: Case, { cube, goal }: SetUp, proofs: readonly Proof[]): Problem | undefined {
+export function inPieces(c: Case, { cube, goal }: Subject, proofs: readonly Proof[]): Problem | undefined {
   if (proofs.length < 2 || proofs.some((p) => p.verdict === 'solves')) return undefined;
   const whole = c.solutions.flatMap((s) => s.turns);
   if (prove(cube, whole, goal).verdict === 'fails') return undefined;
@@ -81,18 +63,19 @@ export function inPieces(c: Case, { cube, goal }: SetUp, proofs: readonly Proof[
 }
 
 /** How far the turns kept whole what they should. */
-function wholeUntil({ turns }: Solution, { baseLastWhole }: Proof): string {
-  if (baseLastWhole === turns.length) return 'cross and kept slots are whole';
-  if (baseLastWhole === 0) return 'cross and kept slots are never whole after the first turn';
-  return `cross and kept slots were last whole after turn ${baseLastWhole}, before ${turns[baseLastWhole]!.text}`;
+function wholeUntil({ turns }: Solution, { baseLastWhole }: Proof, base: string): string {
+  if (baseLastWhole === turns.length) return `${base} are whole`;
+  if (baseLastWhole === 0) return `${base} are never whole after the first turn`;
+  return `${base} were last whole after turn ${baseLastWhole}, before ${turns[baseLastWhole]!.text}`;
 }
 
-export function failing(solution: Solution, proof: Proof, { cube, goal }: SetUp): Problem {
+export function failing(solution: Solution, proof: Proof, { cube, goal, where, ...subject }: Subject): Problem {
+  const { unsolvedSaid, baseSaid } = stepOf(subject).lesson;
   const likely = likelySolution(cube, goal, solution.turns);
   return {
     code: 'solution-fails',
     span: solution.span,
-    message: `the solution leaves ${unsolvedIn(proof.broken, goal.slot)} unsolved; ${wholeUntil(solution, proof)}`,
+    message: `the solution leaves ${unsolvedSaid(proof.broken, where)} unsolved; ${wholeUntil(solution, proof, baseSaid)}`,
     hint: likely ?? 'no change of a single turn mends it: check it against the set-up, and the set-up itself',
   };
 }

@@ -2,11 +2,9 @@
 
 import { type Proof, prove } from '../cube/solves.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
-import { familyOf } from '../steps/pair/cases.ts';
 import { type Phases, phasesOf } from '../steps/pair/phases.ts';
-import { shortestLength } from '../steps/pair/search/find.ts';
-import { doSetUp } from '../steps/pair/set-up.ts';
-import { pairSubject } from '../steps/pair/subject.ts';
+import { asPair } from '../steps/pair/subject.ts';
+import { isFault, type Step } from '../steps/step.ts';
 import type { Subject } from '../steps/subject.ts';
 import { addressFields, goalFields, ownFields, setUpFields } from './case-claim.ts';
 import type { SolutionClaim } from './claim.ts';
@@ -16,34 +14,31 @@ import type { Problem } from './problem.ts';
 import { failing, inPieces, otherFamily, setupProblem } from './proof-problems.ts';
 import type { ProvedCase } from './proved.ts';
 
-/** A case whose base is whole never comes near it; a search stopped there is told as not proved. */
-const MOST_NODES = 50_000_000;
-
 /**
  * Does the set-up and every solution. What is wrong is added to `problems`; undefined if the set-up gives no case.
  * `sheet` tells claims of a further sheet from those of the handout: `rules:3.1`.
  */
 export function proveCase(c: Case, lesson: Lesson, problems: Problem[], sheet = ''): ProvedCase | undefined {
-  const setUp = doSetUp(c.setup, c.slot, c.open);
-  if ('fault' in setUp) {
-    problems.push(setupProblem(c, setUp, lesson.families));
+  const { step, families } = lesson;
+  const done = step.after(c.setup, c.where);
+  if (isFault(done)) {
+    problems.push(setupProblem(c, done, lesson));
     return undefined;
   }
-  const { cube, address, goal } = setUp;
-  const family = familyOf(address);
-  const strays = lesson.families.length > 0 && !lesson.families.includes(family);
-  if (strays) problems.push(otherFamily(c, family, lesson.families));
-  const fewest = c.solutions.length > 0 ? shortestLength(cube, goal, { nodes: MOST_NODES }) : undefined;
+  const subject = asPair(done);
+  const { cube, at: address, goal, family } = subject;
+  const strays = families.length > 0 && !families.includes(family);
+  if (strays) problems.push(otherFamily(c, subject, lesson));
+  const fewest = c.solutions.length > 0 ? step.shortest(subject) : undefined;
   const proofs = c.solutions.map((solution) => prove(cube, solution.turns, goal));
-  const pieces = inPieces(c, setUp, proofs);
+  const pieces = inPieces(c, subject, proofs);
   // With a set-up of another family the solutions cannot but fail: only the set-up is told.
   if (pieces) problems.push(pieces);
   else if (!strays) {
     c.solutions.forEach((solution, i) => {
-      if (proofs[i]!.verdict === 'fails') problems.push(failing(solution, proofs[i]!, setUp));
+      if (proofs[i]!.verdict === 'fails') problems.push(failing(solution, proofs[i]!, subject));
     });
   }
-  const subject = pairSubject(address, { slot: c.slot, open: c.open }, cube);
   const solutions = c.solutions.map((solution, i) => {
     const proof = proofs[i]!;
     const phases = proof.verdict === 'solves' ? phasesOf(cube, solution.turns, goal, lesson.triggers) : undefined;
@@ -56,7 +51,7 @@ interface Proved {
   readonly subject: Subject;
   readonly proof: Proof;
   readonly phases: Phases | undefined;
-  readonly fewest: ReturnType<typeof shortestLength>;
+  readonly fewest: ReturnType<Step['shortest']>;
   readonly sheet: string;
 }
 

@@ -13,9 +13,9 @@ import {
   proveTable,
 } from '../rules/rules.ts';
 import { type Address, writeAddress } from '../steps/pair/address.ts';
+import type { Family } from '../steps/pair/cases.ts';
 import { setUpFor } from '../steps/pair/set-up-for.ts';
 import type { Slot } from '../steps/pair/slots.ts';
-import { USUAL_STEP } from '../steps/steps.ts';
 import { joined } from '../text/likely.ts';
 import type { RuleClaim } from './claim.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
@@ -76,10 +76,10 @@ const claimOf = (lesson: Lesson, { number, rule, span }: LessonRule, proved: Pro
   kind: 'rule',
   file: lesson.source.file,
   line: positionAt(lesson.source, span.start).line,
-  families: lesson.families,
+  families: lesson.families as Family[],
   ...ruleSaid(rule),
   ...ruleFacts(proved),
-  step: USUAL_STEP.name,
+  step: lesson.step.name,
   number,
 });
 
@@ -193,7 +193,7 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
     };
   }
   const table = proveTable(
-    lesson.families,
+    lesson.families as Family[],
     lesson.rules.map(({ rule }) => rule),
     lesson.hand === 'left' ? 'FL' : 'FR',
   );

@@ -1,11 +1,10 @@
 /** Lesson -> ProvedLesson: every set-up and every solution is done on the cube, every rule held against every sighting. */
 import { createHash } from 'node:crypto';
-import { writeAddress } from '../steps/pair/address.ts';
-import { caseOf } from '../steps/pair/cases.ts';
+import { USUAL_STEP } from '../steps/steps.ts';
 import type { RuleClaim, SolutionClaim } from './claim.ts';
+import { completed } from './complete.ts';
 import type { Lesson, LessonClaim } from './lesson.ts';
-import { brokenClaims, casesTwice, emptyParts } from './lesson-claims.ts';
-import { misnamed } from './misnamed.ts';
+import { brokenClaims, casesTwice, emptyParts, misnamed } from './lesson-claims.ts';
 import { type Problem, severityOf } from './problem.ts';
 import { proveCase } from './prove-case.ts';
 import { type ProvedPlan, planProblems, provePlan } from './prove-plan.ts';
@@ -29,7 +28,7 @@ export class ProvedLesson {
     this.lesson = lesson;
     this.parts = parts;
     this.rules = rules;
-    this.edition = editionOf(lesson);
+    this.edition = editionOf(lesson, parts);
   }
 
   static isProved(value: object): value is ProvedLesson {
@@ -49,7 +48,7 @@ export class ProvedLesson {
 
   /** How many different cases are shown: one seen from four sides counts once. */
   get differentCases(): number {
-    return new Set(this.cases.map((c) => writeAddress(caseOf(c.address)))).size;
+    return new Set(this.cases.map(({ subject }) => subject.caseAddress)).size;
   }
 
   /** Of its solutions; those of its rules stand with them. */
@@ -62,30 +61,34 @@ export class ProvedLesson {
    * give a case, failing ones among them.
    */
   static prove({ lesson: read, problems: whileReading }: { lesson: Lesson; problems: readonly Problem[] }): Outcome {
-    const wrong = wrongFamily(read);
+    const parts = read.parts.map((part) => ({ part, cases: part.cases.map((c) => completed(c, read)) }));
+    const wrong = wrongFamily(
+      read,
+      parts.flatMap(({ cases }) => cases),
+    );
     // What follows from the wrong family is not told: the set-ups are held to the one meant, and nothing else is.
     const lesson = wrong ? { ...read, families: wrong.meant, rules: [], claims: notOfFamily(read) } : read;
     const problems: Problem[] = [...whileReading, ...(wrong ? [wrong.problem] : [])];
     // A lesson that could not be read whole would seem to break promises that it keeps.
     const isWhole = whileReading.every((p) => severityOf(p) !== 'error');
-    const parts = lesson.parts.map((part) => ({
+    const proved = parts.map(({ part, cases }) => ({
       part,
-      cases: part.cases.map((c) => proveCase(c, lesson, problems)).filter((c) => c !== undefined),
+      cases: cases.map((c) => proveCase(c, lesson, problems)).filter((c) => c !== undefined),
     }));
     const rules = proveRules(lesson, isWhole);
-    const claims = claimsOf(parts, rules.proved);
+    const claims = claimsOf(proved, rules.proved);
     const ruleClaims = (rules.proved?.rules ?? []).map(({ claim }) => claim);
-    const cases = parts.flatMap((p) => p.cases);
+    const cases = proved.flatMap((p) => p.cases);
     problems.push(
-      ...casesTwice(parts, lesson),
-      ...misnamed(cases),
+      ...casesTwice(proved, lesson),
+      ...misnamed(cases, lesson),
       ...emptyParts(lesson),
       ...rules.problems,
       ...planProblems(lesson),
     );
     if (isWhole) problems.push(...brokenClaims(lesson, cases));
     if (problems.some(isError)) return { proved: undefined, claims, ruleClaims, problems };
-    return { proved: new ProvedLesson(lesson, parts, rules.proved), claims, ruleClaims, problems };
+    return { proved: new ProvedLesson(lesson, proved, rules.proved), claims, ruleClaims, problems };
   }
 }
 
@@ -109,15 +112,21 @@ const claimsOf = (parts: readonly ProvedPart[], rules: ProvedRules | undefined):
     }),
   );
 
-/** Keys of a lesson that say where things stand in its file. */
-const PLACES: ReadonlySet<string> = new Set(['span', 'setupSpan', 'familySpan']);
+/** Keys of a lesson that say where things stand, in its file or for the engine: what is printed is in others. */
+const PLACES: ReadonlySet<string> = new Set(['span', 'setupSpan', 'familySpan', 'where']);
 
-/** Of what is printed, not of how the file spells it: comments and spaces do not make another edition. */
-function editionOf(lesson: Lesson): string {
-  // Papers have codes of their own: another seed does not make another handout.
-  const { source: _, practice: __, ...said } = lesson;
+/**
+ * Of what is printed, not of how the file spells it: comments and spaces do not make another edition, nor does an address
+ * in place of the set-up that is made for it.
+ */
+function editionOf(lesson: Lesson, proved: readonly ProvedPart[]): string {
+  // Papers have codes of their own: another seed does not make another handout. The usual step goes without saying.
+  const { source: _, practice: __, choose: ___, addShortest: ____, step, ...said } = lesson;
+  const named = step === USUAL_STEP ? {} : { step: step.name };
+  const claims = said.claims.map((claim) => (claim.claim === 'own' ? claim.promise : claim));
+  const parts = proved.map(({ part, cases }) => ({ ...part, cases: cases.map((c) => c.case) }));
   const digest = createHash('sha256')
-    .update(JSON.stringify(said, (key, value) => (PLACES.has(key) ? undefined : value)))
+    .update(JSON.stringify({ ...named, ...said, claims, parts }, (key, value) => (PLACES.has(key) ? undefined : value)))
     .digest('hex');
   return `${digest.slice(0, 4)}-${digest.slice(4, 8)}`;
 }

@@ -1,19 +1,15 @@
 /** Reading the list of cases and the headings between them. */
 
 import type { FaceColours } from '../cube/colours.ts';
-import type { HandModel } from '../cube/search/hands.ts';
-import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
-import { type Address, isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
-import { casesOf, familyOf } from '../steps/pair/cases.ts';
-import { doSetUp } from '../steps/pair/set-up.ts';
-import { setUpFor } from '../steps/pair/set-up-for.ts';
+import { writeTurns } from '../cube/turns.ts';
+import type { OwnFields } from '../steps/lesson-part.ts';
+import type { Subject, Where } from '../steps/subject.ts';
 import { likelyWord } from '../text/likely.ts';
-import { type Choice, chosenSolution } from './choose.ts';
-import { formatProblems } from './format-problems.ts';
-import type { Case, Part, Solution } from './lesson.ts';
-import type { Problem } from './problem.ts';
+import { formatProblems, tablesOf } from './format-problems.ts';
+import type { CaseRead, Part, Solution } from './lesson.ts';
+import { type Problem, problemOf } from './problem.ts';
 import { addressAt, type Held, holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
-import { type CaseFile, caseSchema, type EveryFile, everySchema, partSchema } from './schema.ts';
+import { type CaseFile, type EveryFile, partSchema } from './schema.ts';
 import { isOnMendedLine, type Path, spanAt } from './yaml-text.ts';
 
 /** What the cases of a lesson have from it. */
@@ -21,12 +17,6 @@ interface Frame {
   readonly scheme: FaceColours;
   /** Undefined where the lesson's own hold could not be read: its cases are then read in some hold. */
   readonly held: Held | undefined;
-  /** How solutions are chosen for cases that list none; not at all if left out. */
-  readonly choose: Choice | undefined;
-  /** Whether to add a shortest solution where none is listed. */
-  readonly addShortest: boolean;
-  readonly hands: HandModel;
-  readonly withoutTurningTheCube: boolean;
 }
 
 type SolutionFile = Exclude<NonNullable<CaseFile['solutions']>, string>[number];
@@ -76,17 +66,8 @@ function solutionsTwice(solutions: readonly Solution[]): Problem[] {
   });
 }
 
-const turnsOf = (solutions: readonly Solution[]): (readonly Turn[])[] => solutions.map(({ turns }) => turns);
-
-interface WrittenSetUp {
-  readonly setup: Turn[];
-  readonly made: boolean;
-  /** That it is made for. */
-  readonly address?: Address;
-}
-
-/** The set-up as written, or made for an address. */
-function setupAt(r: Reader, path: Path, written: CaseFile, solutions: readonly Solution[]): WrittenSetUp | undefined {
+/** The set-up as written, or the address in its place. */
+function fromAt(r: Reader, path: Path, written: CaseFile, where: Where): CaseRead['from'] | undefined {
   if (written.setup !== undefined && written.address !== undefined) {
     const message = 'this case has both a set-up and an address';
     const span = spanAt(r.yaml, [...path, 'address']);
@@ -95,7 +76,7 @@ function setupAt(r: Reader, path: Path, written: CaseFile, solutions: readonly S
   }
   if (written.setup !== undefined) {
     const setup = turnsAt(r, [...path, 'setup'], written.setup);
-    return setup && { setup, made: false };
+    return setup && { setup };
   }
   if (written.address === undefined) {
     if (isOnMendedLine(r.yaml, 'setup')) return undefined;
@@ -104,97 +85,82 @@ function setupAt(r: Reader, path: Path, written: CaseFile, solutions: readonly S
     r.problems.push({ code: 'key-missing', span, message, hint: "add setup: R U' R'" });
     return undefined;
   }
-  const address = addressAt(r, [...path, 'address'], written.address);
-  if (!address) return undefined;
-  return { setup: setUpFor(address, written.slot ?? 'FR', turnsOf(solutions)), made: true, address };
+  const there = addressAt(r, [...path, 'address'], written.address, where);
+  return there && { address: there.address };
 }
 
-/** What the engine adds to the solutions that are written. */
-function added(
-  frame: Frame,
-  { slot, open, setup, setupSpan }: Pick<Case, 'slot' | 'open' | 'setup' | 'setupSpan'>,
-  written: readonly Solution[],
-): Solution[] {
-  const choice = written.length === 0 ? frame.choose : frame.addShortest ? 'shortest' : undefined;
-  const setUp = choice ? doSetUp(setup, slot, open) : undefined;
-  if (!choice || !setUp || 'fault' in setUp) return [];
-  const turns = chosenSolution(setUp, choice, frame.hands, frame.withoutTurningTheCube);
-  if (!turns || written.some((s) => lengthOf(s.turns) <= lengthOf(turns))) return [];
-  return [{ number: written.length + 1, chosen: true, turns, remark: [], span: setupSpan }];
-}
-
-function caseAt(r: Reader, path: Path, number: number, written: CaseFile, frame: Frame): Case | undefined {
+function caseAt(r: Reader, path: Path, number: number, written: CaseFile, frame: Frame): CaseRead | undefined {
   const read = solutionsAt(r, [...path, 'solutions'], written.solutions);
   const solutions = read.filter((s) => s !== undefined);
   r.problems.push(...solutionsTwice(solutions));
-  const setup = setupAt(r, path, written, solutions);
+  const wrong: Problem[] = [];
+  const where = r.format.step.lesson.whereOf(written as OwnFields, (told, ...at) =>
+    wrong.push(problemOf(told, spanAt(r.yaml, [...path, ...at]))),
+  );
+  const from = fromAt(r, path, written, where);
   const watch = proseAt(r, [...path, 'watch'], written.watch);
   const name = textLineAt(r, [...path, 'name'], written.name);
-  const slot = written.slot ?? 'FR';
-  const open = [written.open ?? []].flat();
-  const ownAt = open.indexOf(slot);
-  if (ownAt >= 0) {
-    const message = `${slot} is the pair's own slot, which is always open`;
-    const span = spanAt(r.yaml, typeof written.open === 'string' ? [...path, 'open'] : [...path, 'open', ownAt]);
-    r.problems.push({ code: 'slot-open', span, message, hint: `leave ${slot} out` });
-  }
+  r.problems.push(...wrong);
   const held = heldAt(r, path, written.hold, frame);
-  if (!setup || !held) return undefined;
-  const { made, address } = setup;
-  const setupSpan = spanAt(r.yaml, [...path, made ? 'address' : 'setup']);
-  const chosen = read.includes(undefined) ? [] : added(frame, { slot, open, setup: setup.setup, setupSpan }, solutions);
-  const all = [...solutions, ...chosen];
-  return {
-    number,
-    name,
-    ...held,
-    slot,
-    open,
-    // What was chosen is not to be given away either.
-    setup: address && chosen.length > 0 ? setUpFor(address, slot, turnsOf(all)) : setup.setup,
-    made,
-    setupSpan,
-    solutions: all,
-    watch,
-    span: spanAt(r.yaml, path),
-  };
+  if (!from || !held) return undefined;
+  const setupSpan = spanAt(r.yaml, [...path, 'address' in from ? 'address' : 'setup']);
+  const isWhole = !read.includes(undefined);
+  return { number, name, ...held, where, from, setupSpan, solutions, isWhole, watch, span: spanAt(r.yaml, path) };
 }
 
-/** A case for each of a family, or for those named; told if one is not of it. */
-function everyAt(r: Reader, path: Path, first: number, written: EveryFile, frame: Frame): Case[] {
+/** Those named, told if one is not of the family. */
+function onlyAt(r: Reader, path: Path, family: string, only: readonly string[], where: Where): Subject[] {
+  const { step } = r.format;
+  return only.flatMap((text, i) => {
+    const at = [...path, 'only', i];
+    const there = addressAt(r, at, text, where);
+    if (!there || there.family === family) return there ?? [];
+    const near = likelyWord(text, step.cases(family)?.map(({ address }) => address) ?? []);
+    const message = `${text} is a case of ${there.family}, not of ${family}`;
+    const hint = near ? `${near} was likely meant` : `take it out, or name it under every: ${there.family}`;
+    r.problems.push({ code: 'address-elsewhere', span: spanAt(r.yaml, at), message, hint });
+    return [];
+  });
+}
+
+function allOf(r: Reader, path: Path, family: string): readonly Subject[] {
+  const cases = r.format.step.cases(family);
+  if (cases) return cases;
+  const message = `${family} has too many cases to list them all`;
+  const hint = 'name some of them by address: only: [...]';
+  r.problems.push({ code: 'value-kind', span: spanAt(r.yaml, [...path, 'every']), message, hint });
+  return [];
+}
+
+/** A case for each of a family, or for those named. */
+function everyAt(r: Reader, path: Path, first: number, written: EveryFile, frame: Frame): CaseRead[] {
   const { every, only } = written;
-  const all = casesOf(every);
-  const chosen = only
-    ? only.flatMap((text, i) => {
-        const at = [...path, 'only', i];
-        const address = addressAt(r, at, text);
-        if (!address || familyOf(address) === every) return address ? [address] : [];
-        const near = likelyWord(text, all.map(writeAddress));
-        const message = `${text} is a case of ${familyOf(address)}, not of ${every}`;
-        const hint = near ? `${near} was likely meant` : `take it out, or name it under every: ${familyOf(address)}`;
-        r.problems.push({ code: 'address-elsewhere', span: spanAt(r.yaml, at), message, hint });
-        return [];
-      })
-    : all.filter((address) => !isSolvedAddress(address));
+  const where = r.format.step.lesson.whereOf(written as OwnFields, () => undefined);
+  const chosen = only ? onlyAt(r, path, every, only, where) : allOf(r, path, every);
   const held = heldAt(r, path, written.hold, frame);
   if (!held) return [];
-  const slot = written.slot ?? 'FR';
   const span = spanAt(r.yaml, path);
-  return chosen.map((address, i) => {
-    const setUp = { slot, open: [], setup: setUpFor(address, slot, []), setupSpan: span };
-    const solutions = added(frame, setUp, []);
-    const setup = setUpFor(address, slot, turnsOf(solutions));
-    return { number: first + i, name: undefined, ...held, ...setUp, setup, made: true, solutions, watch: [], span };
-  });
+  return chosen.map(({ address }, i) => ({
+    number: first + i,
+    name: undefined,
+    ...held,
+    where,
+    from: { address },
+    setupSpan: span,
+    solutions: [],
+    isWhole: true,
+    watch: [],
+    span,
+  }));
 }
 
 const has = (item: unknown, key: string): boolean => typeof item === 'object' && item !== null && key in item;
 
 /** The list of cases and headings; an item that does not fit is told and passed over. */
 export function partsAt(r: Reader, items: readonly unknown[], frame: Frame): Part[] {
-  const parts: (Omit<Part, 'cases'> & { cases: Case[] })[] = [];
+  const parts: (Omit<Part, 'cases'> & { cases: CaseRead[] })[] = [];
   let number = 0;
-  const add = (cases: readonly Case[], path: Path): void => {
+  const add = (cases: readonly CaseRead[], path: Path): void => {
     if (parts.length === 0) {
       parts.push({ heading: undefined, again: false, text: [], cases: [], span: spanAt(r.yaml, path) });
     }
@@ -202,10 +168,10 @@ export function partsAt(r: Reader, items: readonly unknown[], frame: Frame): Par
   };
   items.forEach((item, i) => {
     const path = ['cases', i];
-    const schema = has(item, 'part') ? partSchema : has(item, 'every') ? everySchema : caseSchema;
+    const schema = has(item, 'part') ? partSchema : has(item, 'every') ? r.format.every : r.format.case;
     const read = schema.safeParse(item);
     if (!read.success) {
-      r.problems.push(...formatProblems(r.yaml, read.error, path));
+      r.problems.push(...formatProblems(r.yaml, read.error, path, tablesOf(r.format)));
       number++;
     } else if ('part' in read.data) {
       const heading = textLineAt(r, [...path, 'part'], read.data.part);

@@ -1,7 +1,6 @@
 /** The `practice` key of a lesson -> what is asked of its papers. */
 
 import type { z } from 'zod';
-import { USUAL_STEP } from '../steps/steps.ts';
 import { exerciseKinds, type PracticeRequest } from './practice.ts';
 import { conditionsAt } from './read-rules.ts';
 import type { Reader } from './reader.ts';
@@ -21,7 +20,7 @@ export function practiceAt(
   const { items, words } = written;
   const { family, rule, see, hand, turns, ...own } = written.only ?? {};
   const at = (...path: (string | number)[]) => spanAt(r.yaml, ['practice', ...path]);
-  const asked = exerciseKinds(USUAL_STEP).flatMap((kind) => {
+  const asked = exerciseKinds(r.format.step).flatMap((kind) => {
     const count = (items as Readonly<Record<string, number | undefined>>)[kind] ?? 0;
     return count > 0 ? [{ kind, count, span: at('items', kind) }] : [];
   });

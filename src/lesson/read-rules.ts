@@ -12,7 +12,7 @@ import { FAMILIES } from '../steps/pair/cases.ts';
 import { likelyFamily } from '../steps/pair/family-words.ts';
 import { FEATURE_NAMES } from '../steps/pair/features.ts';
 import { joined, likelyWord, listed } from '../text/likely.ts';
-import { formatProblems } from './format-problems.ts';
+import { formatProblems, tablesOf } from './format-problems.ts';
 import type { LessonRule } from './lesson.ts';
 import { proseAt, type Reader, turnsAt } from './reader.ts';
 import { type RuleFile, ruleSchema } from './schema.ts';
@@ -133,7 +133,7 @@ function counselAt(r: Reader, path: Path, written: RuleFile, triggers: TriggerLi
 function ruleAt(r: Reader, path: Path, number: number, one: unknown, triggers: TriggerList): LessonRule | undefined {
   const parsed = ruleSchema.safeParse(one);
   if (!parsed.success) {
-    r.problems.push(...formatProblems(r.yaml, parsed.error, path));
+    r.problems.push(...formatProblems(r.yaml, parsed.error, path, tablesOf(r.format)));
     return undefined;
   }
   const when = conditionsAt(r, [...path, 'see'], parsed.data.see);

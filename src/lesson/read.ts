@@ -5,15 +5,16 @@ import { type FaceColours, isWrongScheme, readScheme, USUAL_SCHEME } from '../cu
 import { HANDS, type HandModel } from '../cube/search/hands.ts';
 import { TRIGGERS, type TriggerList } from '../cube/triggers.ts';
 import type { Turn } from '../cube/turns.ts';
-import { SLOTS } from '../steps/pair/slots.ts';
-import { formatProblems } from './format-problems.ts';
+import type { OwnFields } from '../steps/lesson-part.ts';
+import { stepNamed, USUAL_STEP } from '../steps/steps.ts';
+import { formatProblems, tablesOf } from './format-problems.ts';
 import type { ClubWords, Lesson, LessonClaim } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { partsAt } from './read-case.ts';
 import { practiceAt } from './read-practice.ts';
 import { rulesAt } from './read-rules.ts';
 import { holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
-import { lessonSchema } from './schema.ts';
+import { type Format, formatOf } from './schema.ts';
 import { positionAt, type Source } from './source.ts';
 import { isStructural } from './yaml-errors.ts';
 import { dataOf, parseYaml, spanAt, type YamlText } from './yaml-text.ts';
@@ -41,14 +42,13 @@ function wholeFileProblem(source: Source, yaml: YamlText | undefined): Problem |
 }
 
 /** The keys of a lesson, its cases and rules left to be read one by one. */
-const headSchema = lessonSchema.extend({
-  cases: z.array(z.unknown()).min(1),
-  rules: z.array(z.unknown()).min(1).optional(),
-});
-type Head = z.infer<typeof headSchema>;
+const headOf = ({ lesson }: Format) =>
+  lesson.extend({ cases: z.array(z.unknown()).min(1), rules: z.array(z.unknown()).min(1).optional() });
+type HeadSchema = ReturnType<typeof headOf>;
+type Head = z.infer<HeadSchema>;
 
 /** What of the head is right, when not all is. */
-function usableHead(data: Record<string, unknown>): Partial<Head> {
+function usableHead(data: Record<string, unknown>, headSchema: HeadSchema): Partial<Head> {
   const usable: Record<string, unknown> = {};
   for (const [key, schema] of Object.entries(headSchema.shape)) {
     const value = schema.safeParse(data[key]);
@@ -82,11 +82,9 @@ function claimsAt(r: Reader, { claims = {} }: Partial<Head>): LessonClaim[] {
   if (claims.cases) found.push({ claim: 'cases', is: claims.cases, span: span('cases') });
   if (claims.turns !== undefined) found.push({ claim: 'turns', most: claims.turns, span: span('turns') });
   if (claims.rotations) found.push({ claim: 'rotations', span: span('rotations') });
-  if (claims.slots) {
-    const slots = claims.slots === 'all' ? SLOTS : SLOTS.filter((s) => claims.slots!.includes(s));
-    found.push({ claim: 'slots', slots, span: span('slots') });
+  for (const promise of r.format.step.lesson.promises(claims as OwnFields)) {
+    found.push({ claim: 'own', promise, span: span(promise.claim) });
   }
-  if (claims.kept) found.push({ claim: 'kept', span: span('kept') });
   return found;
 }
 
@@ -136,18 +134,20 @@ export function readLesson(source: Source): ReadLesson {
   const yaml = parseYaml(source);
   const notOne = wholeFileProblem(source, yaml);
   if (notOne) return { lesson: undefined, problems: [notOne] };
-  const r: Reader = { yaml, problems: [...yaml.problems] };
   const data = dataOf(yaml);
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
-    return { lesson: undefined, problems: r.problems };
+    return { lesson: undefined, problems: yaml.problems };
   }
 
+  const step = stepNamed(String((data as Record<string, unknown>)['step'])) ?? USUAL_STEP;
+  const format = formatOf(step);
+  const r: Reader = { format, yaml, problems: [...yaml.problems] };
+  const headSchema = headOf(format);
   const whole = headSchema.safeParse(data);
-  if (!whole.success) r.problems.push(...formatProblems(yaml, whole.error, []));
-  const head: Partial<Head> = whole.success ? whole.data : usableHead(data as Record<string, unknown>);
+  if (!whole.success) r.problems.push(...formatProblems(yaml, whole.error, [], tablesOf(format)));
+  const head: Partial<Head> = whole.success ? whole.data : usableHead(data as Record<string, unknown>, headSchema);
   const scheme = schemeAt(r, head.scheme);
   const held = head.hold && holdAt(r, ['hold'], scheme, head.hold);
-  const hands = handsOf(head.hands);
   const triggers = triggersAt(r, head.triggers);
   const lesson: Lesson = {
     source,
@@ -155,6 +155,7 @@ export function readLesson(source: Source): ReadLesson {
     club: textLineAt(r, ['club'], head.club),
     course: textLineAt(r, ['course'], head.course),
     audience: textLineAt(r, ['for'], head.for),
+    step,
     language: head.language ?? 'en',
     scheme,
     ...(held ?? SOME_HOLD),
@@ -163,7 +164,9 @@ export function readLesson(source: Source): ReadLesson {
     clubWords: clubWordsOf(head.words),
     shows: { undo: head.show?.includes('undo') ?? false, states: head.show?.includes('states') ?? false },
     triggers,
-    hands,
+    hands: handsOf(head.hands),
+    choose: head.choose,
+    addShortest: head.show?.includes('shortest') ?? false,
     claims: claimsAt(r, head),
     families: head.family === undefined ? [] : [head.family].flat(),
     familySpan: spanAt(yaml, ['family']),
@@ -172,14 +175,7 @@ export function readLesson(source: Source): ReadLesson {
     rules: rulesAt(r, head.rules ?? [], triggers),
     text: proseAt(r, ['text'], head.text),
     watch: proseAt(r, ['watch'], head.watch),
-    parts: partsAt(r, head.cases ?? [], {
-      scheme,
-      held,
-      choose: head.choose,
-      addShortest: head.show?.includes('shortest') ?? false,
-      hands,
-      withoutTurningTheCube: head.claims?.rotations === 'none',
-    }),
+    parts: partsAt(r, head.cases ?? [], { scheme, held }),
     practice: practiceAt(r, head.practice, head.rules?.length ?? 0),
   };
   if (whole.success && r.problems.length === 0 && lesson.parts.every((part) => part.cases.length === 0)) {

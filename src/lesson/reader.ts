@@ -10,15 +10,17 @@ import {
 } from '../cube/colours.ts';
 import { readTurns } from '../cube/notation.ts';
 import type { Turn } from '../cube/turns.ts';
-import { type Address, readAddress } from '../steps/pair/address.ts';
+import type { Subject, Where } from '../steps/subject.ts';
 import { listed } from '../text/likely.ts';
 import type { Prose, TextLine } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { readProse, readTextLine } from './prose.ts';
+import type { Format } from './schema.ts';
 import { isTightDash, TIGHT_DASH } from './yaml-errors.ts';
 import { nodeAt, type Path, spanAt, valueOffsets, type YamlText } from './yaml-text.ts';
 
 export interface Reader {
+  readonly format: Format;
   readonly yaml: YamlText;
   readonly problems: Problem[];
 }
@@ -90,12 +92,12 @@ function isCutOff(r: Reader, path: Path): boolean {
   return true;
 }
 
-export function addressAt(r: Reader, path: Path, text: string): Address | undefined {
-  const address = readAddress(text);
-  if (address) return address;
-  const message = `"${text}" is not the address of a pair`;
-  const hint = 'write the corner, where its cross colour looks, the edge, where its front colour looks: UFR:R UB:U';
-  r.problems.push({ code: 'address-unreadable', span: spanAt(r.yaml, path), message, hint });
+/** The case at an address. */
+export function addressAt(r: Reader, path: Path, text: string, where: Where): Subject | undefined {
+  const { step } = r.format;
+  const found = step.at(text, where);
+  if (found) return found;
+  r.problems.push({ code: 'address-unreadable', span: spanAt(r.yaml, path), ...step.lesson.wrongAddress(text) });
   return undefined;
 }
 

@@ -6,6 +6,8 @@ import type { Done, ProvedRule, ProvedTable, Seen } from '../rules/rules.ts';
 import { upToU } from '../steps/pair/cases.ts';
 import { byCaseAndSide } from '../steps/pair/same-to-students.ts';
 import { setUpFor } from '../steps/pair/set-up-for.ts';
+import type { Slot } from '../steps/pair/slots.ts';
+import type { PairWhere } from '../steps/pair/subject.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { proveCase } from './prove-case.ts';
@@ -16,6 +18,12 @@ interface Wanted {
   readonly setup: readonly Turn[];
   readonly solution: readonly Turn[];
 }
+
+const placeOf = (slot: Slot): { where: PairWhere; slot: Slot; open: readonly Slot[] } => ({
+  where: { slot, open: [] },
+  slot,
+  open: [],
+});
 
 /** The case of a sighting on the lesson's cube. `sheet` and `number` name its claims. */
 export function exampleOf(
@@ -32,8 +40,7 @@ export function exampleOf(
       name: undefined,
       hold: lesson.hold,
       colours: lesson.colours,
-      slot: sighting.seen,
-      open: [],
+      ...placeOf(sighting.seen),
       setup,
       made: true,
       setupSpan: span,

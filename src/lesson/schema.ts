@@ -9,22 +9,19 @@ import { wordsFor } from '../rules/conditions.ts';
 import { LIFTED_PIECES, WAYS } from '../steps/pair/advice.ts';
 import { FAMILIES } from '../steps/pair/cases.ts';
 import { FEATURE_NAMES, FEATURES, type FeatureName } from '../steps/pair/features.ts';
-import { SLOTS } from '../steps/pair/slots.ts';
-import { USUAL_STEP } from '../steps/steps.ts';
+import type { Step } from '../steps/step.ts';
+import { steps } from '../steps/steps.ts';
+import { about } from '../text/about.ts';
 import { LEADING_HANDS } from './leading-hand.ts';
 import { LEVELS, SHARED_KINDS, type SharedKind } from './practice.ts';
-
-const about = <T extends z.ZodType>(schema: T, description: string, ...examples: unknown[]): T =>
-  schema.meta({ description, ...(examples.length > 0 ? { examples } : {}) });
 
 /** Not blank. */
 const text = () => z.string().regex(/\S/);
 const colour = z.enum(COLOURS);
-const slot = z.enum(SLOTS);
 const turns = () => z.string().min(1);
 const address = text;
-
-const SLOT = "The pair's own slot: FR front right (without it), FL, BL, BR.";
+/** Any; the names are held to the step's (formatOf). */
+const families = () => z.union([text(), z.array(text()).min(1)]);
 
 export const holdSchema = z.strictObject({
   cross: about(colour, 'The colour of the face held down.', 'white'),
@@ -53,19 +50,8 @@ export const solutionSchema = z.union([
 export const caseSchema = z.strictObject({
   name: about(text(), 'What the class calls this case; best on one line.', 'Back left, corner above').optional(),
   hold: about(holdSchema.partial(), 'Where this case is held otherwise than the lesson.', { front: 'red' }).optional(),
-  slot: about(slot, SLOT, 'BL').optional(),
   setup: about(turns(), 'Turns that make the case on a solved cube.', "R U R' L' U L").optional(),
-  address: about(
-    address(),
-    "In place of a set-up: where the pair's pieces are, its own slot seen as FR. A set-up is made for it.",
-    'UFR:R UB:U',
-  ).optional(),
-  open: about(
-    z.union([slot, z.array(slot)]),
-    'A further slot that need not be solved before or after, or a list of some.',
-    'BL',
-    ['BL', 'BR'],
-  ).optional(),
+  address: address().optional(),
   solutions: about(
     z.union([solutionTurns(), z.array(solutionSchema).min(1)]),
     'Recommended solutions, the best first. Without them the panel has a line to write on, or see choose.',
@@ -85,10 +71,9 @@ export const partSchema = z.strictObject({
 });
 
 export const everySchema = z.strictObject({
-  every: about(z.enum(FAMILIES), 'A panel for every case of this family, with a set-up made for each.', 'top-away'),
+  every: about(text(), 'A panel for every case of this family, with a set-up made for each.', 'top-away'),
   only: about(z.array(address()).min(1), 'Only these of its cases, by address.', ['UFR:R FL:F']).optional(),
   hold: about(holdSchema.partial(), 'Where these cases are held otherwise than the lesson.').optional(),
-  slot: about(slot, SLOT, 'BL').optional(),
 });
 
 export const claimsSchema = z.strictObject({
@@ -99,12 +84,6 @@ export const claimsSchema = z.strictObject({
   ).optional(),
   turns: about(z.int().min(1), 'No solution has more turns than this.', 8).optional(),
   rotations: about(z.enum(['none']), 'none: no solution turns the whole cube.', 'none').optional(),
-  slots: about(
-    z.union([z.literal('all'), z.array(slot).min(1)]),
-    'The own slots of the pairs shown: all four, or exactly those listed.',
-    'all',
-  ).optional(),
-  kept: about(z.enum(['all']), 'all: no slot is open but those that the pair and its pieces are in.', 'all').optional(),
 });
 
 const cost = () => z.number().min(0).max(20);
@@ -222,12 +201,10 @@ export const practiceSchema = z.strictObject({
   level: about(z.enum(LEVELS), 'How hard: easy, middle (without it) or hard.', 'middle').optional(),
   items: about(
     z.strictObject(
-      Object.fromEntries(
-        [
-          ...USUAL_STEP.practice.questions.map(({ name, about: said }) => [name, said]),
-          ...SHARED_KINDS.map((kind) => [kind, ITEMS[kind]]),
-        ].map(([kind, said]) => [kind, about(count(), said!, 4).optional()]),
-      ) as Record<string, z.ZodOptional<z.ZodInt>>,
+      Object.fromEntries(SHARED_KINDS.map((kind) => [kind, about(count(), ITEMS[kind], 4).optional()])) as Record<
+        string,
+        z.ZodOptional<z.ZodInt>
+      >,
     ),
     'How many exercises of each kind.',
     { solve: 6, likeness: 4 },
@@ -235,17 +212,7 @@ export const practiceSchema = z.strictObject({
   open: about(count(), 'So many of the items to solve have a further slot open, as in a real solve.', 2).optional(),
   only: about(
     z.strictObject({
-      family: about(
-        z.union([z.enum(FAMILIES), z.array(z.enum(FAMILIES)).min(1)]),
-        'Only cases of this family or these.',
-        'top-away',
-      ).optional(),
-      slot: about(z.union([slot, z.array(slot).min(1)]), 'Only these own slots of the pair.', 'FR').optional(),
-      stuck: about(
-        z.union([slot, z.array(slot).min(1)]),
-        'Only cases with a piece stuck in one of these slots.',
-        'BL',
-      ).optional(),
+      family: families().optional(),
       rule: about(
         z.union([z.int().min(1), z.array(z.int().min(1)).min(1)]),
         'Only cases to which this rule of the lesson applies, or one of these, by number.',
@@ -279,6 +246,7 @@ export const lessonSchema = z.strictObject({
   club: about(text(), 'The name of the club.', 'Saltmarsh Cube Club').optional(),
   course: about(text(), 'The course, and which evening of it.', 'Autumn course · evening 2').optional(),
   for: about(text(), 'Who the lesson is for.', 'For those who solve with a cross and pairs').optional(),
+  step: about(text(), 'The step of the solve that the lesson is about; without it: pairs.').optional(),
   language: about(z.enum(['en']), 'The language of the printed words.', 'en').optional(),
   hold: about(holdSchema, 'How the solved cube is held before each set-up.', { cross: 'white', front: 'green' }),
   scheme: about(schemeSchema, 'The colours of your cubes, if they are not the usual ones.').optional(),
@@ -312,11 +280,7 @@ export const lessonSchema = z.strictObject({
       'and rules may name them. Ours are righty, lefty and sledge.',
     { sledge: "R' F R F'" },
   ).optional(),
-  family: about(
-    z.union([z.enum(FAMILIES), z.array(z.enum(FAMILIES)).min(1)]),
-    'Where corner and edge are, <corner>-<edge>; one family or a list. Every set-up is held to it.',
-    'top-away',
-  ).optional(),
+  family: families().optional(),
   claims: about(claimsSchema, 'What the lesson promises; it is held to each, and they are printed.', {
     cases: 'all',
     turns: 8,
@@ -356,6 +320,64 @@ export const lessonSchema = z.strictObject({
     'The cases in the order in which they are printed, and the headings between them.',
   ),
 });
+
+/**
+ * The format of lessons about a step: the tables above with the keys that the step has of its own. What those hold is read
+ * by the step, so they have no type here.
+ */
+export interface Format {
+  readonly step: Step;
+  readonly lesson: typeof lessonSchema;
+  readonly case: typeof caseSchema;
+  readonly every: typeof everySchema;
+  readonly claims: typeof claimsSchema;
+  readonly practice: typeof practiceSchema;
+}
+
+function makeFormat(step: Step): Format {
+  const { fields, about: said } = step.lesson;
+  const family = z.enum(step.families);
+  const orSome = (description: string) =>
+    about(z.union([family, z.array(family).min(1)]), description, said.family[1]).optional();
+  const ofCase = caseSchema.extend({
+    address: about(address(), ...said.address).optional(),
+    ...fields.case,
+  });
+  const every = everySchema.extend({
+    every: about(family, everySchema.shape.every.description!, said.family[1]),
+    ...fields.every,
+  });
+  const claims = claimsSchema.extend(fields.claims);
+  const only = practiceSchema.shape.only.unwrap();
+  const { items } = practiceSchema.shape;
+  const questions = step.practice.questions.map(({ name, about: asks }) => [name, about(count(), asks, 4).optional()]);
+  const practice = practiceSchema.extend({
+    items: z.strictObject({ ...Object.fromEntries(questions), ...items.shape }).meta(items.meta()!),
+    only: only
+      .extend({ family: orSome('Only cases of this family or these.'), ...fields.only })
+      .meta(only.meta()!)
+      .optional(),
+  });
+  const named = <T extends z.ZodType>(schema: T, key: 'claims' | 'practice'): z.ZodOptional<T> =>
+    schema.meta(lessonSchema.shape[key].unwrap().meta()!).optional();
+  const lesson = lessonSchema.extend({
+    step: about(z.enum(steps().map(({ name }) => name)), lessonSchema.shape.step.unwrap().description!).optional(),
+    family: orSome(said.family[0]),
+    claims: named(claims, 'claims'),
+    practice: named(practice, 'practice'),
+    cases: about(z.array(z.union([partSchema, every, ofCase])).min(1), lessonSchema.shape.cases.description!),
+  });
+  // The steps' own keys are there as the coach wrote them; only the types do not know them.
+  return { step, lesson, case: ofCase, every, claims, practice } as unknown as Format;
+}
+
+const formats = new WeakMap<Step, Format>();
+
+export function formatOf(step: Step): Format {
+  const known = formats.get(step) ?? makeFormat(step);
+  formats.set(step, known);
+  return known;
+}
 
 export type CaseFile = z.infer<typeof caseSchema>;
 export type RuleFile = z.infer<typeof ruleSchema>;

@@ -1,5 +1,6 @@
 /** The text of a lesson file, and where in it things stand. */
-import { type Problem, type Severity, type Span, severityOf } from './problem.ts';
+import type { Severity } from '../text/problem-kind.ts';
+import { type Problem, type Span, severityOf } from './problem.ts';
 
 export interface Source {
   /** As it was named to us, for messages. */

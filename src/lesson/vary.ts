@@ -7,11 +7,10 @@ import { FACES, type Face } from '../cube/faces.ts';
 import { mirror, type WideSpelling } from '../cube/turns.ts';
 import { mirroredCondition } from '../rules/conditions.ts';
 import { type Counsel, turnsTheCube } from '../rules/rules.ts';
-import { IN_SIDE_MIRROR, mirroredAddress } from '../steps/pair/mirrored.ts';
-import { SLOTS, type Slot } from '../steps/pair/slots.ts';
-import { USUAL_STEP } from '../steps/steps.ts';
+import { mirroredAddress } from '../steps/pair/mirrored.ts';
+import type { Step } from '../steps/step.ts';
 import type { LeadingHand } from './leading-hand.ts';
-import type { Case, Lesson, LessonClaim, LessonRule, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
+import type { CaseRead, Lesson, LessonClaim, LessonRule, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
 import { mirroredWords } from './mirrored-words.ts';
 import type { PracticeRequest } from './practice.ts';
 import type { Problem } from './problem.ts';
@@ -61,15 +60,19 @@ const changedLine = (change: Change, line: TextLine | undefined): TextLine | und
 
 const changedProse = (change: Change, prose: Prose): Prose => prose.map((p) => changedPhrases(change, p));
 
-const changedSlots = (change: Change, slots: readonly Slot[]): Slot[] =>
-  SLOTS.filter((s) => slots.includes(change.mirrored ? IN_SIDE_MIRROR[s] : s));
+/** What is the same for all cases of a lesson. */
+interface Varying {
+  /** As it becomes. */
+  readonly scheme: FaceColours;
+  readonly step: Step;
+}
 
 function changedSolution(change: Change, solution: Solution): Solution {
   const turns = change.mirrored ? mirror(solution.turns) : solution.turns;
   return { ...solution, turns, remark: changedProse(change, solution.remark) };
 }
 
-function changedCase(lesson: Change, scheme: FaceColours, c: Case): Case {
+function changedCase(lesson: Change, { scheme, step }: Varying, c: CaseRead): CaseRead {
   const hold: Hold = { up: changedColour(lesson, c.hold.up), front: changedColour(lesson, c.hold.front) };
   const colours = coloursHeld(scheme, hold)!;
   const change: Change = { from: c.colours, to: colours, mirrored: lesson.mirrored };
@@ -78,23 +81,22 @@ function changedCase(lesson: Change, scheme: FaceColours, c: Case): Case {
     hold,
     colours,
     name: changedLine(change, c.name),
-    slot: change.mirrored ? IN_SIDE_MIRROR[c.slot] : c.slot,
-    open: changedSlots(change, c.open),
-    setup: change.mirrored ? mirror(c.setup) : c.setup,
+    where: change.mirrored ? step.lesson.mirroredWhere(c.where) : c.where,
+    from: change.mirrored && 'setup' in c.from ? { setup: mirror(c.from.setup) } : c.from,
     solutions: c.solutions.map((s) => changedSolution(change, s)),
     watch: changedProse(change, c.watch),
   };
 }
 
-const changedPart = (change: Change, scheme: FaceColours, part: Part): Part => ({
+const changedPart = (change: Change, varying: Varying, part: Part): Part => ({
   ...part,
   heading: changedLine(change, part.heading),
   text: changedProse(change, part.text),
-  cases: part.cases.map((c) => changedCase(change, scheme, c)),
+  cases: part.cases.map((c) => changedCase(change, varying, c)),
 });
 
-const changedClaim = (change: Change, claim: LessonClaim): LessonClaim =>
-  claim.claim === 'slots' ? { ...claim, slots: changedSlots(change, claim.slots) } : claim;
+const changedClaim = ({ mirrored }: Change, { lesson }: Step, claim: LessonClaim): LessonClaim =>
+  mirrored && claim.claim === 'own' ? { ...claim, promise: lesson.mirroredPromise(claim.promise) } : claim;
 
 function mirroredCounsel(counsel: Counsel): Counsel {
   if (turnsTheCube(counsel)) return counsel;
@@ -113,11 +115,11 @@ function changedRule(change: Change, { rule, say, ...rest }: LessonRule): Lesson
   return { ...rest, rule: changed, say: changedProse(change, say) };
 }
 
-const changedPractice = (change: Change, practice: PracticeRequest): PracticeRequest => ({
+const changedPractice = (change: Change, step: Step, practice: PracticeRequest): PracticeRequest => ({
   ...practice,
   only: {
     ...practice.only,
-    own: change.mirrored ? USUAL_STEP.practice.mirroredFilter(practice.only.own) : practice.only.own,
+    own: change.mirrored ? step.practice.mirroredFilter(practice.only.own) : practice.only.own,
     see: change.mirrored ? practice.only.see.map(mirroredCondition) : practice.only.see,
     hand: change.mirrored ? practice.only.hand && OTHER_HAND[practice.only.hand] : practice.only.hand,
   },
@@ -188,9 +190,9 @@ export function vary(
     rules: lesson.rules.map((rule) => changedRule(change, rule)),
     text: changedProse(change, lesson.text),
     watch: changedProse(change, lesson.watch),
-    claims: lesson.claims.map((claim) => changedClaim(change, claim)),
-    parts: lesson.parts.map((part) => changedPart(change, scheme, part)),
-    practice: lesson.practice && changedPractice(change, lesson.practice),
+    claims: lesson.claims.map((claim) => changedClaim(change, lesson.step, claim)),
+    parts: lesson.parts.map((part) => changedPart(change, { scheme, step: lesson.step }, part)),
+    practice: lesson.practice && changedPractice(change, lesson.step, lesson.practice),
   };
   return { lesson: varied, problems: colourWords(lesson, change) };
 }

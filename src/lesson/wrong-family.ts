@@ -1,7 +1,6 @@
 /** A lesson that names another family than the one it teaches: one slip, told once and not at every case. */
-import { type Family, familyOf } from '../steps/pair/cases.ts';
-import { doSetUp } from '../steps/pair/set-up.ts';
-import type { Lesson } from './lesson.ts';
+import { isFault } from '../steps/step.ts';
+import type { Case, Lesson } from './lesson.ts';
 import type { Problem } from './problem.ts';
 
 /** Two set-ups at least, and two in three. */
@@ -9,17 +8,19 @@ const isMost = (count: number, all: number): boolean => count >= 2 && 3 * count 
 
 export interface WrongFamily {
   /** The families that were likely meant. */
-  readonly meant: readonly Family[];
+  readonly meant: readonly string[];
   /** At the families as they are named. */
   readonly problem: Problem;
 }
 
 /** Undefined unless most set-ups give cases of one family that the lesson does not name. */
-export function wrongFamily({ families, familySpan, parts }: Lesson): WrongFamily | undefined {
+export function wrongFamily({ step, families, familySpan }: Lesson, cases: readonly Case[]): WrongFamily | undefined {
   if (families.length === 0) return undefined;
-  const setUps = parts.flatMap((part) => part.cases).map((c) => doSetUp(c.setup, c.slot, c.open));
-  const given = setUps.map((setUp) => ('fault' in setUp ? undefined : familyOf(setUp.address)));
-  const count = (family: Family): number => given.filter((one) => one === family).length;
+  const given = cases.map(({ setup, where }) => {
+    const subject = step.after(setup, where);
+    return isFault(subject) ? undefined : subject.family;
+  });
+  const count = (family: string): number => given.filter((one) => one === family).length;
   const family = given.find((one) => one && !families.includes(one) && isMost(count(one), given.length));
   if (!family) return undefined;
   const meant = [...families.filter((named) => count(named) > 0), family];

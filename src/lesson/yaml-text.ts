@@ -8,7 +8,14 @@ export type Path = readonly (string | number)[];
 
 export type YamlText = MendedYaml;
 
-export const parseYaml = (source: Source): YamlText => mendYaml(source);
+const parsed = new WeakMap<Source, YamlText>();
+
+/** Each source is parsed once. */
+export function parseYaml(source: Source): YamlText {
+  const yaml = parsed.get(source) ?? mendYaml(source);
+  parsed.set(source, yaml);
+  return yaml;
+}
 
 /** The data without positions; references become null, they have been told of. */
 export const dataOf = ({ document }: YamlText): unknown => plain(document.contents);

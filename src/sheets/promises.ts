@@ -2,26 +2,23 @@
 
 import type { LessonClaim } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
-import { isSolvedAddress } from '../steps/pair/address.ts';
-import { casesOf } from '../steps/pair/cases.ts';
-import { SLOTS } from '../steps/pair/slots.ts';
 import type { Words } from '../words/words.ts';
 
-function promise(claim: LessonClaim, proved: ProvedLesson, { handout: { promises } }: Words): string {
+function promise(claim: LessonClaim, proved: ProvedLesson, words: Words): string {
+  const { promises } = words.handout;
   switch (claim.claim) {
     case 'cases': {
       const shown = proved.differentCases;
-      const of = proved.lesson.families.flatMap(casesOf).filter((a) => !isSolvedAddress(a)).length;
-      return claim.is === 'all' ? promises.all(shown) : promises.selection(shown, of);
+      if (claim.is === 'all') return promises.all(shown);
+      const { step, families } = proved.lesson;
+      return promises.selection(shown, families.flatMap((family) => step.cases(family) ?? []).length);
     }
     case 'turns':
       return promises.most(claim.most);
     case 'rotations':
       return promises.noRotation;
-    case 'slots':
-      return claim.slots.length === SLOTS.length ? promises.everySlot : promises.slots(claim.slots);
-    case 'kept':
-      return promises.kept;
+    case 'own':
+      return proved.lesson.step.lesson.promiseSaid(claim.promise, words);
   }
 }
 

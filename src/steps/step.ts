@@ -8,6 +8,7 @@ import type { Answer } from '../cube/search/answer.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Language } from '../words/languages.ts';
+import type { LessonPart } from './lesson-part.ts';
 import type { MarkingPart } from './marking-part.ts';
 import type { PhasesPart } from './phases-part.ts';
 import type { PracticePart } from './practice-part.ts';
@@ -31,6 +32,8 @@ export interface Step {
   readonly families: readonly string[];
   /** What is printed of this step alone: a table a language, which the step alone reads (languages.ts). */
   readonly words: Readonly<Record<Language, unknown>>;
+  /** What the lesson format has of it. */
+  readonly lesson: LessonPart;
   /** What practice papers ask of it. */
   readonly practice: PracticePart;
   /** What marking asks of it. */

@@ -44,6 +44,12 @@ describe('proving a lesson', () => {
         { turns: "R U R'", does: 'insert', address: 'DFR:D FR:F', stands: 'solved' },
       ],
       merges: [],
+      // The front left slot is the one that the set-up emptied: the others stay, the pair comes home.
+      step: 'pairs',
+      base: ['DF', 'DL', 'DB', 'DR', 'DBL', 'BL', 'DBR', 'BR'],
+      goal: { home: ['DFR', 'FR'], top: [], free: null },
+      item: '1',
+      nth: 1,
     });
   });
 

@@ -5,6 +5,7 @@ import type { Subject } from '../subject.ts';
 import { readAddress } from './address.ts';
 import { casesOf, FAMILIES, type Family, upToU } from './cases.ts';
 import { english } from './english.ts';
+import { pairLesson } from './lesson.ts';
 import { pairMarking } from './marking.ts';
 import { IN_SIDE_MIRROR, mirroredAddress } from './mirrored.ts';
 import { pairPhases } from './phases.ts';
@@ -44,6 +45,7 @@ export const pairs: Step = {
   name: PAIRS,
   families: FAMILIES,
   words: { en: english },
+  lesson: pairLesson,
   practice: pairPractice,
   marking: pairMarking,
   phases: pairPhases,
