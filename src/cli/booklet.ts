@@ -7,10 +7,7 @@ import { ProvedLesson } from '../lesson/prove.ts';
 import { booklet, type Coverage } from '../sheets/booklet.ts';
 import { claimsFile } from '../sheets/claims.ts';
 import { makingOf } from '../sheets/making.ts';
-import { isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
-import { caseOf, casesOf, type Family } from '../steps/pair/cases.ts';
-import { catalogue } from '../steps/pair/search/catalogue.ts';
-import { USUAL_STEP } from '../steps/steps.ts';
+import type { Step } from '../steps/step.ts';
 import { writeAll } from './files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, loadFile, placed } from './load-files.ts';
@@ -29,8 +26,8 @@ async function coverageOf(
   for (const file of files) {
     const one = await loadFile(file, io);
     found.push(...one.found);
-    for (const { address, case: c } of one.loaded?.proved?.cases ?? []) {
-      const key = writeAddress(caseOf(address));
+    for (const { subject, case: c } of one.loaded?.proved?.cases ?? []) {
+      const key = subject.caseAddress;
       coverage.set(key, [...(coverage.get(key) ?? []), `${basename(file, extname(file))} ${c.number}`]);
     }
   }
@@ -38,7 +35,8 @@ async function coverageOf(
 }
 
 export async function printBooklet(
-  families: readonly Family[],
+  step: Step,
+  families: readonly string[],
   { out, paper, ink, lessons }: PrintOptions,
   asJson: boolean,
   io: Io,
@@ -53,10 +51,10 @@ export async function printBooklet(
     io.err(`${counted(countErrors(found), 'error')}; nothing was written\n`);
     return answer(false, []);
   }
-  const { proved, problems } = ProvedLesson.prove({ lesson: bookletLesson(USUAL_STEP, families), problems: [] });
+  const { proved, problems } = ProvedLesson.prove({ lesson: bookletLesson(step, families), problems: [] });
   if (!proved) throw new Error(`the catalogue is not proved: ${problems[0]?.message}`);
-  const addresses = families.flatMap(casesOf).filter((address) => !isSolvedAddress(address));
-  const solutions = new Map(catalogue(addresses).map((row) => [writeAddress(row.address), row.solutions]));
+  const rows = step.find.catalogue(families, 0, {}).filter(({ shortest }) => shortest > 0);
+  const solutions = new Map(rows.map((row) => [row.address, row.solutions]));
   const sheet = booklet(proved, { families, solutions, coverage }, makingOf(proved, ink));
   const { pages, faults } = layOut(sheet, { paper });
   if (faults.length > 0) throw new Error(`the booklet cannot be laid out: ${faults[0]!.code} ${faults[0]!.what}`);
@@ -72,7 +70,7 @@ export async function printBooklet(
   }
   const paths = files.map(({ path }) => path);
   io.err(
-    `${counted(addresses.length, 'case')} from four sides on ${counted(pages.frames.length, 'page')}, ` +
+    `${counted(rows.length, 'case')} from four sides on ${counted(pages.frames.length, 'page')}, ` +
       `${counted(proved.claims.length, 'solution')} proved\n${paths.map((path) => `  ${path}\n`).join('')}`,
   );
   return answer(true, paths);

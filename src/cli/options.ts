@@ -14,6 +14,7 @@ import type { Paper } from '../layout/blocks.ts';
 import { LEADING_HANDS } from '../lesson/leading-hand.ts';
 import type { Variation } from '../lesson/vary.ts';
 import { SMALL_LETTERS, type SmallLetters } from '../marking/submission.ts';
+import type { OwnOptions } from '../steps/find-part.ts';
 import { INKS, type Ink } from '../svg/palette.ts';
 import { likelyWord, listed } from '../text/likely.ts';
 
@@ -52,8 +53,9 @@ export interface NewOptions {
 export interface FindOptions {
   readonly command: 'find';
   readonly json: boolean;
-  readonly start: { readonly pair: string } | { readonly setup: string; readonly slot: string };
-  readonly keep: string | undefined;
+  readonly start: { readonly address: string } | { readonly setup: string };
+  /** Of the step alone. */
+  readonly own: OwnOptions;
   readonly longer: number;
   readonly faces: string | undefined;
   readonly begins: string | undefined;
@@ -66,9 +68,9 @@ export interface CasesOptions {
   readonly command: 'cases';
   readonly json: boolean;
   readonly family: string | undefined;
-  readonly everyAddress: boolean;
-  readonly everyKeep: boolean;
   readonly longer: number;
+  /** Of the step alone. */
+  readonly own: OwnOptions;
   /** The catalogue as a PDF. */
   readonly print: PrintOptions | undefined;
 }
@@ -298,19 +300,16 @@ function longerOf(value = '0'): number | UsageError {
 }
 
 function findOptions(values: Parsed['values'], rest: readonly string[]): FindOptions | UsageError {
-  const { pair, setup, slot, keep, faces, begins, ends } = values;
+  const { pair, setup, faces, begins, ends } = values;
   if (rest.length > 0) return { usage: `"find" takes no "${rest[0]}": a case is named by --pair or by --setup` };
   if ((pair === undefined) === (setup === undefined)) {
     return { usage: '"find" needs either --pair "UFR:R UB:U" or --setup "R U\' R\'"' };
   }
-  if (pair !== undefined && slot !== undefined) {
-    return { usage: '--pair is written with its own slot at FR; --slot goes with --setup' };
-  }
   const longer = longerOf(values.longer);
   if (isUsageError(longer)) return longer;
-  const start = setup === undefined ? { pair: pair! } : { setup, slot: slot ?? 'FR' };
+  const start = setup === undefined ? { address: pair! } : { setup };
   const hands = values.hands ?? false;
-  return { command: 'find', json: values.json ?? false, start, keep, longer, faces, begins, ends, hands };
+  return { command: 'find', json: values.json ?? false, start, own: values, longer, faces, begins, ends, hands };
 }
 
 const isFile = (word: string): boolean => /[./\\]/.test(word);
@@ -328,9 +327,8 @@ function casesOptions(values: Parsed['values'], rest: readonly string[]): CasesO
     command: 'cases',
     json: values.json ?? false,
     family,
-    everyAddress: values['every-address'] ?? false,
-    everyKeep: values['every-keep'] ?? false,
     longer,
+    own: values,
     print,
   };
 }

@@ -1,4 +1,4 @@
-/** The catalogue as a lesson: every case in all four positions of its pair, so that it is proved as lessons are. */
+/** The catalogue as a lesson: every case as seen from all four sides, so that it is proved as lessons are. */
 
 import { coloursHeld, type FaceColours, type Hold, USUAL_SCHEME } from '../cube/colours.ts';
 import { easiestOf } from '../cube/search/for-hands.ts';
@@ -11,6 +11,8 @@ import type { Subject } from '../steps/subject.ts';
 import type { CaseRead, Lesson, Part, Solution } from './lesson.ts';
 import { sourceOf } from './source.ts';
 
+/** How many sides a case is seen from. */
+export const SIDES = 4;
 /** Of so many solutions the way for hands is worked out in full: with more a few cases change, and it takes long. */
 const WORKED_OUT = 3;
 const NOWHERE = { start: 0, end: 0 };
@@ -63,7 +65,7 @@ export function bookletLesson(step: Step, families: readonly string[]): Lesson {
       text: [],
       cases: (step.cases(family) ?? []).flatMap((subject) => {
         const all = step.solutions(subject, 1).solutions.map(({ turns }) => turns);
-        return [0, 1, 2, 3].map((quarters) =>
+        return Array.from({ length: SIDES }, (_, quarters) =>
           caseOf(
             step.turned(subject, quarters),
             ++number,

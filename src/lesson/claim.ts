@@ -149,6 +149,8 @@ export interface CoverageClaim {
   readonly kind: 'coverage';
   readonly file: string;
   readonly line: number;
+  /** The name of the step of the solve. */
+  readonly step: string;
   readonly case: string;
   readonly family: string;
   /** Numbers of evenings, from 1. */

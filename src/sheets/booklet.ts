@@ -1,11 +1,9 @@
-/** The catalogue on paper: a chapter a family, a panel a case, the pair in each of four positions. For the coach. */
+/** The catalogue on paper: a chapter a family, a panel a case, seen from each of four sides. For the coach. */
 
 import { type Block, mm, type Sheet } from '../layout/blocks.ts';
+import { SIDES } from '../lesson/booklet-lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
-import { writeAddress } from '../steps/pair/address.ts';
-import { caseOf, type Family } from '../steps/pair/cases.ts';
-import { SLOTS } from '../steps/pair/slots.ts';
 import { openViewLegend } from '../svg/open-view-legend.ts';
 import { columns, figure, h1, h2, h3, space, stack, whole } from './blocks.ts';
 import { headRule } from './heading.ts';
@@ -21,14 +19,14 @@ const GAP = mm(5);
 export type Coverage = ReadonlyMap<string, readonly string[]>;
 
 export interface BookletFacts {
-  readonly families: readonly Family[];
+  readonly families: readonly string[];
   /** By case: how many solutions are as short as the shortest. */
   readonly solutions: ReadonlyMap<string, number>;
   /** Undefined if no lessons were named. */
   readonly coverage: Coverage | undefined;
 }
 
-/** One position of the pair: picture, set-up, solutions. */
+/** A case from one side: picture, set-up, solutions. */
 function position({ case: c, ...proved }: ProvedCase, making: Making): Block {
   const { booklet, handout } = making.words;
   const turnsOf = (label: string, turns: typeof c.setup, claims: readonly string[]): Block => ({
@@ -49,14 +47,14 @@ function position({ case: c, ...proved }: ProvedCase, making: Making): Block {
 
 function panel(positions: readonly ProvedCase[], number: number, facts: BookletFacts, making: Making): Block {
   const { booklet } = making.words;
-  const address = writeAddress(caseOf(positions[0]!.address));
+  const address = positions[0]!.subject.caseAddress;
   const taught = facts.coverage && (facts.coverage.get(address) ?? []);
   const solutions = booklet.solutions(facts.solutions.get(address) ?? 0, positions[0]!.solutions[0]!.claim.length);
   const notes = [solutions, ...(taught ? [taught.length > 0 ? booklet.taught(taught) : booklet.notTaught] : [])];
   return {
     ...whole(mm(1.5), h3([grey(`${number}\u00a0\u00a0`), strong(address)]), note(grey(notes.join(' · '))), {
       kind: 'grid',
-      columns: SLOTS.length,
+      columns: SIDES,
       least: mm(36),
       gap: GAP,
       rowGap: mm(3),
@@ -66,9 +64,9 @@ function panel(positions: readonly ProvedCase[], number: number, facts: BookletF
   };
 }
 
-/** Positions of one address follow each other, in the order of SLOTS. */
+/** Sides of one case follow each other. */
 const addressesOf = (cases: readonly ProvedCase[]): ProvedCase[][] =>
-  Array.from({ length: cases.length / SLOTS.length }, (_, i) => cases.slice(SLOTS.length * i, SLOTS.length * (i + 1)));
+  Array.from({ length: cases.length / SIDES }, (_, i) => cases.slice(SIDES * i, SIDES * (i + 1)));
 
 /** `proved`: a lesson of `bookletLesson`. */
 export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Making): Sheet {
@@ -85,7 +83,7 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
     ];
   });
   const title = words.title(facts.families);
-  const cases = proved.cases.length / SLOTS.length;
+  const cases = proved.cases.length / SIDES;
   const { coverage } = facts;
   const taught = coverage && [...facts.solutions.keys()].filter((address) => coverage.has(address)).length;
   return {

@@ -6,9 +6,9 @@ import type { Course, Evening } from '../lesson/course.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { positionAt } from '../lesson/source.ts';
 import { wordsIn } from '../steps/languages.ts';
-import { isSolvedAddress, writeAddress } from '../steps/pair/address.ts';
-import { CASES, caseOf, casesOf, FAMILIES, familyOf } from '../steps/pair/cases.ts';
-import { pairSubject } from '../steps/pair/subject.ts';
+import type { Step } from '../steps/step.ts';
+import { USUAL_STEP } from '../steps/steps.ts';
+import type { Subject } from '../steps/subject.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
 import { columns, figure, h1, h2, h3, space, whole } from './blocks.ts';
@@ -30,24 +30,30 @@ export interface TaughtEvening {
 }
 
 const shownIn = ({ proved }: TaughtEvening): ReadonlySet<string> =>
-  new Set(proved.cases.map(({ address }) => writeAddress(caseOf(address))));
+  new Set(proved.cases.map(({ subject }) => subject.caseAddress));
+
+/** What the course is about: the steps of its lessons. */
+const stepsOf = (taught: readonly TaughtEvening[]): readonly Step[] =>
+  taught.length === 0 ? [USUAL_STEP] : [...new Set(taught.map(({ proved }) => proved.lesson.step))];
+
+/** Those that can be listed. */
+const casesToTeach = (taught: readonly TaughtEvening[]): readonly Subject[] =>
+  stepsOf(taught).flatMap(({ families, cases }) => families.flatMap((family) => cases(family) ?? []));
 
 /** A claim for each case that can be taught. */
 export function coverageClaims(course: Course, taught: readonly TaughtEvening[]): CoverageClaim[] {
   const shown = taught.map((one) => ({ number: one.evening.number, cases: shownIn(one) }));
-  return CASES.filter((address) => !isSolvedAddress(address)).map((address) => {
-    const text = writeAddress(address);
-    return {
-      id: `case ${text}`,
-      kind: 'coverage',
-      file: course.source.file,
-      line: positionAt(course.source, course.title.span.start).line,
-      case: text,
-      family: familyOf(address),
-      evenings: shown.filter(({ cases }) => cases.has(text)).map(({ number }) => number),
-      practised: taught.reduce((sum, { practised }) => sum + (practised.get(text) ?? 0), 0),
-    };
-  });
+  return casesToTeach(taught).map(({ step, caseAddress, family }) => ({
+    id: `case ${caseAddress}`,
+    kind: 'coverage',
+    file: course.source.file,
+    line: positionAt(course.source, course.title.span.start).line,
+    step,
+    case: caseAddress,
+    family,
+    evenings: shown.filter(({ cases }) => cases.has(caseAddress)).map(({ number }) => number),
+    practised: taught.reduce((sum, { practised }) => sum + (practised.get(caseAddress) ?? 0), 0),
+  }));
 }
 
 /** How the chart is made: in the language of its first lesson, without the words of any one club. */
@@ -70,10 +76,14 @@ function eveningRow({ evening, proved, pages }: TaughtEvening, making: Making): 
   );
 }
 
-function caseCell(claim: CoverageClaim, practice: boolean, first: ProvedLesson | undefined, making: Making): Block {
+function caseCell(
+  subject: Subject,
+  claim: CoverageClaim,
+  practice: boolean,
+  first: ProvedLesson | undefined,
+  making: Making,
+): Block {
   const { course: words } = making.words;
-  const address = CASES.find((one) => writeAddress(one) === claim.case)!;
-  const subject = pairSubject(address, { slot: 'FR', open: [] });
   const scene = drawCase(subject.cube, subject, 'open', {
     colours: first!.lesson.colours,
     ink: making.ink,
@@ -101,7 +111,8 @@ export function courseChart(
   const { course: words, handout, language } = making.words;
   const practice = claims.some(({ practised }) => practised > 0);
   const shown = (some: readonly CoverageClaim[]): number => some.filter(({ evenings }) => evenings.length > 0).length;
-  const families = FAMILIES.filter((family) => casesOf(family).some((address) => !isSolvedAddress(address)));
+  const cases = casesToTeach(taught);
+  const families = [...new Set(cases.map(({ family }) => family))];
   const title = plainText(course.title, making);
   return {
     title,
@@ -119,7 +130,10 @@ export function courseChart(
       note(plain(words.howToRead(practice))),
       space(mm(3)),
       ...families.flatMap((family): Block[] => {
-        const some = claims.filter((claim) => claim.family === family);
+        const ofFamily = cases
+          .map((subject, i) => ({ subject, claim: claims[i]! }))
+          .filter(({ claim }) => claim.family === family);
+        const some = ofFamily.map(({ claim }) => claim);
         const heading = words.family(family, shown(some), some.length);
         return [
           h3([strong(heading)], { bookmark: heading, keepWithNext: true }),
@@ -130,7 +144,7 @@ export function courseChart(
             least: CELL,
             gap: 0,
             rowGap: mm(1.5),
-            cells: some.map((claim) => caseCell(claim, practice, taught[0]?.proved, making)),
+            cells: ofFamily.map(({ subject, claim }) => caseCell(subject, claim, practice, taught[0]?.proved, making)),
           },
           space(mm(4)),
         ];

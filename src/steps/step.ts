@@ -8,6 +8,7 @@ import type { Answer } from '../cube/search/answer.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Language } from '../words/languages.ts';
+import type { FindPart } from './find-part.ts';
 import type { LessonPart } from './lesson-part.ts';
 import type { MarkingPart } from './marking-part.ts';
 import type { PhasesPart } from './phases-part.ts';
@@ -40,6 +41,8 @@ export interface Step {
   readonly marking: MarkingPart;
   /** Why its solutions work, if it can tell. */
   readonly phases?: PhasesPart;
+  /** What the commands that search ask of it. */
+  readonly find: FindPart;
   /** What a lesson that says nothing of it means. */
   readonly usual: Where;
   /** The case that turns give on a solved cube; the one place where a set-up is done. */

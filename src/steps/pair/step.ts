@@ -5,6 +5,7 @@ import type { Subject } from '../subject.ts';
 import { readAddress } from './address.ts';
 import { casesOf, FAMILIES, type Family, upToU } from './cases.ts';
 import { english } from './english.ts';
+import { pairFind } from './find.ts';
 import { pairLesson } from './lesson.ts';
 import { pairMarking } from './marking.ts';
 import { IN_SIDE_MIRROR, mirroredAddress } from './mirrored.ts';
@@ -49,6 +50,7 @@ export const pairs: Step = {
   practice: pairPractice,
   marking: pairMarking,
   phases: pairPhases,
+  find: pairFind,
   usual: USUAL,
   after: (setup, where) => after(setup, asPairWhere(where)),
   at: (text, where) => {
