@@ -2,8 +2,8 @@
 
 import { type Proof, prove } from '../cube/solves.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
-import { type Phases, phasesOf } from '../steps/pair/phases.ts';
 import { asPair } from '../steps/pair/subject.ts';
+import type { Phases } from '../steps/phases-part.ts';
 import { isFault, type Step } from '../steps/step.ts';
 import type { Subject } from '../steps/subject.ts';
 import { addressFields, goalFields, ownFields, setUpFields } from './case-claim.ts';
@@ -41,7 +41,7 @@ export function proveCase(c: Case, lesson: Lesson, problems: Problem[], sheet = 
   }
   const solutions = c.solutions.map((solution, i) => {
     const proof = proofs[i]!;
-    const phases = proof.verdict === 'solves' ? phasesOf(cube, solution.turns, goal, lesson.triggers) : undefined;
+    const phases = proof.verdict === 'solves' ? step.phases?.of(subject, solution.turns, lesson.triggers) : undefined;
     return { solution, phases, claim: claimOf(lesson, c, i, { subject, proof, phases, fewest: fewest!, sheet }) };
   });
   return { case: c, cube, goal, subject, address, family, solutions };

@@ -96,7 +96,14 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
       columns(
         mm(7),
         [PICTURE, figure(openViewLegend(making.words, making.ink), PICTURE)],
-        ['rest', stack(mm(2), line('body', plain(words.howToRead)), note(plain(signsOf(making).join(' '))))],
+        [
+          'rest',
+          stack(
+            mm(2),
+            line('body', plain(words.howToRead)),
+            note(plain(signsOf(proved.lesson.step, making).join(' '))),
+          ),
+        ],
       ),
       space(mm(6)),
       ...chapters,

@@ -59,9 +59,10 @@ function legend({ words, ink }: Making): Block {
 
 /** What the lines and shades of the pictures mean. */
 function signs(proved: ProvedLesson, making: Making): Block {
-  const { stuckStaysOpen } = making.words.handout;
-  const someStuck = proved.cases.some(({ goal, case: c }) => goal.kept.length < 3 - c.open.length);
-  return note(plain([...signsOf(making), ...(someStuck ? [stuckStaysOpen] : [])].join(' ')));
+  const { step } = proved.lesson;
+  const subjects = proved.cases.map(({ subject }) => subject);
+  const remark = step.sheets.remark(subjects, making.words);
+  return note(plain([...signsOf(step, making), ...(remark === undefined ? [] : [remark])].join(' ')));
 }
 
 /**

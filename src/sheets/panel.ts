@@ -70,9 +70,9 @@ const STATE_GAP = mm(2);
 const STATES_IN_A_ROW = 12;
 
 /** Small pictures of the cube after each phase but the last, which leaves it solved. */
-function statesStrip({ phases }: ProvedSolution, { case: c, cube, subject }: ProvedCase, making: Making): Block[] {
+function statesStrip({ phases }: ProvedSolution, { case: c, subject }: ProvedCase, making: Making): Block[] {
   if (!phases || phases.phases.length < 2) return [];
-  let after = cube;
+  let after = subject.cube;
   const scenes = phases.phases.slice(0, -1).map(({ turns }) => {
     after = afterTurns(after, turns);
     return drawCase(after, subject, 'open', { colours: c.colours, ink: making.ink, words: making.words, small: true });
@@ -109,19 +109,20 @@ function solutionBlocks(proved: ProvedSolution, index: number, { subject }: Prov
   ];
 }
 
-/** What is otherwise than the reader has come to expect: the hold, and slots that are open. */
-function deviations({ case: c }: ProvedCase, lesson: Lesson, { words }: Making): Block[] {
+/** What is otherwise than the reader has come to expect: the hold, and what is open. */
+function deviations({ case: c, subject }: ProvedCase, lesson: Lesson, { words }: Making): Block[] {
   const { handout } = words;
+  const open = stepOf(subject).sheets.openSaid(subject, words);
   const isHeldOtherwise = c.hold.up !== lesson.hold.up || c.hold.front !== lesson.hold.front;
   return [
     ...(isHeldOtherwise ? [note(strong(`${handout.hold}: ${handout.holdWords(c.colours.D, c.hold.front)}`))] : []),
-    ...(c.open.length > 0 ? [note(plain(handout.open(c.open)))] : []),
+    ...(open === undefined ? [] : [note(plain(open))]),
   ];
 }
 
 /** The open view of a case after its set-up. */
-export const casePicture = ({ case: c, cube, subject }: ProvedCase, { ink, words }: Making): Scene =>
-  drawCase(cube, subject, 'open', { colours: c.colours, ink, words });
+export const casePicture = ({ case: c, subject }: ProvedCase, { ink, words }: Making): Scene =>
+  drawCase(subject.cube, subject, 'open', { colours: c.colours, ink, words });
 
 export function casePanel(proved: ProvedCase, lesson: Lesson, making: Making): StackBlock {
   const { case: c, solutions } = proved;

@@ -2,14 +2,15 @@
 import { spelt, type Turn } from '../cube/turns.ts';
 import type { Span, TextBlock } from '../layout/blocks.ts';
 import type { Paragraph, Phrase, Prose, TextLine } from '../lesson/lesson.ts';
+import type { Step } from '../steps/step.ts';
 import { letterInk, PALETTES } from '../svg/palette.ts';
 import type { Making } from './making.ts';
 import { typographic } from './typographic.ts';
 
 /** What lines and shades of the pictures mean in this ink. */
-export const signsOf = ({ words: { handout }, ink }: Pick<Making, 'words' | 'ink'>): string[] => [
-  ...handout.signs.lines,
-  ...handout.signs[ink],
+export const signsOf = ({ sheets }: Step, { words, ink }: Pick<Making, 'words' | 'ink'>): string[] => [
+  ...sheets.signs(words),
+  ...words.handout.signs[ink],
 ];
 
 /** Turns as they are printed; the page itself sets the primes. */

@@ -211,7 +211,7 @@ function head(text: string, of: PaperMaking): Block[] {
       INNER_GAP,
       [HOLD, figure(hold, HOLD)],
       [LEGEND, figure(legend, LEGEND)],
-      ['rest', whole(PANEL_GAP, holdLine, note(plain(signsOf(making).join(' '))))],
+      ['rest', whole(PANEL_GAP, holdLine, note(plain(signsOf(lesson.step, making).join(' '))))],
     ),
     space(mm(4)),
   ];

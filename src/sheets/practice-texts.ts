@@ -86,7 +86,7 @@ export function openLines(
   { words }: Making,
   as: (text: string) => Span,
 ): Block[] {
-  const said = stepOf(subject).practice.openSaid?.(subject, words);
+  const said = stepOf(subject).sheets.openSaid(subject, words);
   return said === undefined ? [] : [line('note', as(said))];
 }
 

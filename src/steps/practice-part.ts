@@ -81,6 +81,4 @@ export interface PracticePart {
   readonly mirroredFilter: (filter: OwnFilter) => OwnFilter;
   /** With one thing more open, the `pick`th (as often round as need be); undefined if nothing can be. */
   readonly opened?: (subject: Subject, pick: number) => Opened | undefined;
-  /** Of a case with more open: what is, as a student reads it. */
-  readonly openSaid?: (subject: Subject, words: Words) => string | undefined;
 }

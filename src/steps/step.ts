@@ -13,6 +13,7 @@ import type { LessonPart } from './lesson-part.ts';
 import type { MarkingPart } from './marking-part.ts';
 import type { PhasesPart } from './phases-part.ts';
 import type { PracticePart } from './practice-part.ts';
+import type { SheetPart } from './sheet-part.ts';
 import type { Subject, Where } from './subject.ts';
 
 /** Why a set-up gives no case of the step. */
@@ -41,6 +42,8 @@ export interface Step {
   readonly marking: MarkingPart;
   /** Why its solutions work, if it can tell. */
   readonly phases?: PhasesPart;
+  /** What sheets say of it. */
+  readonly sheets: SheetPart;
   /** What the commands that search ask of it. */
   readonly find: FindPart;
   /** What a lesson that says nothing of it means. */

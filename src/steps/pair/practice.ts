@@ -128,8 +128,4 @@ export const pairPractice: PracticePart = {
       Object.entries(filter).map(([key, slots]) => [key, ([slots].flat() as Slot[]).map((s) => IN_SIDE_MIRROR[s])]),
     ),
   opened,
-  openSaid: (subject, { handout }) => {
-    const { open } = asPair(subject).where;
-    return open.length > 0 ? handout.open(open) : undefined;
-  },
 };

@@ -13,6 +13,7 @@ import { pairPhases } from './phases.ts';
 import { pairPractice } from './practice.ts';
 import { doSetUp } from './set-up.ts';
 import { setUpFor } from './set-up-for.ts';
+import { pairSheets } from './sheets.ts';
 import { QUARTERS_FROM_FRONT_RIGHT, SLOTS, type Slot } from './slots.ts';
 import { shortestOfPair, solutionsOf } from './solutions.ts';
 import { asPair, asPairWhere, PAIRS, type PairSubject, type PairWhere, pairSubject } from './subject.ts';
@@ -50,6 +51,7 @@ export const pairs: Step = {
   practice: pairPractice,
   marking: pairMarking,
   phases: pairPhases,
+  sheets: pairSheets,
   find: pairFind,
   usual: USUAL,
   after: (setup, where) => after(setup, asPairWhere(where)),
