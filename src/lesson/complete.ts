@@ -3,7 +3,6 @@
 import { easiestOf } from '../cube/search/for-hands.ts';
 import { costAsWritten } from '../cube/search/hands.ts';
 import { lengthOf, mirror, type Turn, writeTurns } from '../cube/turns.ts';
-import { asPairWhere } from '../steps/pair/subject.ts';
 import { isFault } from '../steps/step.ts';
 import { stepOf } from '../steps/steps.ts';
 import type { Subject, Where } from '../steps/subject.ts';
@@ -67,7 +66,6 @@ export function completed(c: CaseRead, lesson: Lesson): Case {
     name,
     hold,
     colours,
-    ...asPairWhere(c.where),
     setup: seen(setup),
     made: made !== undefined,
     where: c.where,

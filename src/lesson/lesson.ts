@@ -6,7 +6,6 @@ import type { TriggerList } from '../cube/triggers.ts';
 import type { Turn, WideSpelling } from '../cube/turns.ts';
 import type { Rule } from '../rules/rules.ts';
 import type { OwnPromise } from '../steps/lesson-part.ts';
-import type { Slot } from '../steps/pair/slots.ts';
 import type { Step } from '../steps/step.ts';
 import type { Where } from '../steps/subject.ts';
 import type { LeadingHand } from './leading-hand.ts';
@@ -69,8 +68,6 @@ export interface CaseRead extends CaseSaid {
 
 /** A case with a set-up, and with the solutions that were chosen for it. */
 export interface Case extends CaseSaid {
-  readonly slot: Slot;
-  readonly open: readonly Slot[];
   readonly setup: readonly Turn[];
   /** Made by the tool for an address, not written by the coach. */
   readonly made: boolean;

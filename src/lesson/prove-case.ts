@@ -2,7 +2,6 @@
 
 import { type Proof, prove } from '../cube/solves.ts';
 import { lengthOf, writeTurns } from '../cube/turns.ts';
-import { asPair } from '../steps/pair/subject.ts';
 import type { Phases } from '../steps/phases-part.ts';
 import { isFault, type Step } from '../steps/step.ts';
 import type { Subject } from '../steps/subject.ts';
@@ -20,13 +19,12 @@ import type { ProvedCase } from './proved.ts';
  */
 export function proveCase(c: Case, lesson: Lesson, problems: Problem[], sheet = ''): ProvedCase | undefined {
   const { step, families } = lesson;
-  const done = step.after(c.setup, c.where);
-  if (isFault(done)) {
-    problems.push(setupProblem(c, done, lesson));
+  const subject = step.after(c.setup, c.where);
+  if (isFault(subject)) {
+    problems.push(setupProblem(c, subject, lesson));
     return undefined;
   }
-  const subject = asPair(done);
-  const { cube, at: address, goal, family } = subject;
+  const { cube, goal, family } = subject;
   const strays = families.length > 0 && !families.includes(family);
   if (strays) problems.push(otherFamily(c, subject, lesson));
   const fewest = c.solutions.length > 0 ? step.shortest(subject) : undefined;
@@ -44,7 +42,7 @@ export function proveCase(c: Case, lesson: Lesson, problems: Problem[], sheet = 
     const phases = proof.verdict === 'solves' ? step.phases?.of(subject, solution.turns, lesson.triggers) : undefined;
     return { solution, phases, claim: claimOf(lesson, c, i, { subject, proof, phases, fewest: fewest!, sheet }) };
   });
-  return { case: c, cube, goal, subject, address, family, solutions };
+  return { case: c, subject, solutions };
 }
 
 interface Proved {

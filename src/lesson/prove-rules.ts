@@ -16,6 +16,8 @@ import { type Address, writeAddress } from '../steps/pair/address.ts';
 import type { Family } from '../steps/pair/cases.ts';
 import { setUpFor } from '../steps/pair/set-up-for.ts';
 import type { Slot } from '../steps/pair/slots.ts';
+import { asPair } from '../steps/pair/subject.ts';
+import type { Subject } from '../steps/subject.ts';
 import { joined } from '../text/likely.ts';
 import type { RuleClaim } from './claim.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
@@ -60,8 +62,9 @@ export function ruleFinder(proved: ProvedRules): RuleFinder {
 }
 
 /** The part of a claim that names the rule that applies. */
-export function ruleField(proved: ProvedRules | undefined, address: Address, seen: Slot): { readonly rule?: string } {
-  const rule = proved && ruleFinder(proved)(address, seen);
+export function ruleField(proved: ProvedRules | undefined, subject: Subject): { readonly rule?: string } {
+  const { at, side } = asPair(subject);
+  const rule = proved && ruleFinder(proved)(at, side);
   return rule ? { rule: rule.claim.id } : {};
 }
 

@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { USUAL_STEP } from '../steps/steps.ts';
 import type { RuleClaim, SolutionClaim } from './claim.ts';
 import { completed } from './complete.ts';
-import type { Lesson, LessonClaim } from './lesson.ts';
+import type { Case, Lesson, LessonClaim } from './lesson.ts';
 import { brokenClaims, casesTwice, emptyParts, misnamed } from './lesson-claims.ts';
 import { type Problem, severityOf } from './problem.ts';
 import { proveCase } from './prove-case.ts';
@@ -107,13 +107,19 @@ const isError = (p: Problem): boolean => severityOf(p) === 'error';
 const claimsOf = (parts: readonly ProvedPart[], rules: ProvedRules | undefined): SolutionClaim[] =>
   parts.flatMap((p) =>
     p.cases.flatMap((c) => {
-      const rule = ruleField(rules, c.address, c.case.slot);
+      const rule = ruleField(rules, c.subject);
       return c.solutions.map((s) => ({ ...s.claim, ...rule }));
     }),
   );
 
-/** Keys of a lesson that say where things stand, in its file or for the engine: what is printed is in others. */
-const PLACES: ReadonlySet<string> = new Set(['span', 'setupSpan', 'familySpan', 'where']);
+/** Keys of a lesson that say where things stand in its file. */
+const PLACES: ReadonlySet<string> = new Set(['span', 'setupSpan', 'familySpan']);
+
+/** With what its step says of it in place of a whole. */
+const printedOf = ({ number, name, hold, colours, where, ...rest }: Case) => ({
+  ...{ number, name, hold, colours, ...where },
+  ...rest,
+});
 
 /**
  * Of what is printed, not of how the file spells it: comments and spaces do not make another edition, nor does an address
@@ -124,7 +130,7 @@ function editionOf(lesson: Lesson, proved: readonly ProvedPart[]): string {
   const { source: _, practice: __, choose: ___, addShortest: ____, step, ...said } = lesson;
   const named = step === USUAL_STEP ? {} : { step: step.name };
   const claims = said.claims.map((claim) => (claim.claim === 'own' ? claim.promise : claim));
-  const parts = proved.map(({ part, cases }) => ({ ...part, cases: cases.map((c) => c.case) }));
+  const parts = proved.map(({ part, cases }) => ({ ...part, cases: cases.map((c) => printedOf(c.case)) }));
   const digest = createHash('sha256')
     .update(JSON.stringify({ ...named, ...said, claims, parts }, (key, value) => (PLACES.has(key) ? undefined : value)))
     .digest('hex');

@@ -1,9 +1,5 @@
 /** What a ProvedLesson (prove.ts) is made of. */
 
-import type { Cube } from '../cube/cube.ts';
-import type { Address } from '../steps/pair/address.ts';
-import type { Family } from '../steps/pair/cases.ts';
-import type { PairGoal } from '../steps/pair/slots.ts';
 import type { Phases } from '../steps/phases-part.ts';
 import type { Subject } from '../steps/subject.ts';
 import type { SolutionClaim } from './claim.ts';
@@ -18,12 +14,8 @@ export interface ProvedSolution {
 
 export interface ProvedCase {
   readonly case: Case;
-  /** The cube after the set-up. */
-  readonly cube: Cube;
-  readonly goal: PairGoal;
+  /** As it lies after the set-up. */
   readonly subject: Subject;
-  readonly address: Address;
-  readonly family: Family;
   readonly solutions: readonly ProvedSolution[];
 }
 

@@ -8,7 +8,6 @@ import { ruleField } from '../lesson/prove-rules.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { writeCondition } from '../rules/conditions.ts';
-import { asPair } from '../steps/pair/subject.ts';
 import { stepOf } from '../steps/steps.ts';
 import type { Making } from './making.ts';
 import { itemId, optionText, paperMaking, rightLetters, shorterId, shorterOf } from './practice-texts.ts';
@@ -16,12 +15,11 @@ import { itemId, optionText, paperMaking, rightLetters, shorterId, shorterOf } f
 function commonOf(paper: PracticePaper, item: PaperItem, { wide }: Making) {
   const { lesson, rules } = paper.student.proved;
   const { setup, subject } = item.exercise;
-  const { at, side } = asPair(subject);
   return {
     id: itemId(paper, item),
     ...setUpFields(lesson, { hold: lesson.hold, setup, span: item.span }, wide),
     ...ownFields(subject, lesson.colours),
-    ...ruleField(rules, at, side),
+    ...ruleField(rules, subject),
   };
 }
 

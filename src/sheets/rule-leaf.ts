@@ -24,7 +24,7 @@ export const MOST_EXCEPTIONS = 4;
 /** How the cube stands once the advice has been followed, as far as it goes. */
 function pictureAfter({ done, shown }: ShownExample, { making, lesson }: RuleTexts): Scene {
   const turns = done.first.length > 0 ? done.first : done.takeOut;
-  return drawCase(afterTurns(shown.cube, turns), shown.subject, 'open', { ...making, colours: lesson.colours });
+  return drawCase(afterTurns(shown.subject.cube, turns), shown.subject, 'open', { ...making, colours: lesson.colours });
 }
 
 function exceptionCell({ shown, alike, of }: ShownException, texts: RuleTexts): Block {

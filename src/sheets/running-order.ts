@@ -112,7 +112,10 @@ function partStep({ part, shown }: PlanContent & { does: 'part' }, texts: RuleTe
 
 function pairBlock({ before, after, rules }: TurnedPair, texts: RuleTexts): Block {
   const { lesson, making } = texts;
-  const scene = drawCase(afterTurns(before.cube, [Y]), before.subject, 'open', { ...making, colours: lesson.colours });
+  const scene = drawCase(afterTurns(before.subject.cube, [Y]), before.subject, 'open', {
+    ...making,
+    colours: lesson.colours,
+  });
   const words = making.words.plan.steps.turnedPair(rules[0].said.number, rules[1].said.number);
   return stack(
     mm(1.5),

@@ -20,7 +20,7 @@ describe('better solutions', () => {
     expect(rest).toEqual([]);
     expect(hint).toMatchObject({ code: 'solution-longer', message: '9 turns are listed, 6 would do' });
     expect(text.slice(hint!.span.start, hint!.span.end)).toBe("L' U L R U R' U U2 U");
-    const { cube, goal } = proved.cases[0]!;
+    const { cube, goal } = proved.cases[0]!.subject;
     const named = hint!.hint.split('; or ').flatMap((one) => one.replace(')', '').split(' (for hands: '));
     expect(named.length).toBeGreaterThanOrEqual(3);
     for (const turns of named) {
@@ -47,7 +47,7 @@ describe('better solutions', () => {
     const proved = provedOf(hard(HARD));
     const [hint] = betterSolutions(proved);
     expect(hint!.code).toBe('solution-harder');
-    const { cube, goal } = proved.cases[0]!;
+    const { cube, goal } = proved.cases[0]!.subject;
     const listed = easiest(turnsIn(HARD)).cost;
     expect(hint!.message).toBe(
       `others of 7 turns are easier for hands than what is listed (cost ${listed.toFixed(1)} at its easiest)`,

@@ -114,7 +114,7 @@ describe.each(samples)('papers of %s', (name) => {
     for (const { exercise } of papers.flatMap((p) => p.items)) {
       used.set(exercise.subject.side, (used.get(exercise.subject.side) ?? 0) + 1);
     }
-    const slots = new Set(loaded[0]!.proved!.cases.map((c) => c.case.slot));
+    const slots = new Set(loaded[0]!.proved!.cases.map((c) => c.subject.side));
     expect(new Set(used.keys())).toEqual(slots);
     // The easiest and hardest slots are not in the middle window as often; none is left out.
     const fair = (30 * 21) / slots.size;
