@@ -1,11 +1,19 @@
 /** The claims file as a stranger reads it: its form, and problems where it has another. */
 import { z } from 'zod';
-import { SLOTS, type Slot } from './places.ts';
+import { PLACES, type Place, SLOTS, type Slot } from './places.ts';
 
 /** The parts of a claim that a reader of the sheet has in hand. */
 export interface SolutionClaimText {
   readonly setup: string;
   readonly solution: string;
+  /** Home after the set-up and after the solution. */
+  readonly base: readonly Place[];
+  /** What the solution brings about besides: see `Reproof`. */
+  readonly goal: { readonly home: readonly Place[]; readonly top: readonly Place[]; readonly free: 'U' | null };
+}
+
+/** Of a claim about a pair. */
+export interface PairText {
   readonly pair: Slot;
   readonly kept: readonly Slot[];
 }
@@ -27,8 +35,13 @@ export interface MergeText {
  * written out a second time on purpose. Further fields may stand there; they are not judged.
  */
 export interface SolutionClaim extends SolutionClaimText {
+  /** Both, or neither: see `PairText`. */
+  readonly pair?: Slot | undefined;
+  readonly kept?: readonly Slot[] | undefined;
   readonly id: string;
   readonly kind: 'solution';
+  /** Of the solve. Only pairs are judged by their address, case and family, pair and kept slots. */
+  readonly step: string;
   readonly file: string;
   /** 1-based, of the solution in the lesson file. */
   readonly line: number;
@@ -51,11 +64,13 @@ export interface SolutionClaim extends SolutionClaimText {
 }
 
 const slot = z.enum(SLOTS);
+const places = z.array(z.enum(PLACES));
 const count = z.number().int().nonnegative();
 
 const solutionClaim = z.looseObject({
   id: z.string().min(1),
   kind: z.literal('solution'),
+  step: z.string(),
   file: z.string(),
   line: count.positive(),
   sheet: z.string().min(1),
@@ -65,8 +80,10 @@ const solutionClaim = z.looseObject({
   setup: z.string(),
   solution: z.string(),
   cross: z.string(),
-  pair: slot,
-  kept: z.array(slot),
+  base: places,
+  goal: z.looseObject({ home: places, top: places, free: z.enum(['U']).nullable() }),
+  pair: slot.optional(),
+  kept: z.array(slot).optional(),
   address: z.string(),
   case: z.string(),
   family: z.string(),

@@ -1,8 +1,11 @@
 /** What a claim says held against what the second checker finds. */
+
+import { claimed } from './claimed.ts';
 import type { SolutionClaim } from './claims-file.ts';
-import { addressText, cornerOf, isHome, type Place, pairSight, placeOf } from './places.ts';
+import { isAboutPair, pairFaults, sightedAt } from './pair-claims.ts';
+import { isHome, type Place } from './places.ts';
 import { isPlainSequence, readTurns } from './read-turns.ts';
-import { basePlaces, type Reproof, reprove, turnsOrFaults } from './reprove.ts';
+import { isSolvedAlready, type Reproof, reprove, turnsOrFaults } from './reprove.ts';
 import { afterTurns, againstCentres, type Stickers } from './stickers.ts';
 
 // Which colours are where is manufacturing convention (from memory): the competition regulations leave it open.
@@ -15,11 +18,6 @@ function oppositesIn(scheme: string): ReadonlyMap<string, string> | undefined {
     ? new Map(colours.map((colour, i) => [colour, colours[(i + 3) % 6]!]))
     : undefined;
 }
-
-const SOLVED_ADDRESS = 'DFR:D FR:F';
-
-const claimed = (field: string, is: unknown, said: unknown): string[] =>
-  is === said ? [] : [`${field}: the claim says '${said}', it is '${is}'`];
 
 function textFaults(claim: SolutionClaim): string[] {
   const texts = { setup: claim.setup, solution: claim.solution };
@@ -41,19 +39,6 @@ function holdFaults({ hold, cross, scheme }: SolutionClaim): string[] {
   ];
 }
 
-function keptFaults(claim: SolutionClaim): string[] {
-  const faults: string[] = [];
-  if (new Set(claim.kept).size < claim.kept.length) faults.push('kept: names a slot twice');
-  if (claim.kept.includes(claim.pair)) faults.push(`kept: ${claim.pair} is the pair's own slot`);
-  const state = againstCentres(afterTurns(turnsOrFaults('set-up', claim.setup).turns));
-  const [corner, edge] = [placeOf(state, cornerOf(claim.pair)), placeOf(state, claim.pair)];
-  for (const slot of claim.kept) {
-    const stuck = slot !== claim.pair && (corner === cornerOf(slot) || edge === slot);
-    if (stuck) faults.push(`kept: a piece of the pair is stuck in ${slot}`);
-  }
-  return faults;
-}
-
 function brokenFaults(broken: readonly Place[], said: readonly string[]): string[] {
   // The order of the places is left open, so the two are compared as sets; a place named twice is still a fault.
   const inOrder = (places: readonly string[]): string => [...places].sort().join(' ');
@@ -69,8 +54,8 @@ function shortestFaults(claim: SolutionClaim, proof: Reproof): string[] {
   if (proof.verdict === 'solves' && shortest > proof.length) {
     faults.push(`shortest: the claim says '${shortest}', its own solution has ${proof.length}`);
   }
-  if ((shortest === 0) !== (proof.address === SOLVED_ADDRESS)) {
-    faults.push(`shortest: the claim says '${shortest}' for ${proof.address}`);
+  if ((shortest === 0) !== isSolvedAlready(claim)) {
+    faults.push(`shortest: the claim says '${shortest}' for ${claim.address}`);
   }
   return faults;
 }
@@ -86,9 +71,9 @@ function phaseFaults(claim: SolutionClaim, proof: Reproof): string[] {
     const name = `phases[${i}]`;
     stickers = afterTurns(turnsOrFaults(name, phase.turns).turns, stickers);
     const state = againstCentres(stickers);
-    const broken = basePlaces(claim.kept).filter((place) => !isHome(state, place));
+    const broken = claim.base.filter((place) => !isHome(state, place));
     if (broken.length > 0) faults.push(`${name}: the base is not whole after it: ${broken.join(' ')}`);
-    faults.push(...claimed(`${name}.address`, addressText(pairSight(state, claim.pair)), phase.address));
+    if (isAboutPair(claim)) faults.push(...claimed(`${name}.address`, sightedAt(claim, state), phase.address));
   }
   return faults;
 }
@@ -96,11 +81,13 @@ function phaseFaults(claim: SolutionClaim, proof: Reproof): string[] {
 const QUARTERS = [1, 2, 3] as const;
 const SUFFIX = ['', '', '2', "'"];
 
+/** Addresses are known of pairs alone. */
+const atOf = (claim: SolutionClaim, address: string): string => (isAboutPair(claim) ? ` at ${address}` : '');
+
 /** Printed turns in which the base is whole though no printed moment shows it: number, both parts, address between. */
 function hiddenMoments(claim: SolutionClaim): string[] {
   const found: string[] = [];
-  const isWhole = (stickers: Stickers): boolean =>
-    basePlaces(claim.kept).every((place) => isHome(againstCentres(stickers), place));
+  const isWhole = (stickers: Stickers): boolean => claim.base.every((place) => isHome(againstCentres(stickers), place));
   let stickers = afterTurns(turnsOrFaults('set-up', claim.setup).turns);
   for (const [i, turn] of turnsOrFaults('solution', claim.solution).turns.entries()) {
     const after = afterTurns([turn], stickers);
@@ -112,7 +99,7 @@ function hiddenMoments(claim: SolutionClaim): string[] {
         const between = afterTurns([{ ...turn, quarters: first }], stickers);
         if (second === 0 || !isWhole(between)) continue;
         const parts = `${turn.layer}${SUFFIX[first]},${turn.layer}${SUFFIX[second]}`;
-        found.push(`${i + 1} as ${parts} at ${addressText(pairSight(againstCentres(between), claim.pair))}`);
+        found.push(`${i + 1} as ${parts}${atOf(claim, sightedAt(claim, againstCentres(between)))}`);
       }
     }
     stickers = after;
@@ -128,7 +115,7 @@ function mergeFaults(claim: SolutionClaim, proof: Reproof): string[] {
     turnsOrFaults('merges', text)
       .turns.map(({ layer, quarters }) => layer + SUFFIX[quarters])
       .join(' ');
-  const said = merges.map(({ turn, as, address }) => `${turn} as ${as.map(spelt).join(',')} at ${address}`);
+  const said = merges.map(({ turn, as, address }) => `${turn} as ${as.map(spelt).join(',')}${atOf(claim, address)}`);
   const printed = claim.solution.split(' ');
   return [
     ...claimed('merges', hiddenMoments(claim).join('; '), said.join('; ')),
@@ -144,12 +131,9 @@ export function compare(claim: SolutionClaim): string[] {
     ...proof.solutionFaults,
     ...textFaults(claim),
     ...holdFaults(claim),
-    ...keptFaults(claim),
+    ...(isAboutPair(claim) ? pairFaults(claim) : []),
     ...claimed('verdict', proof.verdict, claim.verdict),
     ...brokenFaults(proof.broken, claim.broken),
-    ...claimed('address', proof.address, claim.address),
-    ...claimed('case', proof.case, claim.case),
-    ...claimed('family', proof.family, claim.family),
     ...claimed('length', proof.length, claim.length),
     ...shortestFaults(claim, proof),
     ...phaseFaults(claim, proof),

@@ -1,13 +1,30 @@
-import type { SolutionClaim } from '../../src/audit/claims-file.ts';
+import type { PairText, SolutionClaim, SolutionClaimText } from '../../src/audit/claims-file.ts';
+import { basePlaces, sightOf } from '../../src/audit/pair-claims.ts';
+import { cornerOf } from '../../src/audit/places.ts';
+import { type Reproof, reprove } from '../../src/audit/reprove.ts';
+
+/** The claim's fields for any step, as those of a pair mean them. */
+export const goalOfPair = ({ pair, kept }: PairText): PairText & Pick<SolutionClaimText, 'base' | 'goal'> => ({
+  pair,
+  kept,
+  base: basePlaces(kept),
+  goal: { home: [cornerOf(pair), pair], top: [], free: null },
+});
+
+/** A pair's turns proved anew, with where it is after the set-up. */
+export const reprovePair = (
+  claim: PairText & { readonly setup: string; readonly solution: string },
+): Reproof & ReturnType<typeof sightOf> => ({ ...reprove({ ...claim, ...goalOfPair(claim) }), ...sightOf(claim) });
 
 /** A claim as it is made before it is known where it is printed. */
 export const printedOnPage = (claim: object): SolutionClaim =>
   ({ ...claim, sheet: 'a.pdf', page: 1 }) as never as SolutionClaim;
 
 /** A right claim, followed by hand: the corner is lifted to UFR, its D sticker on R; the edge to UB, its F sticker up. */
-export const RIGHT: SolutionClaim = {
+export const RIGHT: SolutionClaim & PairText = {
   id: 'tuesday-1',
   kind: 'solution',
+  step: 'pairs',
   file: 'tuesday.yaml',
   line: 14,
   sheet: 'tuesday.pdf',
@@ -16,8 +33,7 @@ export const RIGHT: SolutionClaim = {
   setup: "R U' R'",
   solution: "R U R'",
   cross: 'white',
-  pair: 'FR',
-  kept: ['FL', 'BL', 'BR'],
+  ...goalOfPair({ pair: 'FR', kept: ['FL', 'BL', 'BR'] }),
   address: 'UFR:R UB:U',
   case: 'UFR:R UB:U',
   family: 'top-top',
@@ -32,13 +48,13 @@ export const RIGHT: SolutionClaim = {
  * The edge waits in the slot at the back right. The first phase undoes the second half of the set-up, which leaves
  * F' U F: the corner goes DFR, UFR, UFL, UFR with its D sticker on D, R, F, F; the edge FR, UF, UL with F on F, F, L.
  */
-export const STUCK: SolutionClaim = {
+export const STUCK: SolutionClaim & PairText = {
   ...RIGHT,
   id: 'tuesday-2',
   line: 20,
   setup: "F' U F R' U2 R",
   solution: "R' U2 R F' U' F",
-  kept: ['FL', 'BL'],
+  ...goalOfPair({ pair: 'FR', kept: ['FL', 'BL'] }),
   address: 'UFR:F BR:R',
   case: 'UFR:F BR:R',
   family: 'top-away',

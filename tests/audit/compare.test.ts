@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { SolutionClaim } from '../../src/audit/claims-file.ts';
+import type { SolutionClaim, SolutionClaimText } from '../../src/audit/claims-file.ts';
 import { compare } from '../../src/audit/compare.ts';
 import { reprove } from '../../src/audit/reprove.ts';
-import { MERGED, RIGHT, STUCK } from './claims.ts';
+import { goalOfPair, MERGED, RIGHT, reprovePair, STUCK } from './claims.ts';
 
 describe('right claims', () => {
   const rows: [string, SolutionClaim][] = [
@@ -54,8 +54,7 @@ describe('right claims', () => {
         ...RIGHT,
         setup: "L U' L'",
         solution: "L U L'",
-        pair: 'BL',
-        kept: ['FR', 'FL', 'BR'],
+        ...goalOfPair({ pair: 'BL', kept: ['FR', 'FL', 'BR'] }),
         phases: undefined,
       },
     ],
@@ -114,17 +113,23 @@ describe('one planted fault is found, and nothing else said', () => {
     ],
     ['scheme', { ...RIGHT, scheme: 'white green red yellow blue blue' }, [/^scheme: /]],
     ['hold, no colour', { ...RIGHT, hold: { up: 'pink', front: 'green' } }, [/^hold: 'pink'/]],
-    ['kept twice', { ...RIGHT, kept: ['FL', 'BL', 'BL'] }, [/^kept: names a slot twice/]],
+    ['kept twice', { ...RIGHT, kept: ['FL', 'BL', 'BL', 'BR'] }, [/^kept: names a slot twice/]],
     [
       'kept, own slot',
-      { ...RIGHT, kept: ['FR', 'FL'] },
+      { ...RIGHT, ...goalOfPair({ pair: 'FR', kept: ['FR', 'FL'] }) },
       [/^set-up breaks the base: DFR FR$/, /^kept: FR is the pair's own/],
     ],
     [
       'kept, a piece is stuck there',
-      { ...STUCK, kept: ['FL', 'BL', 'BR'] },
+      { ...STUCK, ...goalOfPair({ pair: 'FR', kept: ['FL', 'BL', 'BR'] }) },
       [/^set-up breaks the base: DBR BR$/, /^kept: a piece of the pair is stuck in BR/],
     ],
+    [
+      'base',
+      { ...RIGHT, base: goalOfPair({ pair: 'FR', kept: ['FL', 'BL'] }).base },
+      [/^base: .*'DFL DBL FL BL DF DL DB DR', it is 'DFL DBL DBR FL BL BR DF DL DB DR'/],
+    ],
+    ['goal', { ...RIGHT, goal: { ...RIGHT.goal, home: ['DFR'] } }, [/^goal: the claim says 'DFR', it is 'DFR FR'/]],
     ['shortest, too long', { ...RIGHT, shortest: 4 }, [/^shortest/]],
     ['shortest, none for an unsolved case', { ...RIGHT, shortest: 0 }, [/^shortest/]],
     ['a merge left out', { ...MERGED, merges: [] }, [/^merges: .*''.*'3 as R,R at UFL:L UF:U'/]],
@@ -183,43 +188,85 @@ describe('a wrong turn', () => {
 describe('set-ups that cannot be', () => {
   test('one that breaks the cross', () => {
     // A turn of F after the pair is lifted: DF leaves, and of the kept slots FL.
-    expect(reprove({ ...RIGHT, setup: "R U' R' F" }).setupFaults).toEqual(['set-up breaks the base: DFL FL DF']);
+    expect(reprovePair({ ...RIGHT, setup: "R U' R' F" }).setupFaults).toEqual(['set-up breaks the base: DFL FL DF']);
   });
 
   test.each(['x', "z'", 'x2', 'x y', 'M', "Rw U' R'"])('one with the net rotation of %s', (turns) => {
-    const { setupFaults } = reprove({ ...RIGHT, setup: `R U' R' ${turns}`, kept: [] });
+    const { setupFaults } = reprovePair({ ...RIGHT, setup: `R U' R' ${turns}`, kept: [] });
     expect(setupFaults).toContain('set-up ends in a rotation that is not about the vertical axis');
   });
 
   test.each(['y', 'y2 U', "x y x'  z'", "x x'"])('but not %s', (turns) => {
-    expect(reprove({ ...RIGHT, setup: `R U' R' ${turns}` }).setupFaults).toEqual([]);
+    expect(reprovePair({ ...RIGHT, setup: `R U' R' ${turns}` }).setupFaults).toEqual([]);
   });
 
   test('one that cannot be read', () => {
-    const proof = reprove({ ...RIGHT, setup: "R U3 R'" });
+    const proof = reprovePair({ ...RIGHT, setup: "R U3 R'" });
     expect(proof).toMatchObject({ verdict: 'fails', address: '', case: '', family: '' });
     expect(proof.setupFaults).toEqual(["set-up cannot be read at character 4: '3' is no turn"]);
   });
 
   test('one that leaves the edge in the cross has no address', () => {
-    expect(reprove({ ...RIGHT, setup: "R'", kept: [] })).toMatchObject({ address: '', case: '', family: '' });
+    expect(reprovePair({ ...RIGHT, setup: "R'", kept: [] })).toMatchObject({ address: '', case: '', family: '' });
   });
 });
 
 test('a corner stuck in a kept slot', () => {
   // Lifted to UFR, past L', to UFL with U, down to DFL with L.
-  const claim: SolutionClaim = { ...RIGHT, setup: "R U' R' L' U L" };
+  const claim = { ...RIGHT, setup: "R U' R' L' U L" };
   expect(compare(claim)).toContain('kept: a piece of the pair is stuck in FL');
-  expect(reprove({ ...claim, kept: ['BL', 'BR'] })).toMatchObject({ setupFaults: [], family: 'away-top' });
+  expect(reprovePair({ ...claim, kept: ['BL', 'BR'] })).toMatchObject({ setupFaults: [], family: 'away-top' });
 });
 
 test('a solution that cannot be read fails', () => {
-  const proof = reprove({ ...RIGHT, solution: "R U R' ?" });
+  const proof = reprovePair({ ...RIGHT, solution: "R U R' ?" });
   expect(proof.verdict).toBe('fails');
   expect(proof.solutionFaults).toEqual(["solution cannot be read at character 8: '?' is no turn"]);
 });
 
 test('what one turn of R breaks', () => {
-  const proof = reprove({ setup: '', solution: 'R', pair: 'FR', kept: ['FL', 'BR'] });
+  const proof = reprovePair({ setup: '', solution: 'R', pair: 'FR', kept: ['FL', 'BR'] });
   expect(proof.broken).toEqual(['DFR', 'DBR', 'FR', 'BR', 'DR']);
+});
+
+describe('a goal of any step', () => {
+  const TOP_EDGES = ['UF', 'UL', 'UB', 'UR'] as const;
+  const claim = (setup: string, solution: string, goal: Partial<SolutionClaimText['goal']>): SolutionClaimText => ({
+    setup,
+    solution,
+    base: ['DF', 'DL', 'DB', 'DR'],
+    goal: { home: [], top: [], free: null, ...goal },
+  });
+
+  // By hand: R carries what was in front to the right column of the top, and nothing else there changes.
+  test('the colour of the top is looked for on the top face alone', () => {
+    const top = ['UF', 'UR', 'UB', 'UL', 'UFR', 'UFL', 'UBL', 'UBR'] as const;
+    expect(reprove(claim('', "U R U2 R'", { top }))).toMatchObject({ verdict: 'fails', setupFaults: [] });
+    expect(reprove({ ...claim('', 'R', { top }), base: [] }).broken).toEqual(['UR', 'UFR', 'UBR']);
+    expect(reprove(claim('', 'U2', { top }))).toMatchObject({ verdict: 'solves', broken: [] });
+  });
+
+  test('the top layer may be left turned where the goal is free up to U, and only there', () => {
+    for (const solution of ['', 'U', 'U2', "U'"]) {
+      expect(reprove(claim('U', solution, { home: TOP_EDGES, free: 'U' }))).toMatchObject({
+        verdict: 'solves',
+        broken: [],
+      });
+    }
+    expect(reprove(claim('U', "U'", { home: TOP_EDGES })).verdict).toBe('solves');
+    expect(reprove(claim('U', '', { home: TOP_EDGES })).broken).toEqual(TOP_EDGES);
+    // A piece of the bottom is not free: R U R' takes the corner out, and no turn of the top puts it back.
+    expect(reprove(claim("R U R'", '', { home: ['DFR'], free: 'U' })).verdict).toBe('fails');
+  });
+
+  test('claims of a step that no one here knows are judged by it, and have no pair to name', () => {
+    const { pair: _, kept: __, phases: ___, ...rest } = RIGHT;
+    const other = { ...rest, step: 'cross', address: 'of its own', case: 'too', family: 'any' };
+    expect(compare(other)).toEqual([]);
+    expect(compare({ ...other, solution: "R U' R'" })).toEqual([
+      "verdict: the claim says 'solves', it is 'fails'",
+      "broken: the claim says '', it is 'DFR FR'",
+    ]);
+    expect(compare({ ...other, shortest: 0 })).toEqual(["shortest: the claim says '0' for of its own"]);
+  });
 });

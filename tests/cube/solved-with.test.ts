@@ -1,6 +1,5 @@
 /** The quick way to try a change in turns says what doing all turns again says; the stickers of src/audit agree with both. */
 import { expect, it } from 'vitest';
-import { reprove } from '../../src/audit/reprove.ts';
 import { afterTurns, solvedCube } from '../../src/cube/cube.ts';
 import { mendsThatSolve } from '../../src/cube/mend.ts';
 import { OTHER_SIDES, OTHER_WAYS_UP, turnsFrom } from '../../src/cube/other-holds.ts';
@@ -9,6 +8,7 @@ import { prove } from '../../src/cube/solves.ts';
 import { inverse, TURNS, turnOf, writeTurns } from '../../src/cube/turns.ts';
 import { STRAIGHT } from '../../src/cube/view.ts';
 import { goalOf, SLOTS } from '../../src/steps/pair/slots.ts';
+import { reprovePair } from '../audit/claims.ts';
 import { randomFrom } from '../random.ts';
 import { turnsIn } from './read.ts';
 
@@ -61,7 +61,7 @@ it('finds every change that the second checker holds good, each once', () => {
     if (at < given.length - 1) all.add(writeTurns(given.toSpliced(at, 2, given[at + 1]!, given[at]!)));
   }
   all.delete(writeTurns(given));
-  const good = [...all].filter((solution) => reprove({ setup, solution, pair: 'FR', kept }).verdict === 'solves');
+  const good = [...all].filter((solution) => reprovePair({ setup, solution, pair: 'FR', kept }).verdict === 'solves');
   expect(found.toSorted()).toEqual(good.toSorted());
   expect(found[0]).toBe("L' U L R U R'");
 });

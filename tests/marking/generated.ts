@@ -2,12 +2,14 @@
  * Answers as a class might write them, right and wrong, of which the second checker says what they are: its own reader
  * and its own stickers (src/audit), which share nothing with the engine.
  */
+
+import { basePlaces } from '../../src/audit/pair-claims.ts';
 import { cornerOf, isHome, PLACES, SLOTS } from '../../src/audit/places.ts';
 import { lengthOf, readTurns } from '../../src/audit/read-turns.ts';
-import { basePlaces, reprove } from '../../src/audit/reprove.ts';
 import { afterTurns, againstCentres } from '../../src/audit/stickers.ts';
 import { marker } from '../../src/marking/mark.ts';
 import { likelyMeant } from '../../src/marking/spelling.ts';
+import { reprovePair } from '../audit/claims.ts';
 import { type Random, randomFrom } from '../random.ts';
 import { type ClaimText, claimsOf, fileOf, optionsOf, proved, sampleNames, submission } from './class.ts';
 
@@ -146,7 +148,7 @@ function turnedFirst(claim: ClaimText, index: number): ClaimText {
   ][index % 3] as [string, string];
   const setup = `${claim.setup} ${turn}`;
   const solution = `${back} ${claim.solution}`;
-  const { address, case: form, family, length } = reprove({ ...claim, setup, solution });
+  const { address, case: form, family, length } = reprovePair({ ...claim, setup, solution });
   const { shortest: _, ...rest } = { ...claim, shortest: 0 };
   return {
     ...rest,

@@ -4,8 +4,8 @@
  */
 import { cornerOf, faceletsOf, faceOf, PLACES, type Place, type Slot } from '../../src/audit/places.ts';
 import { readTurns } from '../../src/audit/read-turns.ts';
-import { reprove } from '../../src/audit/reprove.ts';
 import { afterTurns, type Stickers, type Turn } from '../../src/audit/stickers.ts';
+import { reprovePair } from '../audit/claims.ts';
 
 const LETTERS: Readonly<Record<string, string>> = {
   top: 'U',
@@ -139,7 +139,7 @@ export function comesTo(d: Described, piece: 'corner' | 'edge', turns: string, w
 }
 
 export const solves = (setup: string, solution: string, { slot, kept }: Described): boolean => {
-  const proof = reprove({ setup, solution, pair: slot, kept });
+  const proof = reprovePair({ setup, solution, pair: slot, kept });
   return proof.verdict === 'solves' && proof.setupFaults.length === 0 && proof.solutionFaults.length === 0;
 };
 

@@ -1,6 +1,5 @@
 /** Solutions carried to other slots and turns of U solve there, as the second checker sees it. */
 import { describe, expect, it } from 'vitest';
-import { reprove } from '../../src/audit/reprove.ts';
 import { readTurns } from '../../src/cube/notation.ts';
 import { type Turn, writeTurns } from '../../src/cube/turns.ts';
 import { carried } from '../../src/practice/carry.ts';
@@ -9,6 +8,7 @@ import { ADDRESSES, upToU } from '../../src/steps/pair/cases.ts';
 import { SLOTS, type Slot } from '../../src/steps/pair/slots.ts';
 import { pairs } from '../../src/steps/pair/step.ts';
 import { type PairSubject, pairSubject } from '../../src/steps/pair/subject.ts';
+import { reprovePair } from '../audit/claims.ts';
 import { randomFrom } from '../random.ts';
 
 const turnsOf = (text: string): readonly Turn[] => {
@@ -33,7 +33,7 @@ describe('a solution carried to another slot', () => {
       const there = carried(turns, from, to);
       const setup = pairs.setUp(to, [there]);
       const claim = { setup: writeTurns(setup), solution: writeTurns(there), pair: other, kept: to.goal.kept };
-      const proof = reprove(claim);
+      const proof = reprovePair(claim);
       const where = `${from.address} ${slot} to ${to.address} ${other}, seed ${SEED}`;
       expect([proof.verdict, proof.setupFaults, proof.address], where).toEqual(['solves', [], to.address]);
     }

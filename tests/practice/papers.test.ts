@@ -3,7 +3,6 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { reprove } from '../../src/audit/reprove.ts';
 import { HANDS } from '../../src/cube/search/hands.ts';
 import { writeTurns } from '../../src/cube/turns.ts';
 import { type Loaded, loadLesson } from '../../src/lesson/load.ts';
@@ -22,6 +21,7 @@ import {
 import { distancesOf } from '../../src/practice/selection.ts';
 import { featuresOf } from '../../src/steps/pair/features.ts';
 import { asPair } from '../../src/steps/pair/subject.ts';
+import { reprovePair } from '../audit/claims.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 import { withPractice } from './lessons.ts';
 
@@ -100,7 +100,7 @@ describe.each(samples)('papers of %s', (name) => {
           const solving = lines.filter((turns) => {
             const { side, goal } = asPair(e.subject);
             const claim = { setup: writeTurns(e.setup), solution: writeTurns(turns), pair: side, kept: goal.kept };
-            return reprove(claim).verdict === 'solves';
+            return reprovePair(claim).verdict === 'solves';
           });
           expect(solving).toEqual([]);
         }

@@ -2,6 +2,8 @@
  * Following advice by brute force on the second checker's stickers: every take-out written out, every insert of three
  * turns tried. Shares no code with src/cube but the set-up that brings a sighting about.
  */
+
+import { basePlaces } from '../../../src/audit/pair-claims.ts';
 import {
   addressText,
   cornerOf,
@@ -13,7 +15,6 @@ import {
   placeOf,
   type Slot,
 } from '../../../src/audit/places.ts';
-import { basePlaces } from '../../../src/audit/reprove.ts';
 import { afterTurns, againstCentres, type Layer, type Stickers, type Turn } from '../../../src/audit/stickers.ts';
 
 const FACES: readonly Layer[] = ['U', 'D', 'R', 'L', 'F', 'B'];

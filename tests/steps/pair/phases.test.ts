@@ -1,7 +1,8 @@
 /** Phases of solutions worked out by hand, and laws over all catalogue cases, held against the second checker. */
 import { describe, expect, it } from 'vitest';
+import { basePlaces } from '../../../src/audit/pair-claims.ts';
 import { addressText, isHome, pairSight } from '../../../src/audit/places.ts';
-import { basePlaces, turnsOrFaults } from '../../../src/audit/reprove.ts';
+import { turnsOrFaults } from '../../../src/audit/reprove.ts';
 import { afterTurns as afterOnStickers, againstCentres } from '../../../src/audit/stickers.ts';
 import { afterTurns, solvedCube } from '../../../src/cube/cube.ts';
 import { TRIGGERS, triggerIn } from '../../../src/cube/triggers.ts';

@@ -1,6 +1,5 @@
 /** Set-ups made for every case, done on the second checker's stickers. */
 import { describe, expect, it } from 'vitest';
-import { reprove } from '../../../src/audit/reprove.ts';
 import { inverse, type Turn, writeTurns } from '../../../src/cube/turns.ts';
 import { goalAt, isSolvedAddress, SOLVED_ADDRESS, writeAddress } from '../../../src/steps/pair/address.ts';
 import { CASES } from '../../../src/steps/pair/cases.ts';
@@ -8,6 +7,7 @@ import { cubeWithPair } from '../../../src/steps/pair/place-pair.ts';
 import { findSolutions } from '../../../src/steps/pair/search/find.ts';
 import { setUpFor } from '../../../src/steps/pair/set-up-for.ts';
 import { SLOTS } from '../../../src/steps/pair/slots.ts';
+import { reprovePair } from '../../audit/claims.ts';
 
 const isInSlots = (address: string): boolean => address.split(' ').every((piece) => !piece.startsWith('U'));
 /** Without turns of U at its ends: they hide nothing of an answer. */
@@ -22,7 +22,7 @@ describe('a set-up', () => {
       for (const avoid of [[], best] as Turn[][][]) {
         const setup = writeTurns(setUpFor(address, slot, avoid));
         const solution = writeTurns(best[0]!);
-        const proof = reprove({ setup, solution, pair: slot, kept: goalAt(address, slot).kept });
+        const proof = reprovePair({ setup, solution, pair: slot, kept: goalAt(address, slot).kept });
         expect([proof.address, proof.verdict, proof.setupFaults]).toEqual([writeAddress(address), 'solves', []]);
         for (const answer of best) expect(bare(writeTurns(inverse(answer)))).not.toBe(bare(setup));
         expect(setup).not.toMatch(/^U/);

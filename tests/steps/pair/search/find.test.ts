@@ -1,7 +1,6 @@
 /** Exact search: what is a solution, that all are found, that none is wrong. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { reprove } from '../../../../src/audit/reprove.ts';
 import { afterTurns, solvedCube } from '../../../../src/cube/cube.ts';
 import type { Answer } from '../../../../src/cube/search/answer.ts';
 import { prove } from '../../../../src/cube/solves.ts';
@@ -9,6 +8,7 @@ import { inverse, lengthOf, TURNS, turnOf, writeTurns } from '../../../../src/cu
 import { writeAddress } from '../../../../src/steps/pair/address.ts';
 import { findSolutions, shortestLength } from '../../../../src/steps/pair/search/find.ts';
 import { goalOf, SLOTS, type Slot } from '../../../../src/steps/pair/slots.ts';
+import { reprovePair } from '../../../audit/claims.ts';
 import { turnsIn } from '../../../cube/read.ts';
 import { naiveSolutions, rowName, TEXT } from './naive.ts';
 import { nameOf, ROWS, rowAt } from './rows.ts';
@@ -122,7 +122,7 @@ test('every solution found is proved by the engine and by the second checker, fr
         expect(turns.every(({ kind }) => kind === 'face')).toBe(true);
         expect(prove(cube, turns, goal).verdict).toBe('solves');
         const claim = { setup: writeTurns(setup), solution: writeTurns(turns), pair: slot, kept: goal.kept };
-        expect(reprove(claim).verdict).toBe('solves');
+        expect(reprovePair(claim).verdict).toBe('solves');
         proved++;
       }
     }),
