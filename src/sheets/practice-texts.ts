@@ -111,6 +111,8 @@ export function optionSpans(item: PaperItem, { options }: ChoiceExercise, i: num
 export function optionText(item: PaperItem, e: ChoiceExercise, i: number, of: PaperMaking): string {
   const option = e.options[i]!;
   if (option.says === 'turns') return writeTurns(option.turns, of.making.wide);
+  // In any language: answers to a step's own questions go by their names.
+  if (option.says === 'word') return option.word;
   return optionSpans(item, e, i, of)
     .map((span) => ('text' in span ? span.text : ''))
     .join('');
