@@ -129,7 +129,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const step = progress(io, named.lessons.length, options.json);
   for (const file of named.lessons) {
     step(file);
-    const one = await loadFile(file, io, options.variation);
+    const one = await loadFile(file, io, { ...named, variation: options.variation });
     known.set(normalize(file), one);
     const { loaded, found } = one;
     const proved = loaded?.proved;

@@ -1,16 +1,16 @@
 /** `turnsheet check`: what is wrong with lessons. */
 import { betterSolutions } from '../lesson/better.ts';
 import type { ProvedRules } from '../lesson/prove-rules.ts';
-import { printLesson } from '../sheets/printed.ts';
 import { nameCourses } from './courses.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
 import type { CheckOptions } from './options.ts';
 import { countErrors, counted, tell } from './report.ts';
 
-/** What keeps a proved lesson from being printed on the usual paper. */
-function pageProblems({ loaded }: LoadedFile): Found[] {
+/** What keeps a proved lesson from being printed on the usual paper; what prints is loaded for a lesson that is. */
+async function pageProblems({ loaded }: LoadedFile): Promise<Found[]> {
   if (!loaded?.proved) return [];
+  const { printLesson } = await import('../sheets/printed.ts');
   const { problems } = printLesson(loaded.proved, { paper: 'a4', ink: 'colour' });
   return problems.map((problem) => ({ problem, source: loaded.source }));
 }
@@ -41,8 +41,8 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
   all.push(...named.found);
   tell(named.found, io);
   for (const file of named.lessons) {
-    const one = await loadFile(file, io);
-    const found = [...one.found, ...pageProblems(one), ...hints(one)];
+    const one = await loadFile(file, io, named);
+    const found = [...one.found, ...(await pageProblems(one)), ...hints(one)];
     all.push(...found);
     claims.push(...(one.loaded?.claims ?? []), ...(one.loaded?.ruleClaims ?? []));
     tell(found, io);

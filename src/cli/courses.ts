@@ -2,6 +2,7 @@
 import { type Course, isCourse, readCourse } from '../lesson/course.ts';
 import { sourceOfBytes } from '../lesson/load.ts';
 import type { Problem } from '../lesson/problem.ts';
+import type { Source } from '../lesson/source.ts';
 import { readBytes, seenFrom } from './files.ts';
 import type { Io } from './io.ts';
 import type { Found } from './load-files.ts';
@@ -18,13 +19,33 @@ export interface Named {
   readonly lessons: readonly string[];
   readonly courses: readonly NamedCourse[];
   readonly found: readonly Found[];
+  /** By file, the texts that were read. */
+  readonly sources: ReadonlyMap<string, Source>;
+}
+
+/** What is at a file: its text, why there is none, or undefined where it is no text. */
+type Read = (file: string) => Promise<Source | { readonly unreadable: string } | undefined>;
+
+const isSource = (read: Awaited<ReturnType<Read>>): read is Source => read !== undefined && 'text' in read;
+
+/** Reads each file once. */
+function reader(io: Io, sources: Map<string, Source>): Read {
+  return async (file) => {
+    const known = sources.get(file);
+    if (known) return known;
+    const bytes = await readBytes(io.folder, file);
+    if ('unreadable' in bytes) return bytes;
+    const source = sourceOfBytes(file, bytes);
+    if (source) sources.set(file, source);
+    return source;
+  };
 }
 
 /** The lessons that a course names must be there, and be lessons. */
-async function missingLessons({ course, lessons }: NamedCourse, io: Io): Promise<Found[]> {
+async function missingLessons({ course, lessons }: NamedCourse, read: Read): Promise<Found[]> {
   const found: Found[] = [];
   for (const [i, file] of lessons.entries()) {
-    const bytes = await readBytes(io.folder, file);
+    const there = await read(file);
     const { lesson, span } = course.evenings[i]!;
     const problem = (message: string, hint: string): Problem => ({
       code: 'course-lesson-missing',
@@ -32,13 +53,12 @@ async function missingLessons({ course, lessons }: NamedCourse, io: Io): Promise
       message,
       hint,
     });
-    if ('unreadable' in bytes) {
+    if (there && 'unreadable' in there) {
       const hint = 'name the file as it is seen from the folder of this course file';
-      found.push({ problem: problem(`"${lesson}": ${bytes.unreadable}`, hint), source: course.source });
+      found.push({ problem: problem(`"${lesson}": ${there.unreadable}`, hint), source: course.source });
       continue;
     }
-    const source = sourceOfBytes(file, bytes);
-    if (source && isCourse(source)) {
+    if (there && isCourse(there)) {
       const hint = 'name the lessons of that course one by one';
       found.push({ problem: problem(`"${lesson}" is a course and not a lesson`, hint), source: course.source });
     }
@@ -51,10 +71,11 @@ export async function nameCourses(files: readonly string[], io: Io): Promise<Nam
   const lessons: string[] = [];
   const courses: NamedCourse[] = [];
   const found: Found[] = [];
+  const sources = new Map<string, Source>();
+  const read = reader(io, sources);
   for (const file of files) {
-    const bytes = await readBytes(io.folder, file);
-    const source = 'unreadable' in bytes ? undefined : sourceOfBytes(file, bytes);
-    if (!source || !isCourse(source)) {
+    const source = await read(file);
+    if (!isSource(source) || !isCourse(source)) {
       lessons.push(file);
       continue;
     }
@@ -66,23 +87,22 @@ export async function nameCourses(files: readonly string[], io: Io): Promise<Nam
       course,
       lessons: course.evenings.map(({ lesson }) => seenFrom(file, lesson)),
     };
-    found.push(...(await missingLessons(named, io)));
+    found.push(...(await missingLessons(named, read)));
     courses.push(named);
     lessons.push(...named.lessons);
   }
   const isTold = new Set(found.map(({ problem }) => problem.code)).has('course-lesson-missing');
   // A lesson that is not there, or is a course, was told of where the course names it.
-  const there = isTold ? await readable(lessons, files, io) : lessons;
-  return { lessons: [...new Set(there)], courses, found };
+  const there = isTold ? await readable(lessons, files, read) : lessons;
+  return { lessons: [...new Set(there)], courses, found, sources };
 }
 
-async function readable(lessons: readonly string[], named: readonly string[], io: Io): Promise<string[]> {
+async function readable(lessons: readonly string[], named: readonly string[], read: Read): Promise<string[]> {
   const there: string[] = [];
   for (const file of lessons) {
-    const bytes = await readBytes(io.folder, file);
-    const source = 'unreadable' in bytes ? undefined : sourceOfBytes(file, bytes);
-    const isThere = named.includes(file) || !('unreadable' in bytes);
-    if (isThere && !(source && isCourse(source))) there.push(file);
+    const source = await read(file);
+    const isThere = named.includes(file) || !(source && 'unreadable' in source);
+    if (isThere && !(isSource(source) && isCourse(source))) there.push(file);
   }
   return there;
 }

@@ -28,7 +28,7 @@ export async function loadEarlier(
   for (const named of proved?.lesson.practice?.earlier ?? []) {
     const path = seenFrom(file, named.file);
     // Its cases come back, its rules do not.
-    const one = known.get(path) ?? (await loadFile(path, io, {}, 'cases'));
+    const one = known.get(path) ?? (await loadFile(path, io, { of: 'cases' }));
     if (one.loaded) {
       lessons.push(one.loaded);
       // Hints and warnings of another lesson are told when that one is built.

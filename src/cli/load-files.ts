@@ -1,5 +1,5 @@
 /** Lesson files named on the command line -> loaded lessons and problems with their places. */
-import { type Loaded, loadLesson } from '../lesson/load.ts';
+import { type Loaded, loadLesson, loadSource } from '../lesson/load.ts';
 import type { Problem } from '../lesson/problem.ts';
 import { type PlacedProblem, placeProblem, type Source, sourceOf } from '../lesson/source.ts';
 import type { Variation } from '../lesson/vary.ts';
@@ -20,20 +20,23 @@ export interface LoadedFile {
   readonly found: readonly Found[];
 }
 
-/** `of`: see loadLesson. */
-export async function loadFile(
-  file: string,
-  io: Io,
-  variation: Variation = {},
-  of: 'all' | 'cases' = 'all',
-): Promise<LoadedFile> {
-  const bytes = await readBytes(io.folder, file);
-  if ('unreadable' in bytes) {
+export interface Loading {
+  readonly variation?: Variation;
+  /** See loadLesson. */
+  readonly of?: 'all' | 'cases';
+  /** Files that were read already, by their name. */
+  readonly sources?: ReadonlyMap<string, Source>;
+}
+
+export async function loadFile(file: string, io: Io, { variation, of, sources }: Loading = {}): Promise<LoadedFile> {
+  const source = sources?.get(file);
+  const bytes = source ? undefined : await readBytes(io.folder, file);
+  if (bytes && 'unreadable' in bytes) {
     const span = { start: 0, end: 0 };
     const hint = 'check the name and the folder';
     const problem: Problem = { code: 'file-unreadable', span, message: bytes.unreadable, hint };
     return { file, loaded: undefined, found: [{ problem, source: sourceOf(file, '') }] };
   }
-  const loaded = loadLesson(file, bytes, variation, of);
+  const loaded = source ? loadSource(source, variation, of) : loadLesson(file, bytes!, variation, of);
   return { file, loaded, found: loaded.problems.map((problem) => ({ problem, source: loaded.source })) };
 }

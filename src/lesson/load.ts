@@ -41,21 +41,19 @@ export function sourceOfBytes(file: string, bytes: Uint8Array): Source | undefin
  * `file` is the name by which messages and claims call it. Line ends may be those of any system. `of`: cases, without the
  * rules, is enough for a lesson of which only cases are wanted.
  */
-export function loadLesson(
-  file: string,
-  bytes: Uint8Array,
-  variation: Variation = {},
-  of: 'all' | 'cases' = 'all',
-): Loaded {
+export function loadLesson(file: string, bytes: Uint8Array, variation?: Variation, of?: 'all' | 'cases'): Loaded {
   const source = sourceOfBytes(file, bytes);
-  if (!source) {
-    const message = 'the file is not UTF-8 text';
-    const hint = 'save it as UTF-8 in your editor';
-    const span = { start: 0, end: 0 };
-    const problems: Problem[] = [{ code: 'file-not-utf8', span, message, hint }];
-    const nothing: Outcome = { proved: undefined, claims: [], ruleClaims: [], problems };
-    return { source: sourceOf(file, ''), ...nothing, again: () => nothing };
-  }
+  if (source) return loadSource(source, variation, of);
+  const message = 'the file is not UTF-8 text';
+  const hint = 'save it as UTF-8 in your editor';
+  const span = { start: 0, end: 0 };
+  const problems: Problem[] = [{ code: 'file-not-utf8', span, message, hint }];
+  const nothing: Outcome = { proved: undefined, claims: [], ruleClaims: [], problems };
+  return { source: sourceOf(file, ''), ...nothing, again: () => nothing };
+}
+
+/** The same for a text that is read already. */
+export function loadSource(source: Source, variation: Variation = {}, of: 'all' | 'cases' = 'all'): Loaded {
   const read = readLesson(source);
   const known = new Map<string, Outcome>();
   const again = (other: Variation): Outcome => {
