@@ -13,7 +13,6 @@ import {
   schemeSchema,
   seeSchema,
   solutionSchema,
-  wordsSchema,
 } from './schema.ts';
 import { isOnMendedLine, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
 
@@ -33,11 +32,11 @@ export interface Tables {
 
 const keysOf = ({ shape }: z.ZodObject): readonly string[] => Object.keys(shape);
 
-function makeTables({ step, lesson, case: ofCase, every, claims, practice }: Format): Tables {
+function makeTables({ step, lesson, case: ofCase, every, claims, practice, words }: Format): Tables {
   const table = (name: string, schema: z.ZodObject): Table => ({ name, keys: keysOf(schema) });
   /** Those that stand under a key of the lesson and are called by it. */
   const named: Readonly<Record<string, z.ZodObject>> = {
-    words: wordsSchema,
+    words,
     claims,
     scheme: schemeSchema,
     hands: handsSchema,

@@ -11,7 +11,6 @@ import type { Where } from '../steps/subject.ts';
 import type { LeadingHand } from './leading-hand.ts';
 import type { PracticeRequest } from './practice.ts';
 import type { Span } from './problem.ts';
-import type { Term } from './schema.ts';
 import type { Source } from './source.ts';
 
 export type Phrase =
@@ -89,9 +88,6 @@ export interface LessonRule {
   readonly span: Span;
 }
 
-/** The club's words for some of ours. */
-export type ClubWords = Readonly<Partial<Record<Term, string>>>;
-
 /** Cases under one heading; those before the first heading have none. */
 export interface Part {
   readonly heading: TextLine | undefined;
@@ -118,7 +114,8 @@ export interface Lesson {
   /** left: to be printed mirrored. */
   readonly hand: LeadingHand;
   readonly wide: WideSpelling;
-  readonly clubWords: ClubWords;
+  /** The club's words for some of ours. */
+  readonly clubWords: Readonly<Record<string, string>>;
   readonly shows: { readonly undo: boolean; readonly states: boolean };
   /** Ours, and those of the club in their place or beside them. */
   readonly triggers: TriggerList;

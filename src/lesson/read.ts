@@ -8,7 +8,7 @@ import type { Turn } from '../cube/turns.ts';
 import type { OwnFields } from '../steps/lesson-part.ts';
 import { stepNamed, USUAL_STEP } from '../steps/steps.ts';
 import { formatProblems, tablesOf } from './format-problems.ts';
-import type { ClubWords, Lesson, LessonClaim } from './lesson.ts';
+import type { Lesson, LessonClaim } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { partsAt } from './read-case.ts';
 import { practiceAt } from './read-practice.ts';
@@ -101,9 +101,6 @@ function handsOf(written: Head['hands'] = {}): HandModel {
   };
 }
 
-const clubWordsOf = (words: Head['words']): ClubWords =>
-  Object.fromEntries(Object.entries(words ?? {}).filter(([, word]) => word !== undefined));
-
 /** Our triggers, and the club's; of turns that can be seen from any side. */
 function triggersAt(r: Reader, written: Head['triggers'] = {}): TriggerList {
   const own: Record<string, readonly Turn[]> = {};
@@ -161,7 +158,7 @@ export function readLesson(source: Source): ReadLesson {
     ...(held ?? SOME_HOLD),
     hand: head.hand ?? 'right',
     wide: head.wide ?? 'Rw',
-    clubWords: clubWordsOf(head.words),
+    clubWords: head.words ?? {},
     shows: { undo: head.show?.includes('undo') ?? false, states: head.show?.includes('states') ?? false },
     triggers,
     hands: handsOf(head.hands),

@@ -166,15 +166,10 @@ export const ruleSchema = z.strictObject({
   say: about(text(), 'What to say about it, in your words.').optional(),
 });
 
-/** Our words for things, which a club may call otherwise. */
-export const TERMS = ['slot', 'pair', 'corner', 'edge', 'cross', 'set up', 'solve', 'hold', 'turn'] as const;
-export type Term = (typeof TERMS)[number];
+/** Words of ours which a club may have others for, beside those of a step. */
+const TERMS = ['cross', 'set up', 'solve', 'hold', 'turn'];
 
-export const wordsSchema = z.strictObject(
-  Object.fromEntries(
-    TERMS.map((term) => [term, about(text(), `What your club says for "${term}" in print.`).optional()]),
-  ) as Record<Term, z.ZodOptional<z.ZodString>>,
-);
+const wordsSchema = z.record(z.string(), text());
 
 /** A page has room for some forty; more is a book. */
 const count = () => z.int().min(0).max(60);
@@ -256,9 +251,10 @@ export const lessonSchema = z.strictObject({
     'left',
   ).optional(),
   wide: about(z.enum(['Rw', 'r']), 'How wide turns are printed.', 'r').optional(),
-  words: about(wordsSchema, 'What your club calls things; printed in place of our words, with a list at the end.', {
-    slot: 'pocket',
-  }).optional(),
+  words: about(
+    wordsSchema,
+    'What your club calls things; printed in place of our words, with a list at the end.',
+  ).optional(),
   show: about(
     z.array(z.enum(['undo', 'shortest', 'states'])),
     'What else to print. undo: the turns that take a set-up back. shortest: a shortest solution, where none is listed. ' +
@@ -332,6 +328,7 @@ export interface Format {
   readonly every: typeof everySchema;
   readonly claims: typeof claimsSchema;
   readonly practice: typeof practiceSchema;
+  readonly words: z.ZodObject;
 }
 
 function makeFormat(step: Step): Format {
@@ -358,17 +355,26 @@ function makeFormat(step: Step): Format {
       .meta(only.meta()!)
       .optional(),
   });
+  const terms = [...step.lesson.terms, ...TERMS];
+  const words = z
+    .strictObject(
+      Object.fromEntries(
+        terms.map((term) => [term, about(text(), `What your club says for "${term}" in print.`).optional()]),
+      ),
+    )
+    .meta({ ...lessonSchema.shape.words.unwrap().meta(), examples: [{ [terms[0]!]: 'pocket' }] });
   const named = <T extends z.ZodType>(schema: T, key: 'claims' | 'practice'): z.ZodOptional<T> =>
     schema.meta(lessonSchema.shape[key].unwrap().meta()!).optional();
   const lesson = lessonSchema.extend({
     step: about(z.enum(steps().map(({ name }) => name)), lessonSchema.shape.step.unwrap().description!).optional(),
+    words: words.optional(),
     family: orSome(said.family[0]),
     claims: named(claims, 'claims'),
     practice: named(practice, 'practice'),
     cases: about(z.array(z.union([partSchema, every, ofCase])).min(1), lessonSchema.shape.cases.description!),
   });
   // The steps' own keys are there as the coach wrote them; only the types do not know them.
-  return { step, lesson, case: ofCase, every, claims, practice } as unknown as Format;
+  return { step, lesson, case: ofCase, every, claims, practice, words } as unknown as Format;
 }
 
 const formats = new WeakMap<Step, Format>();

@@ -36,6 +36,8 @@ export interface LessonPart {
   readonly fields: Readonly<Record<'case' | 'every' | 'claims' | 'only', z.ZodRawShape>>;
   /** What editors say of `family` and of `address`, with an example each. */
   readonly about: Readonly<Record<'family' | 'address', readonly [description: string, example: string]>>;
+  /** Words of ours for what the step is about, which a club may have others for. */
+  readonly terms: readonly string[];
   /** Kinds of problems that the step tells of, by code. */
   readonly problems: Readonly<Record<string, ProblemKind>>;
 

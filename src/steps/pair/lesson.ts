@@ -139,6 +139,7 @@ export const pairLesson: LessonPart = {
       'UFR:R UB:U',
     ],
   },
+  terms: ['slot', 'pair', 'corner', 'edge'],
   problems: {
     'slot-open': {
       severity: 'error',

@@ -193,6 +193,7 @@ export const oneCorner: Step = {
       family: ['Where the corner is: on-top or below.', 'on-top'],
       address: ['Where its cross colour is.', 'UFR:R'],
     },
+    terms: ['corner'],
     problems: {},
     whereOf: (fields): CornerWhere => ({ corner: cornersIn(fields)[0] ?? 'DFR' }),
     mirroredWhere: (where): CornerWhere => ({ corner: SIDE_MIRROR[home(where)] }),
