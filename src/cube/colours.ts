@@ -2,7 +2,9 @@
 import { FACES, type Face, OPPOSITE } from './faces.ts';
 import { centreAt, type View } from './view.ts';
 
+/** The six colours of most cubes (common practice, no source); another scheme puts them on other faces. */
 export const COLOURS = ['white', 'yellow', 'green', 'blue', 'red', 'orange'] as const;
+/** A colour of a sticker. */
 export type Colour = (typeof COLOURS)[number];
 
 /** The colour of each centre of a cube. As a scheme: of a cube held in one fixed way. */
@@ -24,6 +26,7 @@ export const SCHEME_HINT = `write up front right down back left: ${writeScheme(U
 export interface WrongScheme {
   readonly wrong: string;
 }
+/** Whether reading a scheme failed; `wrong` says why. */
 export const isWrongScheme = (read: FaceColours | WrongScheme): read is WrongScheme => 'wrong' in read;
 
 /** Six colours, each once, of a cube held one fixed way: up, front, right, down, back, left. Capitals do not matter. */

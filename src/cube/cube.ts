@@ -21,20 +21,25 @@ import { effect, STRAIGHT, seenAt, seenPlace, type View } from './view.ts';
 
 /** 0..7 corners, 8..19 edges, each numbered as its home place. */
 export type Piece = number;
+/** How many pieces are corners: the first numbers. */
 export const CORNER_PIECES = CORNERS.length;
+/** How many pieces can move: 8 corners and 12 edges. */
 export const PIECES: number = CORNERS.length + EDGES.length;
 
+/** The piece that belongs at a place. */
 export const pieceOf = (home: Place): Piece => {
   const corner = (CORNERS as readonly string[]).indexOf(home);
   return corner >= 0 ? corner : CORNER_PIECES + (EDGES as readonly string[]).indexOf(home);
 };
 
+/** The place where a piece belongs. */
 export const homeOf = (piece: Piece): Place =>
   piece < CORNER_PIECES ? CORNERS[piece]! : EDGES[piece - CORNER_PIECES]!;
 
 /** The spot of a piece that is solved. */
 export const homeSpot = (piece: Piece): number => (piece < CORNER_PIECES ? 3 * piece : 2 * (piece - CORNER_PIECES));
 
+/** A state and how it is held. `doTurn` and `turnFace` change it in place; all else leaves it as it is. */
 export interface Cube {
   /** By piece: a corner spot or an edge spot. */
   readonly spots: Uint8Array;
@@ -43,8 +48,10 @@ export interface Cube {
 
 const SOLVED_SPOTS = Uint8Array.from({ length: PIECES }, (_, piece) => homeSpot(piece));
 
+/** A new solved cube, held as before the first turn. */
 export const solvedCube = (): Cube => ({ spots: SOLVED_SPOTS.slice(), view: STRAIGHT });
 
+/** A cube of its own: turning it leaves the one given as it is. */
 export const copyOf = (cube: Cube): Cube => ({ spots: cube.spots.slice(), view: cube.view });
 
 /** Turns a face named by its centre, in place. */
@@ -88,4 +95,5 @@ export const isOnTop = (cube: Cube, piece: Piece): boolean =>
 const TOP_CORNER_SPOTS = 4 * 3;
 const TOP_EDGE_SPOTS = 4 * 2;
 
+/** In its place and turned rightly, against the centres. */
 export const isHome = (cube: Cube, piece: Piece): boolean => cube.spots[piece] === homeSpot(piece);

@@ -16,5 +16,6 @@ function core(turns: readonly Turn[]): string {
   return all.slice(Math.max(first, 0), last + 1).join(' ');
 }
 
+/** Whether the answer is the set-up taken back, turns of U at its ends aside. */
 export const givesAway = (setup: readonly Turn[], answer: readonly Turn[]): boolean =>
   core(inverse(setup)) === core(answer);

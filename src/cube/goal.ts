@@ -2,6 +2,7 @@
 import { type Cube, homeSpot, type Piece } from './cube.ts';
 import type { Place } from './spots.ts';
 
+/** What must be home, and what besides, after a solution. */
 export interface Goal {
   /** Home before and home after, whatever happens in between. The first of `pieces`. */
   readonly base: readonly Piece[];
@@ -21,5 +22,6 @@ export const goalOfPieces = (base: readonly Piece[], more: readonly Piece[]): Go
   free: undefined,
 });
 
+/** All of them in their places and turned rightly, against the centres. */
 export const areHome = (cube: Cube, pieces: readonly Piece[]): boolean =>
   pieces.every((piece) => cube.spots[piece] === homeSpot(piece));

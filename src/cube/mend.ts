@@ -22,6 +22,7 @@ interface Edit {
   readonly now: Turn | undefined;
 }
 
+/** One turn changed, and the whole sequence as it then is. */
 export interface Change extends Pick<Edit, 'kind' | 'at' | 'was' | 'now'> {
   readonly turns: readonly Turn[];
 }

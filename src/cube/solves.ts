@@ -5,6 +5,7 @@ import { CORNER_AFTER, EDGE_AFTER, type Place } from './spots.ts';
 import type { Turn } from './turns.ts';
 import { effect } from './view.ts';
 
+/** What turns did to a goal. */
 export interface Proof {
   readonly verdict: 'solves' | 'fails';
   /** Home places of the required pieces that end elsewhere or turned, in the order of the goal. */

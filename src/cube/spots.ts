@@ -9,10 +9,15 @@
  */
 import { cross, dot, FACES, type Face, faceTowards, NORMAL, rotated } from './faces.ts';
 
+/** The corner places by their faces, U or D first; pieces and spots are numbered in this order. */
 export const CORNERS = ['UFR', 'UFL', 'UBL', 'UBR', 'DFR', 'DFL', 'DBL', 'DBR'] as const;
+/** The edge places likewise. */
 export const EDGES = ['UF', 'UL', 'UB', 'UR', 'FR', 'FL', 'BL', 'BR', 'DF', 'DL', 'DB', 'DR'] as const;
+/** The place of a corner. */
 export type Corner = (typeof CORNERS)[number];
+/** The place of an edge. */
 export type Edge = (typeof EDGES)[number];
+/** Any place of a piece that moves. */
 export type Place = Corner | Edge;
 
 /** 0..23 */
@@ -31,9 +36,13 @@ function clockwise([a, b, c]: readonly Face[]): Face[] {
 const CORNER_FACES: readonly (readonly Face[])[] = CORNERS.map((place) => clockwise(facesOf(place)));
 const EDGE_FACES: readonly (readonly Face[])[] = EDGES.map(facesOf);
 
+/** The place of a corner spot. */
 export const cornerOf = (spot: CornerSpot): Corner => CORNERS[Math.floor(spot / 3)]!;
+/** The place of an edge spot. */
 export const edgeOf = (spot: EdgeSpot): Edge => EDGES[spot >> 1]!;
+/** The face of a corner spot. */
 export const faceOfCornerSpot = (spot: CornerSpot): Face => CORNER_FACES[Math.floor(spot / 3)]![spot % 3]!;
+/** The face of an edge spot. */
 export const faceOfEdgeSpot = (spot: EdgeSpot): Face => EDGE_FACES[spot >> 1]![spot & 1]!;
 
 /** The spot of a corner place's face; an error of ours if the place has no such face. */
@@ -66,6 +75,7 @@ export function cornerSpotTurned(spot: CornerSpot, about: Face, quarters: number
   return cornerSpot(cornerAt(facesOf(cornerOf(spot)).map(moved)), moved(faceOfCornerSpot(spot)));
 }
 
+/** Likewise for an edge. */
 export function edgeSpotTurned(spot: EdgeSpot, about: Face, quarters: number): EdgeSpot {
   const moved = (f: Face) => movedFace(f, about, quarters);
   return edgeSpot(edgeAt(facesOf(edgeOf(spot)).map(moved)), moved(faceOfEdgeSpot(spot)));
@@ -76,6 +86,7 @@ export function edgeSpotTurned(spot: EdgeSpot, about: Face, quarters: number): E
  * Where a sticker on a spot comes to by a turn: CORNER_AFTER[24 * turn + spot], EDGE_AFTER[24 * turn + spot].
  */
 export type FaceTurn = number;
+/** The number of a turn: by face in the order of FACES, then by quarters. */
 export const faceTurn = (face: Face, quarters: 1 | 2 | 3): FaceTurn => 3 * FACES.indexOf(face) + quarters - 1;
 
 function tableOfTurns(
@@ -93,5 +104,7 @@ function tableOfTurns(
   return after;
 }
 
+/** By 24 * turn + spot: where a corner's sticker is after a turn. */
 export const CORNER_AFTER: Uint8Array = tableOfTurns((s, face) => cornerOf(s).includes(face), cornerSpotTurned);
+/** Likewise for an edge. */
 export const EDGE_AFTER: Uint8Array = tableOfTurns((s, face) => edgeOf(s).includes(face), edgeSpotTurned);

@@ -9,6 +9,7 @@ const written = (text: string): readonly Turn[] => {
   return reading.turns;
 };
 
+/** Runs of turns by their names. */
 export type TriggerList = Readonly<Record<string, readonly Turn[]>>;
 
 /** By name, as the right hand does them at the front right; the left hand's own where it has a name of its own. */
@@ -18,6 +19,7 @@ export const TRIGGERS: TriggerList = {
   sledge: written("R' F R F'"),
 };
 
+/** A trigger found in some turns, and how it is done there. */
 export interface NamedTrigger {
   readonly name: string;
   /** Done backwards. */

@@ -11,6 +11,7 @@ export type Axis = 'x' | 'y' | 'z';
 /** Quarter turns clockwise: 3 is one counter-clockwise. */
 export type Quarters = 1 | 2 | 3;
 
+/** One written turn: regulations 12a. */
 export interface Turn {
   /** 0..53, for tables by turn; a turn of a face has the number of its FaceTurn. */
   readonly index: number;
@@ -45,6 +46,7 @@ export const TURNS: readonly Turn[] = (['face', 'wide', 'slice', 'rotation'] as 
 
 const FIRST: Readonly<Record<TurnKind, number>> = { face: 0, wide: 18, slice: 36, rotation: 45 };
 
+/** The one object that there is for such a turn. */
 export function turnOf(kind: TurnKind, letter: Turn['letter'], quarters: Quarters): Turn {
   return TURNS[FIRST[kind] + 3 * LETTERS[kind].indexOf(letter) + quarters - 1]!;
 }

@@ -9,6 +9,7 @@ import { type Axis, type Quarters, type Slice, TURNS, type Turn } from './turns.
 
 /** 0..23; 0 is the hold before the first turn. */
 export type View = number;
+/** Held as before the first turn. */
 export const STRAIGHT: View = 0;
 
 /** The face about which a rotation turns, clockwise: regulations 12a4a. */
@@ -95,6 +96,7 @@ function effectOf(turn: Turn, view: View): Effect {
 /** By 24 * turn's index + view: proving looks up one for every turn that it reads. */
 const EFFECTS: readonly Effect[] = TURNS.flatMap((turn) => SEEN.map((_, view) => effectOf(turn, view)));
 
+/** What a written turn does for a viewer in this view; one look-up. */
 export const effect = (turn: Turn, view: View): Effect => EFFECTS[24 * turn.index + view]!;
 
 /** The place as the viewer names it, of a place named by the centres. */

@@ -146,6 +146,7 @@ export interface SpaceBlock extends Common {
   readonly height: Pt;
 }
 
+/** What pages are made of, before it is known where it stands. */
 export type Block =
   | TextBlock
   | TurnsBlock
@@ -158,6 +159,7 @@ export type Block =
   | BoxesBlock
   | SpaceBlock;
 
+/** Sizes of paper: ISO 216 and US letter. */
 export type Paper = 'a4' | 'letter' | 'a5';
 
 /**

@@ -82,6 +82,7 @@ export interface Frame {
   readonly claims: readonly string[];
 }
 
+/** Pages laid out: everything has its place, in points of 1/72 inch. */
 export interface Pages {
   readonly title: string;
   readonly language: string;

@@ -67,6 +67,7 @@ export interface Itemed {
   readonly nth: number;
 }
 
+/** Of which step and item it is, and what has to be brought about. */
 export const goalFields = (
   subject: Pick<Subject, 'step' | 'goal'>,
   { paper, item, nth }: Itemed,

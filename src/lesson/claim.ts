@@ -180,6 +180,7 @@ export interface ChoiceClaim extends ClaimOfCase {
   readonly turns?: string;
 }
 
+/** Anything that is printed and could be false. */
 export type Claim = SolutionClaim | RuleClaim | CoverageClaim | ChoiceClaim;
 
 /** A claim as it came to stand on paper. */

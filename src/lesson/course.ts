@@ -11,6 +11,7 @@ import { formatOf } from './schema.ts';
 import type { Source } from './source.ts';
 import { dataOf, keySpan, parseYaml, spanAt } from './yaml-text.ts';
 
+/** A line of a course. */
 export interface Evening {
   /** From 1. */
   readonly number: number;
@@ -22,6 +23,7 @@ export interface Evening {
   readonly span: Span;
 }
 
+/** A course as read: evenings in order, each with its lesson. */
 export interface Course {
   readonly source: Source;
   readonly title: TextLine;
@@ -84,6 +86,7 @@ function lessonsTwice(evenings: readonly Evening[]): Problem[] {
   });
 }
 
+/** A course's file -> the course; its lessons are not opened. What is wrong is among the problems. */
 export function readCourse(source: Source): ReadCourse {
   const yaml = parseYaml(source);
   const r: Reader = { format: formatOf(USUAL_STEP), yaml, problems: [...yaml.problems] };

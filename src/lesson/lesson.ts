@@ -13,16 +13,19 @@ import type { PracticeRequest } from './practice.ts';
 import type { Span } from './problem.ts';
 import type { Source } from './source.ts';
 
+/** A stretch of text of one kind. */
 export type Phrase =
   | { readonly kind: 'plain' | 'strong'; readonly text: string }
   | { readonly kind: 'colour'; readonly colour: Colour; readonly capital: boolean; readonly strong?: boolean }
   | { readonly kind: 'turns'; readonly turns: readonly Turn[] };
 
+/** A paragraph, heading or item of a list, as a coach writes it. */
 export interface Paragraph {
   readonly kind: 'heading' | 'paragraph' | 'item';
   readonly phrases: readonly Phrase[];
   readonly span: Span;
 }
+/** Texts of a coach, paragraph by paragraph. */
 export type Prose = readonly Paragraph[];
 
 /** One line of text: a title, a name. */
@@ -98,6 +101,7 @@ export interface Part {
   readonly span: Span;
 }
 
+/** A lesson as read. Nothing is done on a cube or searched for yet: see ProvedLesson (prove.ts). */
 export interface Lesson {
   readonly source: Source;
   /** Undefined only where a lesson without one was read with problems. */

@@ -22,6 +22,7 @@ function outcomeOf(read: ReadLesson, variation: Variation, of: 'all' | 'cases'):
   return ProvedLesson.prove({ lesson: wanted, problems: [...problems, ...varied.problems] });
 }
 
+/** A lesson read and proved, and all that was found. */
 export interface Loaded extends Outcome {
   readonly source: Source;
   /** The same lesson for other students; as it was read, not as it was varied before. One object a variation. */

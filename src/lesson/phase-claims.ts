@@ -26,6 +26,7 @@ const mergeClaim = ({ turn, of, as, does, address }: Merge, wide: WideSpelling):
   address,
 });
 
+/** The fields of a solution's claim that tell its phases. */
 export const phaseClaims = (
   { phases, merges }: Phases,
   wide: WideSpelling,

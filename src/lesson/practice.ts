@@ -24,6 +24,7 @@ export const exerciseKinds = ({ practice }: Step): readonly ExerciseKind[] => [
 
 /** How hard a paper is, of what was taught. */
 export const LEVELS = ['easy', 'middle', 'hard'] as const;
+/** How hard a paper is. */
 export type Level = (typeof LEVELS)[number];
 
 /** A line under `items`. */

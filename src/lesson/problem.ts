@@ -384,6 +384,7 @@ export interface Span {
   readonly end: number;
 }
 
+/** Something wrong in a file, with its place and what would be right. */
 export interface Problem {
   readonly code: ProblemCode;
   readonly span: Span;
@@ -396,4 +397,5 @@ export interface Problem {
 /** What a step tells of, at its place. */
 export const problemOf = ({ code, message, hint }: Told, span: Span): Problem => ({ code, span, message, hint });
 
+/** error: nothing is printed. warning and hint: all is. */
 export const severityOf = ({ code }: Problem): Severity => problemKinds()[code]!.severity;

@@ -30,12 +30,14 @@ export interface TurnedPair {
   readonly rules: readonly [before: ProvedLessonRule, after: ProvedLessonRule];
 }
 
+/** A set-up for the drill of an evening. */
 export interface DrillItem {
   readonly rule: ProvedLessonRule;
   readonly isException: boolean;
   readonly shown: ProvedCase;
 }
 
+/** What is done in a step of an evening. */
 export type PlanContent =
   | { readonly does: 'open' | 'break' | 'drill again' | 'close' }
   | {
@@ -53,12 +55,14 @@ export type PlanContent =
   /** `all`: how many set-ups it takes to show everything; no items in a lesson without rules. */
   | { readonly does: 'drill'; readonly items: readonly DrillItem[]; readonly all: number };
 
+/** A step of an evening, and when it begins. */
 export type PlanStep = PlanContent & {
   readonly minutes: number;
   /** Minutes from the start. */
   readonly at: number;
 };
 
+/** The running order of an evening. */
 export interface ProvedPlan {
   readonly minutes: number;
   readonly steps: readonly PlanStep[];

@@ -92,6 +92,7 @@ export class ProvedLesson {
   }
 }
 
+/** What proving gives: a proved lesson, or claims and problems alone. */
 export interface Outcome {
   readonly proved: ProvedLesson | undefined;
   /** Of solutions. */

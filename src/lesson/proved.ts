@@ -5,6 +5,7 @@ import type { Subject } from '../steps/subject.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Case, Part, Solution } from './lesson.ts';
 
+/** A solution that was done on the cube. */
 export interface ProvedSolution {
   readonly solution: Solution;
   readonly claim: SolutionClaim;
@@ -12,6 +13,7 @@ export interface ProvedSolution {
   readonly phases: Phases | undefined;
 }
 
+/** A case that was set up, and its solutions. */
 export interface ProvedCase {
   readonly case: Case;
   /** As it lies after the set-up. */
@@ -19,6 +21,7 @@ export interface ProvedCase {
   readonly solutions: readonly ProvedSolution[];
 }
 
+/** The cases under one heading. */
 export interface ProvedPart {
   readonly part: Part;
   readonly cases: readonly ProvedCase[];

@@ -2,6 +2,7 @@
 import type { Severity } from '../text/problem-kind.ts';
 import { type Problem, type Span, severityOf } from './problem.ts';
 
+/** A file's text, and where its lines begin. */
 export interface Source {
   /** As it was named to us, for messages. */
   readonly file: string;
@@ -10,6 +11,7 @@ export interface Source {
   readonly lineStarts: readonly number[];
 }
 
+/** A text as a source of problems; `file` as it is to be named in messages. */
 export function sourceOf(file: string, text: string): Source {
   const lineStarts = [0];
   for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) lineStarts.push(at + 1);
@@ -39,6 +41,7 @@ export function positionAt({ lineStarts }: Source, offset: number): { line: numb
   return { line: low + 1, column: offset - lineStarts[low]! + 1 };
 }
 
+/** With line and column, from 1, in place of offsets. */
 export function placeProblem(problem: Problem, source: Source): PlacedProblem {
   const { line, column } = positionAt(source, problem.span.start);
   const { code, message, hint } = problem;

@@ -15,6 +15,7 @@ import { mirroredWords } from './mirrored-words.ts';
 import type { PracticeRequest } from './practice.ts';
 import type { Problem } from './problem.ts';
 
+/** How a lesson is to be printed otherwise than it is written. */
 export interface Variation {
   readonly cross?: Colour;
   readonly front?: Colour;

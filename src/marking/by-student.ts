@@ -3,6 +3,7 @@ import { groupedBy } from '../text/grouped.ts';
 import { nameKey } from './items.ts';
 import type { MarkedRow } from './submission.ts';
 
+/** All answers of one student. */
 export interface StudentRows {
   readonly student: string;
   readonly rows: readonly MarkedRow[];

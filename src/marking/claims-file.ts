@@ -72,6 +72,7 @@ export type Entry =
   | { readonly kind: 'other'; readonly id: string }
   | { readonly kind: 'malformed'; readonly id: string; readonly item: string; readonly why: string };
 
+/** A claims file as read, before anything in it is proved. */
 export interface ClaimsText {
   /** As it was named to us. */
   readonly file: string;

@@ -3,6 +3,7 @@ import { likelyWord } from '../text/likely.ts';
 import { LONGEST_CODE } from './limits.ts';
 import type { Submission } from './submission.ts';
 
+/** What a row of answers has, as columns are called. */
 export const FIELDS = ['student', 'paper', 'item', 'answer', 'mark'] as const;
 export type Field = (typeof FIELDS)[number];
 
@@ -55,6 +56,7 @@ export interface Unreadable {
   readonly row?: number;
 }
 
+/** Whether reading failed; `unreadable` says why. */
 export const isUnreadable = (read: SubmissionsRead | Unreadable): read is Unreadable => 'unreadable' in read;
 
 /** White space, and signs that would steer a terminal or hide, as single spaces. */

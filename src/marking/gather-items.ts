@@ -33,6 +33,7 @@ function itemsOf({ text, items }: ProvedFile, twice: ReadonlySet<string>): Map<s
   return found;
 }
 
+/** Claims files -> what can be answered, and the claims that do not hold. */
 export function proveClaims(texts: readonly ClaimsText[]): { items: Items; falseClaims: FalseClaim[] } {
   const files = texts.map(proveFile);
   const twice = idsTwice(files);

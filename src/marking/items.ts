@@ -55,6 +55,7 @@ export interface ChoiceItem extends CommonItem {
   readonly mend: { readonly turn: number; readonly now: string } | undefined;
 }
 
+/** Something that students answer. */
 export type Item = SolutionItem | ChoiceItem;
 
 /** A claim that does not hold, and why: its item is not marked. */
@@ -72,6 +73,7 @@ export type Named = { readonly sheet: string } & (
   | { readonly other: string }
 );
 
+/** All that can be answered, by every name that it goes by. */
 export interface Items {
   readonly items: readonly Item[];
   /** By the ids of claims and items, alone and after the name of their sheets; see nameKey. */

@@ -22,6 +22,7 @@ export type Verdict = string;
 
 export const isRight = (verdict: Verdict): boolean => verdict === 'solves' || verdict === 'solves-turned';
 
+/** How an answer that does not solve is close to one that does. */
 export type NearMissKind =
   | 'small-letters'
   | 'spelling'
@@ -45,6 +46,7 @@ export interface NearMiss {
   readonly says: string;
 }
 
+/** An answer with its verdict. */
 export interface MarkedRow extends Submission {
   /** The item that it was marked as: `3` or `K4T.7`; empty where none matches. */
   readonly matched: string;
@@ -103,4 +105,5 @@ export const isTimed = ({ verdict, answer, mark }: MarkedRow): boolean =>
 
 /** How a small letter counts where it makes the difference: as the regulations' wide turn, or as the outer layer. */
 export const SMALL_LETTERS = ['wide', 'outer'] as const;
+/** What small letters mean: wide turns, or the outer layer. */
 export type SmallLetters = (typeof SMALL_LETTERS)[number];

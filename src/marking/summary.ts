@@ -11,6 +11,7 @@ import { isRight, isTimed, type MarkedRow } from './submission.ts';
 /** One that answers to all steps may show, or a verdict that a step gives besides. */
 export type Slip = SlipName | Failed['verdict'];
 
+/** How a class did with one item. */
 export interface ItemFigures {
   readonly item: Item;
   readonly answered: number;
@@ -35,6 +36,7 @@ export interface ChoiceFigures {
   readonly chosen: readonly { readonly letter: string; readonly option: string; readonly count: number }[];
 }
 
+/** How a class did; points are those of the coach where there are any. */
 export interface Summary {
   readonly students: readonly StudentRows[];
   readonly answered: number;
@@ -95,6 +97,7 @@ const sum = (rows: readonly MarkedRow[]): number => rows.reduce((n, row) => n + 
 /** What went wrong: rows that the coach marked right are no slips. */
 const isWrong = (row: MarkedRow): boolean => !isRight(row.verdict) && row.points < 1;
 
+/** Marked rows -> the figures of the class. Times and rows of no item count in none. */
 export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): Summary {
   const itemById = new Map(items.map((item) => [item.id, item]));
   const students = byStudent(rows);

@@ -10,6 +10,7 @@ import { readCsv } from '../text/csv.ts';
 const FORMULA = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/;
 const GUARDED = /^'(?=\s*[=+\-@＝＋－＠]|[\t\r\n])/;
 
+/** Rows of cells as text. */
 export type Cells = readonly (readonly string[])[];
 
 export interface Table {
@@ -23,6 +24,7 @@ export interface Table {
 
 const LOOSE_QUOTE = 'a quotation mark stands inside the cell: double it, or leave it out';
 
+/** A CSV file with its delimiter and what is wrong with its quotes; never throws. */
 export function readTable(text: string): Table {
   const { rows, delimiter, named } = readCsv(text);
   const cells = rows.map((row) => row.cells.map((cell) => cell.replace(GUARDED, '')));

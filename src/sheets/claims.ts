@@ -36,6 +36,7 @@ const printedClaims = (
     return place ? [{ ...claim, file, ...place, ...(asked && { asked }) }] : [];
   });
 
+/** What a sheet's file is called. */
 export const pdfName = (name: string, { suffix }: Pick<PrintedSheet, 'suffix'>): string => `${name}${suffix}.pdf`;
 
 /**

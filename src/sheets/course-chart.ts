@@ -20,6 +20,7 @@ import { grey, line, note, plain, strong } from './texts.ts';
 const PICTURE = mm(15);
 const CELL = mm(19);
 
+/** An evening with its proved lesson and papers. */
 export interface TaughtEvening {
   readonly evening: Evening;
   readonly proved: ProvedLesson;
@@ -101,6 +102,7 @@ function caseCell(
   };
 }
 
+/** Evenings and coverage on paper; `claims` are those of `coverageClaims`, in their order. */
 export function courseChart(
   course: Course,
   taught: readonly TaughtEvening[],

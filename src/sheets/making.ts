@@ -14,6 +14,7 @@ export interface Making {
   readonly wide: WideSpelling;
 }
 
+/** As the lesson has it: its language, its club's words, its spelling of wide turns. */
 export const makingOf = ({ lesson }: ProvedLesson, ink: Ink): Making => ({
   words: withClubWords(wordsIn(lesson.language), lesson.clubWords),
   ink,

@@ -10,6 +10,7 @@ export interface CasePicture {
   readonly scene: Scene;
 }
 
+/** A picture for each case, as panels have them. */
 export const casePictures = (proved: ProvedLesson, making: Making): CasePicture[] =>
   proved.cases.map((one) => ({
     number: one.case.number,

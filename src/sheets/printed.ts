@@ -15,6 +15,7 @@ import { makingOf } from './making.ts';
 import { PRACTICE_SUFFIXES, practiceSheets } from './practice.ts';
 import { type Suffix, sheetsOf } from './sheets.ts';
 
+/** A sheet laid out, with the claims that it bears. */
 export interface PrintedSheet {
   readonly suffix: Suffix;
   readonly pages: Pages;

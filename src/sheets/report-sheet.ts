@@ -201,6 +201,7 @@ function notMarkedOf({ notMarked }: Summary, { words: { markingSheets } }: SlipM
   ];
 }
 
+/** The class on paper: figures, slips, who needs it again. For the coach. */
 export function reportSheet(summary: Summary, making: SlipMaking): Sheet {
   const { words, lesson } = making;
   const { report, page, foot } = words.markingSheets;

@@ -194,6 +194,7 @@ function slip({ student, rows }: StudentRows, common: Omit<SlipOf, 'paper'>, mak
   return cells.length <= MOST_KEPT[making.paper] ? { ...block, keep: 'where-it-fits' } : block;
 }
 
+/** A slip a student: what was right, and where it went wrong. */
 export function slipsSheet(students: readonly StudentRows[], items: readonly Item[], making: SlipMaking): Sheet {
   const { words, lesson } = making;
   const { slips, page, foot } = words.markingSheets;

@@ -37,6 +37,7 @@ export interface CatalogueRow {
   readonly longer: number;
 }
 
+/** What a step answers to `find` and `cases`. */
 export interface FindPart {
   /** The case at an address, or after turns on a solved cube. */
   readonly sought: (start: string | readonly Turn[], own: OwnOptions) => Sought | Misused;

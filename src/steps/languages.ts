@@ -3,6 +3,7 @@ import { LANGUAGES, type Language } from '../words/languages.ts';
 import type { Words } from '../words/words.ts';
 import { steps } from './steps.ts';
 
+/** All words of a language, each step's own among them. */
 export const wordsIn = (language: Language): Words => ({
   ...LANGUAGES[language],
   steps: Object.fromEntries(steps().map(({ name, words }) => [name, words[language]])),

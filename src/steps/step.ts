@@ -25,8 +25,10 @@ export type SetUpFault =
   /** Leaves pieces of the base unsolved: their home places. */
   | { readonly fault: 'breaks-base'; readonly broken: readonly Place[] };
 
+/** Whether a set-up gives no case. */
 export const isFault = (done: Subject | SetUpFault): done is SetUpFault => 'fault' in done;
 
+/** What a step of the solve tells the rooms above it. */
 export interface Step {
   /** As a lesson writes it after `step:`. */
   readonly name: string;

@@ -6,9 +6,12 @@ import type { Subject } from './subject.ts';
 /** The first is what a lesson means that names none. Tests register further ones. */
 const STEPS: Step[] = [pairs];
 
+/** Those there are, in the order in which they are taught. */
 export const steps = (): readonly Step[] => STEPS;
+/** What a lesson is about that names no step. */
 export const USUAL_STEP: Step = pairs;
 
+/** Undefined if there is none of that name. */
 export const stepNamed = (name: string): Step | undefined => STEPS.find((step) => step.name === name);
 
 /** The step that a subject came from. */

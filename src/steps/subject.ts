@@ -16,6 +16,7 @@ export interface Where {
   readonly [ofItsStep]?: never;
 }
 
+/** What is drawn, asked and claimed of a case, and what only its step may read. */
 export interface Subject extends Drawn {
   /** The name of the step: `pairs`. */
   readonly step: string;

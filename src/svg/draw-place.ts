@@ -28,6 +28,7 @@ export const drawBlank = (look: Look, description: string): Scene =>
     description,
   );
 
+/** One piece on an otherwise grey cube: an answer to "where is it?". */
 export const drawPlace = (cube: Cube, piece: Piece, look: Look, description: string): Scene =>
   scene(
     seenStickers(cube, OPEN_VIEW, (s) => (s.piece === undefined ? 'centre' : s.piece === piece ? 'main' : 'other')),

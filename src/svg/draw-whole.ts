@@ -21,6 +21,7 @@ function describeTop(cube: Cube, { colours, words }: Look): string {
   return words.practice.drawing.top(row('U', [0, 1, 2]), sides);
 }
 
+/** All stickers that the open view shows, in their colours. */
 export function drawWhole(cube: Cube, look: Look): Scene {
   // A centre's role is the one that is drawn in full colour.
   const stickers = seenStickers(cube, OPEN_VIEW, () => 'centre');

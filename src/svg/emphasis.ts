@@ -10,6 +10,7 @@ import type { Words } from '../words/words.ts';
  */
 export type Role = 'main' | 'kept' | 'centre' | 'other';
 
+/** What stands out of a picture, and how. */
 export interface Emphasis {
   readonly roleOf: (sticker: Pick<Sticker, 'piece'>) => Role;
   /** Pieces drawn as one body with a heavy outline, in the order in which they are painted. */

@@ -10,6 +10,7 @@ const SIZE = 9.5;
 const FAINT = { colour: '#dcdad5', width: 0.4 } as const;
 const SIDES = ['U', 'F', 'R', 'B', 'L'] as const;
 
+/** Which side of the open view is which, 100 by 100 units. */
 export function openViewLegend(words: Words, ink: Ink): Scene {
   const grid = SIDES.flatMap((side) =>
     OPEN_VIEW.tiles[side]!.map(

@@ -6,7 +6,9 @@
  */
 import type { Colour } from '../cube/colours.ts';
 
+/** colour: for screens and colour printers. mono: for the photocopier, colours named by letters. */
 export const INKS = ['colour', 'mono'] as const;
+/** How colours are printed. */
 export type Ink = (typeof INKS)[number];
 
 /** `#rrggbb` */
@@ -94,6 +96,7 @@ const paletteOf = (full: Palette['full'], rest: Omit<Palette, 'full' | 'rim' | '
   ...rest,
 });
 
+/** By ink: our own shades, apart from each other in print and for the colour-blind (tests/svg/palette.test.ts). */
 export const PALETTES: Readonly<Record<Ink, Palette>> = {
   colour: paletteOf(FULL, {
     pale: byColour(FULL, (hex) => tint(hex, 0.29)),

@@ -14,11 +14,13 @@ export interface Scene {
   readonly description: string;
 }
 
+/** In scene units. */
 export interface Point {
   readonly x: number;
   readonly y: number;
 }
 
+/** The line around a mark, or along it. */
 export interface Stroke {
   /** `#rrggbb`. */
   readonly colour: string;

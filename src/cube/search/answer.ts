@@ -2,6 +2,7 @@
 import type { Turn } from '../turns.ts';
 import type { Limits, StopConditions } from './limits.ts';
 
+/** What is searched for, and when the search stops. */
 export interface FindOptions extends Limits, StopConditions {
   /** Solutions up to so many turns longer than the shortest are found too; none if left out. */
   readonly longer?: number;
@@ -13,6 +14,7 @@ export interface Solution {
   readonly length: number;
 }
 
+/** What a search found, and how much of it is proved. */
 export interface Answer {
   /**
    * Length of the shortest solution among those that obey the limits; undefined if none was found. Once there is one it

@@ -30,6 +30,7 @@ export function easiestOf(
     .sort(byCost)[0];
 }
 
+/** The easiest ways to turn any of some solutions. */
 export interface ForHands {
   /** With rotations of the cube, wide turns and slices wherever they make it easier. */
   readonly best: Handled;

@@ -11,6 +11,7 @@ import { type FaceTurn, faceTurn } from '../spots.ts';
 import { type Quarters, TURNS, type Turn } from '../turns.ts';
 import { effect, STRAIGHT, type View } from '../view.ts';
 
+/** What turns cost hands, in units of a quarter turn of U: our own figures, see docs/hands.md. */
 export interface HandModel {
   /** One quarter turn of each face, slice or axis of the cube, as the viewer names it. */
   readonly quarter: Readonly<Record<Turn['letter'], number>>;

@@ -7,6 +7,7 @@ import type { Face } from '../faces.ts';
 import type { FaceTurn } from '../spots.ts';
 import type { Turn } from '../turns.ts';
 
+/** What solutions may consist of. */
 export interface Limits {
   /** Only these faces, as the viewer names them. "Without the back face" is all of FACES but B. */
   readonly faces?: readonly Face[];
@@ -16,6 +17,7 @@ export interface Limits {
   readonly ends?: readonly Turn[];
 }
 
+/** When a search ends before it is done; without any it goes on until it is. */
 export interface StopConditions {
   /** The longest length that is searched. */
   readonly most?: number;

@@ -10,6 +10,7 @@ export const NO_TURN: FaceTurn = 18;
 const faceOf = (turn: FaceTurn): number => Math.floor(turn / 3);
 const axisOf = (turn: FaceTurn): number => Math.floor(turn / 6);
 
+/** The same face turned back as far. */
 export const inverseOf = (turn: FaceTurn): FaceTurn => turn + 2 - 2 * (turn % 3);
 
 /** MAY_FOLLOW[18 * turn + next] is 1 where `next` may stand right after `turn` (or after NO_TURN). */
@@ -27,6 +28,7 @@ export const followersAmong = (turns: readonly FaceTurn[]): Followers =>
     Uint8Array.from(turns.filter((next) => MAY_FOLLOW[18 * before + next] === 1)),
   );
 
+/** Whether each turn may follow the one before it. */
 export const isNormal = (turns: ArrayLike<FaceTurn>): boolean => {
   for (let i = 1; i < turns.length; i++) if (MAY_FOLLOW[18 * turns[i - 1]! + turns[i]!] === 0) return false;
   return true;

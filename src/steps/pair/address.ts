@@ -20,11 +20,13 @@ import {
 import type { PairGoal } from './slots.ts';
 import { cornerOfSlot, edgeOfSlot, goalOf, SLOTS, type Slot, slotOfPlace } from './slots.ts';
 
+/** Where the two pieces of a pair are, its own slot seen at FR. */
 export interface Address {
   readonly corner: CornerSpot;
   readonly edge: EdgeSpot;
 }
 
+/** `UFR:R UB:U` */
 export const writeAddress = ({ corner, edge }: Address): string =>
   `${cornerOf(corner)}:${faceOfCornerSpot(corner)} ${edgeOf(edge)}:${faceOfEdgeSpot(edge)}`;
 

@@ -3,6 +3,7 @@
 import { CORNER_AFTER, CORNERS, cornerOf, EDGE_AFTER, EDGES, edgeOf, edgeSpot, faceTurn } from '../../cube/spots.ts';
 import { type Address, cornerWhereabouts, edgeWhereabouts, type Whereabouts, writeAddress } from './address.ts';
 
+/** Whereabouts of corner and edge, in the order in which they are listed. */
 export const FAMILIES = [
   'top-top',
   'home-top',

@@ -23,6 +23,7 @@ const SLOT_SEEN: Readonly<Record<Slot, Slot>> = { FR: 'FR', FL: 'BR', BL: 'BL', 
 const seen = (face: Face): Face => FACE_SEEN[face];
 const facesSeen = (place: string): Face[] => [...place].map((face) => seen(face as Face));
 
+/** What a mirror at the left or right makes of it, the own slot seen at FR again. */
 export function mirroredAddress({ corner, edge }: Address): Address {
   return {
     corner: cornerSpot(cornerAt(facesSeen(cornerOf(corner))), seen(faceOfCornerSpot(corner))),

@@ -3,7 +3,9 @@ import { type Piece, pieceOf } from '../../cube/cube.ts';
 import { type Goal, goalOfPieces } from '../../cube/goal.ts';
 import type { Corner, Edge, Place } from '../../cube/spots.ts';
 
+/** The four slots by their edge places, clockwise from the front right as seen from above. */
 export const SLOTS = ['FR', 'FL', 'BL', 'BR'] as const;
+/** A slot of the first two layers. */
 export type Slot = (typeof SLOTS)[number];
 
 /** Quarter turns about U, clockwise, that bring the slot FR to each slot. */

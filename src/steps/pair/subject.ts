@@ -9,6 +9,7 @@ import { pairEmphasis } from './emphasis.ts';
 import { cubeWithPair } from './place-pair.ts';
 import type { PairGoal, Slot } from './slots.ts';
 
+/** Which pair is asked about. */
 export interface PairWhere extends Where {
   /** The pair's own slot. */
   readonly slot: Slot;
