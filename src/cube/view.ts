@@ -5,7 +5,7 @@
  */
 import { FACES, type Face, faceTowards, NORMAL, OPPOSITE, rotated } from './faces.ts';
 import { cornerAt, edgeAt, type FaceTurn, faceTurn, type Place } from './spots.ts';
-import { type Axis, type Quarters, type Slice, TURNS, type Turn } from './turns.ts';
+import type { Axis, Quarters, Slice, Turn } from './turns.ts';
 
 /** 0..23; 0 is the hold before the first turn. */
 export type View = number;
@@ -93,11 +93,11 @@ function effectOf(turn: Turn, view: View): Effect {
   };
 }
 
-/** By 24 * turn's index + view: proving looks up one for every turn that it reads. */
-const EFFECTS: readonly Effect[] = TURNS.flatMap((turn) => SEEN.map((_, view) => effectOf(turn, view)));
+/** By 24 * turn's index + view, each worked out when it is first asked for. */
+const effects: Effect[] = [];
 
 /** What a written turn does for a viewer in this view; one look-up. */
-export const effect = (turn: Turn, view: View): Effect => EFFECTS[24 * turn.index + view]!;
+export const effect = (turn: Turn, view: View): Effect => (effects[24 * turn.index + view] ??= effectOf(turn, view));
 
 /** The place as the viewer names it, of a place named by the centres. */
 export function seenPlace(view: View, place: Place): Place {

@@ -45,8 +45,18 @@ interface Grip {
   readonly last: 'right' | 'left' | 'none';
 }
 
-const keyOf = ({ view, right, left, last }: Grip): number =>
-  ((view * 3 + right + 1) * 3 + left + 1) * 3 + (last === 'none' ? 0 : last === 'right' ? 1 : 2);
+const WRISTS: readonly Wrist[] = [0, 1, -1];
+const LASTS: readonly Grip['last'][] = ['none', 'right', 'left'];
+const VIEWS: readonly View[] = Array.from({ length: 24 }, (_, view) => view);
+
+/** Every grip once: a grip is known by its number, which is cheaper to ask for than what it says. */
+const GRIPS: readonly Grip[] = VIEWS.flatMap((view) =>
+  WRISTS.flatMap((right) => WRISTS.flatMap((left) => LASTS.map((last) => ({ view, right, left, last })))),
+);
+type GripNumber = number;
+
+const numberOf = ({ view, right, left, last }: Grip): GripNumber =>
+  ((view * 3 + WRISTS.indexOf(right)) * 3 + WRISTS.indexOf(left)) * 3 + LASTS.indexOf(last);
 
 /** Which hand a turn is of: fingers of U and D are the right hand's, and flow with it. */
 const HAND_OF: Readonly<Partial<Record<Turn['letter'], 'right' | 'left'>>> = { R: 'right', L: 'left', M: 'right' };
@@ -88,7 +98,6 @@ function costOf(turn: Turn, grip: Grip, model: HandModel): { cost: number; grip:
   return { cost, grip: { view, right, left, last: hand ?? grip.last } };
 }
 
-const VIEWS: readonly View[] = Array.from({ length: 24 }, (_, view) => view);
 const ROTATIONS = TURNS.filter((turn) => turn.kind === 'rotation');
 
 /**
@@ -124,28 +133,71 @@ export interface HandLimits {
   readonly withoutTurningTheCube?: boolean;
 }
 
-interface Reached {
+/** What a turn costs from a grip, and the grip that it ends in. */
+interface Move {
   readonly cost: number;
-  readonly grip: Grip;
+  readonly grip: GripNumber;
+}
+
+/** Models are few and used for thousands of solutions. */
+const knownMoves = new WeakMap<HandModel, Move[]>();
+
+function movesOf(model: HandModel): Move[] {
+  const known = knownMoves.get(model) ?? new Array<Move>(TURNS.length * GRIPS.length);
+  knownMoves.set(model, known);
+  return known;
+}
+
+/** By turn and grip, each worked out when it is first asked for. */
+function move(moves: Move[], turn: Turn, from: GripNumber, model: HandModel): Move {
+  const at = GRIPS.length * turn.index + from;
+  const known = moves[at];
+  if (known) return known;
+  const { cost, grip } = costOf(turn, GRIPS[from]!, model);
+  const made = { cost, grip: numberOf(grip) };
+  moves[at] = made;
+  return made;
+}
+
+/** The turns to a grip, the last first. */
+interface Done {
+  readonly before: Done | undefined;
   readonly turns: readonly Turn[];
 }
 
-/** Keeps the cheapest way to each grip; among equals the one found first, so that the answer stays the same. */
-function keep(reached: Map<number, Reached>, one: Reached): boolean {
-  const key = keyOf(one.grip);
-  const known = reached.get(key);
-  if (known && known.cost <= one.cost + 1e-9) return false;
-  reached.set(key, one);
-  return true;
+interface Reached {
+  readonly cost: number;
+  readonly grip: GripNumber;
+  readonly done: Done | undefined;
 }
 
-const WRISTS: readonly Wrist[] = [0, 1, -1];
+function turnsOf(done: Done | undefined): readonly Turn[] {
+  const parts: (readonly Turn[])[] = [];
+  for (let one = done; one; one = one.before) parts.unshift(one.turns);
+  return parts.flat();
+}
+
+/** Keeps the cheapest way to each grip; among equals the one found first, so that the answer stays the same. */
+function keep(
+  reached: Map<GripNumber, Reached>,
+  cost: number,
+  grip: GripNumber,
+  before: Done | undefined,
+  turns?: readonly Turn[],
+): void {
+  const known = reached.get(grip);
+  if (known && known.cost <= cost + 1e-9) return;
+  reached.set(grip, { cost, grip, done: turns ? { before, turns } : before });
+}
 
 /** Whoever takes hold of a cube does so with the wrists turned as the next turns want them. */
-const ANEW: readonly (readonly Grip[])[] = Array.from({ length: 24 }, (_, view) =>
-  WRISTS.flatMap((right) => WRISTS.map((left): Grip => ({ view, right, left, last: 'none' }))),
+const ANEW: readonly (readonly GripNumber[])[] = VIEWS.map((view) =>
+  GRIPS.flatMap((grip, number) => (grip.view === view && grip.last === 'none' ? [number] : [])),
 );
-const anew = (view: View): readonly Grip[] => ANEW[view]!;
+const anew = (view: View): readonly GripNumber[] => ANEW[view]!;
+
+/** Each turn as a list of one, made once. */
+const ALONE: readonly (readonly Turn[])[] = TURNS.map((turn) => [turn]);
 
 interface Rotation {
   readonly to: View;
@@ -186,7 +238,6 @@ function rotationsOf(model: HandModel): readonly (readonly Rotation[])[] {
   return ways.map((best) => [...best.values()]);
 }
 
-/** Models are few and used for thousands of solutions. */
 const knownRotations = new WeakMap<HandModel, ReturnType<typeof rotationsOf>>();
 
 function rotationsFor(model: HandModel): ReturnType<typeof rotationsOf> {
@@ -196,23 +247,24 @@ function rotationsFor(model: HandModel): ReturnType<typeof rotationsOf> {
 }
 
 /** From each grip also those that rotations of the cube lead to: only the cheapest grip of a view is worth turning from. */
-function withRotations(reached: Map<number, Reached>, model: HandModel, most: number): void {
+function withRotations(reached: Map<GripNumber, Reached>, model: HandModel, most: number): void {
   const cheapest: (Reached | undefined)[] = VIEWS.map(() => undefined);
   for (const one of reached.values()) {
-    if (one.cost < (cheapest[one.grip.view]?.cost ?? Number.POSITIVE_INFINITY)) cheapest[one.grip.view] = one;
+    const { view } = GRIPS[one.grip]!;
+    if (one.cost < (cheapest[view]?.cost ?? Number.POSITIVE_INFINITY)) cheapest[view] = one;
   }
   const rotations = rotationsFor(model);
-  const best: (Reached | undefined)[] = VIEWS.map(() => undefined);
-  for (const one of cheapest) {
-    if (!one) continue;
-    for (const { to, cost, turns } of rotations[one.grip.view]!) {
-      if (one.cost + cost >= (best[to]?.cost ?? most)) continue;
-      best[to] = { cost: one.cost + cost, grip: one.grip, turns: [...one.turns, ...turns] };
+  const best: ({ cost: number; from: Reached; turns: readonly Turn[] } | undefined)[] = VIEWS.map(() => undefined);
+  for (const [view, from] of cheapest.entries()) {
+    if (!from) continue;
+    for (const { to, cost, turns } of rotations[view]!) {
+      if (from.cost + cost >= (best[to]?.cost ?? most)) continue;
+      best[to] = { cost: from.cost + cost, from, turns };
     }
   }
   for (const view of VIEWS) {
     const one = best[view];
-    if (one) for (const grip of anew(view)) keep(reached, { ...one, grip });
+    if (one) for (const grip of anew(view)) keep(reached, one.cost, grip, one.from.done, one.turns);
   }
 }
 
@@ -226,7 +278,7 @@ export function easiest(
   const still = cheapest(faceTurns, model, false, Number.POSITIVE_INFINITY)!;
   // Held still it is found at once, and nothing that costs more than that need be gone on with.
   const best = withoutTurningTheCube ? still : (cheapest(faceTurns, model, true, still.cost) ?? still);
-  return { turns: best.turns, cost: rounded(best.cost) };
+  return { turns: turnsOf(best.done), cost: rounded(best.cost) };
 }
 
 /** The cheapest that costs less than `most`, with the cube turned or not; undefined if there is none. */
@@ -236,19 +288,20 @@ function cheapest(
   turnsTheCube: boolean,
   most: number,
 ): Reached | undefined {
-  const steps: Map<number, Reached>[] = [...faceTurns, 0].map(() => new Map<number, Reached>());
-  for (const grip of anew(STRAIGHT)) keep(steps[0]!, { cost: 0, grip, turns: [] });
+  const steps = [...faceTurns, 0].map(() => new Map<GripNumber, Reached>());
+  const moves = movesOf(model);
+  for (const grip of anew(STRAIGHT)) keep(steps[0]!, 0, grip, undefined);
   for (let at = 0; at < faceTurns.length; at++) {
     const reached = steps[at]!;
     if (turnsTheCube) withRotations(reached, model, most);
     for (const one of reached.values()) {
-      for (const { turn, second } of WAYS[18 * one.grip.view + faceTurns[at]!]!) {
+      for (const { turn, second } of WAYS[18 * GRIPS[one.grip]!.view + faceTurns[at]!]!) {
         if (!turnsTheCube && turn.kind !== 'face') continue;
         if (second !== undefined && second !== faceTurns[at + 1]) continue;
-        const { cost, grip } = costOf(turn, one.grip, model);
+        const { cost, grip } = move(moves, turn, one.grip, model);
         if (one.cost + cost >= most) continue;
         const next = steps[second === undefined ? at + 1 : at + 2]!;
-        keep(next, { cost: one.cost + cost, grip, turns: [...one.turns, turn] });
+        keep(next, one.cost + cost, grip, one.done, ALONE[turn.index]);
       }
     }
   }
@@ -259,14 +312,15 @@ const rounded = (cost: number): number => Math.round(cost * 100) / 100;
 
 /** What a solution costs as it is written, with all its rotations, from the best grips for it. */
 export function costAsWritten(turns: readonly Turn[], model: HandModel = HANDS): number {
-  let reached = new Map<number, Reached>();
-  for (const grip of anew(STRAIGHT)) keep(reached, { cost: 0, grip, turns: [] });
+  let reached = new Map<GripNumber, Reached>();
+  const moves = movesOf(model);
+  for (const grip of anew(STRAIGHT)) keep(reached, 0, grip, undefined);
   for (const turn of turns) {
-    const next = new Map<number, Reached>();
+    const next = new Map<GripNumber, Reached>();
     for (const one of reached.values()) {
-      const { cost, grip } = costOf(turn, one.grip, model);
-      for (const held of turn.kind === 'rotation' ? anew(grip.view) : [grip]) {
-        keep(next, { cost: one.cost + cost, grip: held, turns: [] });
+      const { cost, grip } = move(moves, turn, one.grip, model);
+      for (const held of turn.kind === 'rotation' ? anew(GRIPS[grip]!.view) : [grip]) {
+        keep(next, one.cost + cost, held, undefined);
       }
     }
     reached = next;
