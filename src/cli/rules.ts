@@ -4,45 +4,47 @@ import { ruleFacts, ruleSaid, writeRule } from '../lesson/rule-said.ts';
 import { wordsFor } from '../rules/conditions.ts';
 import { type ProvedTable, proveTable } from '../rules/rules.ts';
 import { type FoundTable, findTable, type NoTable } from '../rules/table.ts';
-import { FAMILIES, type Family } from '../steps/pair/cases.ts';
 import { FAMILIES_SAID, likelyFamily } from '../steps/pair/family-words.ts';
-import { FEATURE_NAMES, FEATURES, type FeatureName } from '../steps/pair/features.ts';
+import type { RulePart } from '../steps/rule-part.ts';
+import { steps } from '../steps/steps.ts';
 import { likelyWord } from '../text/likely.ts';
 import type { ExitCode, Io } from './io.ts';
 import { isUsageError, type RulesOptions, type UsageError } from './options.ts';
 import { counted } from './report.ts';
 
-function familyOf(word: string): Family | UsageError {
-  const family = FAMILIES.find((f) => f === word);
-  if (family) return family;
-  return { usage: `there is no family "${word}"; ${likelyFamily(word) ?? `there are ${FAMILIES_SAID}`}` };
+/** What can be said of the step that has the family. */
+function rulesFor(word: string): RulePart | UsageError {
+  const step = steps().find(({ rules, families }) => rules && families.includes(word));
+  return (
+    step?.rules ?? { usage: `there is no family "${word}"; ${likelyFamily(word) ?? `there are ${FAMILIES_SAID}`}` }
+  );
 }
 
-function featuresOf(text: string | undefined): FeatureName[] | undefined | UsageError {
+function featuresIn(rules: RulePart, text: string | undefined): string[] | undefined | UsageError {
   if (text === undefined) return undefined;
-  const found: FeatureName[] = [];
-  for (const word of text.split(',').map((one) => one.trim())) {
-    const feature = FEATURE_NAMES.find((name) => name === word);
-    const likely = likelyWord(word, FEATURE_NAMES);
-    if (!feature) {
-      const hint = likely ? `"${likely}" was likely meant` : '"npx turnsheet rules" alone lists them';
-      return { usage: `there is no feature "${word}"; ${hint}` };
-    }
-    found.push(feature);
-  }
-  return found;
+  const names = Object.keys(rules.features);
+  const words = text.split(',').map((one) => one.trim());
+  const stray = words.find((word) => !names.includes(word));
+  if (stray === undefined) return words;
+  const likely = likelyWord(stray, names);
+  const hint = likely ? `"${likely}" was likely meant` : '"npx turnsheet rules" alone lists them';
+  return { usage: `there is no feature "${stray}"; ${hint}` };
 }
 
 /** What rules can speak of. */
-const featureList = (): string =>
-  FEATURE_NAMES.map((name) => `  ${name}: ${wordsFor(name).join(', ')}\n      ${FEATURES[name].about}\n`).join('');
+const featureList = () =>
+  steps().flatMap(({ rules }) =>
+    rules
+      ? Object.entries(rules.features).map(([name, { about }]) => ({ name, values: wordsFor(rules, name), about }))
+      : [],
+  );
 
 const asTurns = (cost: number): string => `${Math.round(cost * 100) / 100}`;
 
-function tell(found: FoundTable, { rules, cost, sightings }: ProvedTable, io: Io): void {
+function tell(part: RulePart, found: FoundTable, { rules, cost, sightings }: ProvedTable, io: Io): void {
   io.out('rules:\n');
   for (const { rule, holds } of rules) {
-    io.out(`  # holds for all ${holds} sightings that it speaks of\n${writeRule(rule)}`);
+    io.out(`  # holds for all ${holds} sightings that it speaks of\n${writeRule(part, rule)}`);
   }
   const size =
     found.atLeast === found.rules.length
@@ -55,12 +57,12 @@ function tell(found: FoundTable, { rules, cost, sightings }: ProvedTable, io: Io
   );
 }
 
-function whyNone(none: NoTable, { over, features }: RulesOptions): string {
+function whyNone(none: NoTable, { over, features }: RulesOptions, { tried }: RulePart): string {
   switch (none.lacks) {
     case 'turns':
       return `with ${over} turns over the shortest there is no table; it takes --over ${none.leastOver}`;
     case 'advice':
-      return 'there is no table: for some case neither a lift nor a trigger makes the pair joined, split or easier';
+      return `there is no table: for some case ${tried}`;
     case 'features':
       return features === undefined
         ? 'there is no table: conditions on one or two features do not tell apart what needs different advice'
@@ -70,32 +72,34 @@ function whyNone(none: NoTable, { over, features }: RulesOptions): string {
 
 export async function rules(options: RulesOptions, io: Io): Promise<ExitCode> {
   if (options.family === undefined) {
-    if (options.json) {
-      const features = FEATURE_NAMES.map((name) => ({ name, values: wordsFor(name), about: FEATURES[name].about }));
-      io.out(`${JSON.stringify({ features }, undefined, 2)}\n`);
-    } else io.out(`What rules can speak of:\n\n${featureList()}`);
+    const features = featureList();
+    const lines = features.map(({ name, values, about }) => `  ${name}: ${values.join(', ')}\n      ${about}\n`);
+    io.out(
+      options.json
+        ? `${JSON.stringify({ features }, undefined, 2)}\n`
+        : `What rules can speak of:\n\n${lines.join('')}`,
+    );
     return 0;
   }
-  const family = familyOf(options.family);
-  const features = featuresOf(options.features);
-  for (const one of [family, features]) {
-    if (!isUsageError(one)) continue;
-    io.err(`turnsheet: ${one.usage}\n`);
+  const part = rulesFor(options.family);
+  const features = isUsageError(part) ? undefined : featuresIn(part, options.features);
+  if (isUsageError(part) || isUsageError(features)) {
+    io.err(`turnsheet: ${isUsageError(part) ? part.usage : (features as UsageError).usage}\n`);
     return 2;
   }
-  const families = [family as Family];
-  const found = findTable(families, { over: options.over, features: features as FeatureName[] | undefined });
+  const families = [options.family];
+  const found = findTable(part, families, { over: options.over, features });
   if ('lacks' in found) {
     if (options.json) io.out(`${JSON.stringify({ families, ...found, rules: [] }, undefined, 2)}\n`);
-    io.err(`${whyNone(found, options)}\n`);
+    io.err(`${whyNone(found, options, part)}\n`);
     return 1;
   }
-  const proved = proveTable(families, found.rules);
+  const proved = proveTable(part, families, found.rules);
   if (options.json) {
     const { over, cost, atLeast } = found;
-    const all = proved.rules.map((one) => ({ ...ruleSaid(one.rule), ...ruleFacts(one) }));
+    const all = proved.rules.map((one) => ({ ...ruleSaid(part, one.rule), ...ruleFacts(part, one) }));
     const smallest = atLeast === all.length;
     io.out(`${JSON.stringify({ families, over, cost, smallest, atLeast, rules: all }, undefined, 2)}\n`);
-  } else tell(found, proved, io);
+  } else tell(part, found, proved, io);
   return 0;
 }

@@ -18,6 +18,8 @@ export const NORMAL: Readonly<Record<Face, Vector>> = {
   B: [0, 0, -1],
 };
 
+/** In a mirror at the left or right. */
+export const MIRRORED_FACE: Readonly<Record<Face, Face>> = { U: 'U', D: 'D', F: 'F', B: 'B', R: 'L', L: 'R' };
 export const OPPOSITE: Readonly<Record<Face, Face>> = { U: 'D', D: 'U', R: 'L', L: 'R', F: 'B', B: 'F' };
 
 export const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

@@ -1,7 +1,7 @@
 /** Triggers: short runs of turns that hands know as one. Common practice of the trade, no source; a club has its own. */
 import { readTurns } from './notation.ts';
 import { everySide } from './sides.ts';
-import { inverse, mirror, type Turn, writeTurns } from './turns.ts';
+import { inverse, isTurnOfTop, mirror, type Turn, writeTurns } from './turns.ts';
 
 const written = (text: string): readonly Turn[] => {
   const reading = readTurns(text);
@@ -29,11 +29,13 @@ export interface NamedTrigger {
   readonly inside: boolean;
 }
 
-const isU = (turn: Turn): boolean => turn.letter === 'U' && turn.kind === 'face';
+/** `sledge`, `righty undone`, `righty twice`, `righty inside` */
+export const triggerSaid = ({ name, undone, times, inside }: NamedTrigger): string =>
+  [name, ...(undone ? ['undone'] : []), ...(times === 2 ? ['twice'] : []), ...(inside ? ['inside'] : [])].join(' ');
 
 /** Turns of one face and the top are an ordinary lift or insert. */
 const isOfOneFace = (turns: readonly Turn[]): boolean =>
-  new Set(turns.filter((turn) => !isU(turn)).map(({ letter, kind }) => letter + kind)).size < 2;
+  new Set(turns.filter((turn) => !isTurnOfTop(turn)).map(({ letter, kind }) => letter + kind)).size < 2;
 
 /** A trigger in one of its forms, as it reads from each side and in a mirror. */
 interface Form extends Omit<NamedTrigger, 'inside'> {
@@ -77,7 +79,7 @@ function formsOf(triggers: TriggerList): readonly Form[] {
 
 /** The turns, and what is left when turns of U at the beginning are taken off one by one. */
 function withoutTop(turns: readonly Turn[]): Turn[][] {
-  const firstOther = turns.findIndex((turn) => !isU(turn));
+  const firstOther = turns.findIndex((turn) => !isTurnOfTop(turn));
   return Array.from({ length: Math.max(firstOther, 0) + 1 }, (_, taken) => turns.slice(taken));
 }
 

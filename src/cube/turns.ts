@@ -66,6 +66,8 @@ export function mirror(turns: readonly Turn[]): Turn[] {
   });
 }
 
+export const isTurnOfTop = (turn: Turn | undefined): boolean => turn?.kind === 'face' && turn.letter === 'U';
+
 /** Outer block turns: see Turn.length. */
 export const lengthOf = (turns: readonly Turn[]): number => turns.reduce((n, t) => n + t.length, 0);
 

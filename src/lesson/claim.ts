@@ -1,10 +1,7 @@
 /** Claims: what is printed and can be false, in the form that files carry. */
 
 import type { Colour, Hold } from '../cube/colours.ts';
-import type { Face } from '../cube/faces.ts';
 import type { Place } from '../cube/spots.ts';
-import type { LiftedPiece, Way } from '../steps/pair/advice.ts';
-import type { Slot } from '../steps/pair/slots.ts';
 
 /** What a solution has to bring about, besides leaving the base as it was. Pieces are named by their home places. */
 export interface GoalClaim {
@@ -98,7 +95,8 @@ export interface MergeClaim {
 
 /**
  * For every sighting of the families that fits `see`, and no earlier rule, the advice can be followed within `most`
- * turns. A sighting is an address and the slot in which its own slot is seen; src/cube/teach says what the words mean.
+ * turns. A sighting is an address and the side from which it is seen. The step says what to do in fields of its own: see
+ * `RulePart.claim`.
  */
 export interface RuleClaim {
   /** `rule.2`: the second rule. */
@@ -110,16 +108,6 @@ export interface RuleClaim {
   readonly families: readonly string[];
   /** Conditions, as `cross colour: sideways`. */
   readonly see: readonly string[];
-  /** `joined`, `split`, a family, a case's address, `insert R U R'`, or `turn the cube`. */
-  readonly aim: string;
-  /** The viewer's faces of which one lifts. */
-  readonly lift: readonly Face[];
-  /** Which piece is lifted; left out: any that is away. */
-  readonly piece?: LiftedPiece;
-  /** Where the other piece goes meanwhile; left out: anywhere. */
-  readonly how?: Way;
-  /** Turns in place of one lift. */
-  readonly by?: string;
   /** Outer block turns, first to last. */
   readonly most: number;
   readonly sightings: number;
@@ -130,8 +118,8 @@ export interface RuleClaim {
   readonly exact: boolean;
   readonly exceptions: readonly {
     readonly address: string;
-    /** The slot in which the own slot is seen. */
-    readonly seen: Slot;
+    /** From which side. */
+    readonly seen: string;
     readonly setup: string;
     /** Face turns of a shortest solution. */
     readonly shortest: number;

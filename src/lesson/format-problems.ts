@@ -4,16 +4,7 @@ import type { z } from 'zod';
 import type { Step } from '../steps/step.ts';
 import { likelyWord, listed } from '../text/likely.ts';
 import type { Problem } from './problem.ts';
-import {
-  type Format,
-  handsSchema,
-  holdSchema,
-  partSchema,
-  ruleSchema,
-  schemeSchema,
-  seeSchema,
-  solutionSchema,
-} from './schema.ts';
+import { type Format, handsSchema, holdSchema, partSchema, schemeSchema, solutionSchema } from './schema.ts';
 import { isOnMendedLine, keySpan, nodeAt, type Path, spanAt, type YamlText } from './yaml-text.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -32,7 +23,7 @@ export interface Tables {
 
 const keysOf = ({ shape }: z.ZodObject): readonly string[] => Object.keys(shape);
 
-function makeTables({ step, lesson, case: ofCase, every, claims, practice, words }: Format): Tables {
+function makeTables({ step, lesson, case: ofCase, every, claims, practice, words, rule }: Format): Tables {
   const table = (name: string, schema: z.ZodObject): Table => ({ name, keys: keysOf(schema) });
   /** Those that stand under a key of the lesson and are called by it. */
   const named: Readonly<Record<string, z.ZodObject>> = {
@@ -50,14 +41,14 @@ function makeTables({ step, lesson, case: ofCase, every, claims, practice, words
   };
   const at = (yaml: YamlText, path: Path): Table => {
     if (path.length === 0) return table('a lesson', lesson);
-    if (path.at(-1) === 'see') return table('what is seen', seeSchema);
+    if (rule && path.at(-1) === 'see') return table('what is seen', rule.shape.see.unwrap());
     const [key] = path;
     if (key === 'practice') return ofPractice(path[1]);
     if (path.length === 1 && typeof key === 'string' && Object.hasOwn(named, key))
       return table(`"${key}"`, named[key]!);
     if (path.at(-1) === 'hold') return table('a hold', holdSchema);
     if (path.at(-1) === 'aim') return { name: '"aim"', keys: ['insert'] };
-    if (path.at(-2) === 'rules') return table('a rule', ruleSchema);
+    if (rule && path.at(-2) === 'rules') return table('a rule', rule);
     if (path.at(-2) === 'solutions') return table('a solution', solutionSchema.options[1]);
     if (keySpan(yaml, path, 'part')) return table('a heading of a part', partSchema);
     if (keySpan(yaml, path, 'every')) return table('"every"', every);

@@ -1,13 +1,9 @@
 /** Phases in the form that claims carry. */
 
-import type { NamedTrigger } from '../cube/triggers.ts';
+import { triggerSaid } from '../cube/triggers.ts';
 import { spelt, type WideSpelling, writeTurns } from '../cube/turns.ts';
 import type { Merge, Phase, Phases } from '../steps/phases-part.ts';
 import type { MergeClaim, PhaseClaim, SolutionClaim } from './claim.ts';
-
-/** `sledge`, `righty undone`, `righty twice`, `righty inside` */
-export const triggerSaid = ({ name, undone, times, inside }: NamedTrigger): string =>
-  [name, ...(undone ? ['undone'] : []), ...(times === 2 ? ['twice'] : []), ...(inside ? ['inside'] : [])].join(' ');
 
 const phaseClaim = ({ turns, does, stands, hides, address, trigger }: Phase, wide: WideSpelling): PhaseClaim => ({
   turns: writeTurns(turns, wide),

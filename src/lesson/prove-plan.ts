@@ -4,7 +4,6 @@ import { type Turn, turnOf } from '../cube/turns.ts';
 import { contrastPairs, type Example, easiestOfRule, fewestExamples, lookAlike } from '../rules/examples.ts';
 import type { Condition, Done } from '../rules/rules.ts';
 import { treeOf, type WayMark, wayTo } from '../rules/tree.ts';
-import { setUpFor } from '../steps/pair/set-up-for.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Lesson, Part } from './lesson.ts';
 import { drillWithBreak, shareOut } from './plan-minutes.ts';
@@ -91,7 +90,7 @@ function showing(lesson: Lesson, rules: readonly ProvedLessonRule[]) {
   let number = 0;
   return ({ sighting, rule, turns }: Example, otherwise?: { turns: readonly Turn[]; setup: readonly Turn[] }) => {
     const solution = otherwise?.turns ?? turns;
-    const setup = otherwise?.setup ?? setUpFor(sighting.address, sighting.seen, [solution]);
+    const setup = otherwise?.setup ?? lesson.step.rules!.setUp(sighting, [solution]);
     return exampleOf({ sighting, setup, solution }, lesson, rules[rule]!.said, 'plan:', ++number);
   };
 }

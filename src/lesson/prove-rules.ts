@@ -4,19 +4,10 @@ import { type Turn, writeTurns } from '../cube/turns.ts';
 import { impliedBy } from '../rules/alone.ts';
 import { mirroredCondition, writeSee } from '../rules/conditions.ts';
 import { type Narrowed, narrowed } from '../rules/narrow.ts';
-import {
-  type Condition,
-  type Exception,
-  lengthsNeeded,
-  type ProvedRule,
-  type ProvedTable,
-  proveTable,
-} from '../rules/rules.ts';
-import { type Address, writeAddress } from '../steps/pair/address.ts';
-import type { Family } from '../steps/pair/cases.ts';
-import { setUpFor } from '../steps/pair/set-up-for.ts';
-import type { Slot } from '../steps/pair/slots.ts';
-import { asPair } from '../steps/pair/subject.ts';
+import { type Condition, lengthsNeeded, type ProvedRule, type ProvedTable, proveTable } from '../rules/rules.ts';
+import type { Sighting } from '../rules/world.ts';
+import type { RulePart } from '../steps/rule-part.ts';
+import { stepOf } from '../steps/steps.ts';
 import type { Subject } from '../steps/subject.ts';
 import { joined } from '../text/likely.ts';
 import type { RuleClaim } from './claim.ts';
@@ -44,27 +35,20 @@ export interface ProvedRules {
   readonly rules: readonly ProvedLessonRule[];
 }
 
-/** Finds the rule that applies at an address, its own slot seen at one of the four: the first of the table that fits. */
-export type RuleFinder = (address: Address, seen: Slot) => ProvedLessonRule | undefined;
+const bySighting = new WeakMap<ProvedRules, ReadonlyMap<Sighting, ProvedLessonRule>>();
 
-const finders = new WeakMap<ProvedRules, RuleFinder>();
-
-export function ruleFinder(proved: ProvedRules): RuleFinder {
-  const known = finders.get(proved);
-  if (known) return known;
-  const keyOf = (address: Address, seen: Slot): string => `${writeAddress(address)} ${seen}`;
-  const found = new Map(
-    proved.rules.flatMap((rule) => rule.proved.sightings.map((s) => [keyOf(s.address, s.seen), rule] as const)),
-  );
-  const finder: RuleFinder = (address, seen) => found.get(keyOf(address, seen));
-  finders.set(proved, finder);
-  return finder;
+/** The rule that applies to a case as it is seen: the first of the table that fits. */
+export function ruleAt(proved: ProvedRules, subject: Subject): ProvedLessonRule | undefined {
+  const found =
+    bySighting.get(proved) ??
+    new Map(proved.rules.flatMap((rule) => rule.proved.sightings.map((s) => [s, rule] as const)));
+  bySighting.set(proved, found);
+  return found.get(stepOf(subject).rules!.sightingOf(subject));
 }
 
 /** The part of a claim that names the rule that applies. */
 export function ruleField(proved: ProvedRules | undefined, subject: Subject): { readonly rule?: string } {
-  const { at, side } = asPair(subject);
-  const rule = proved && ruleFinder(proved)(at, side);
+  const rule = proved && ruleAt(proved, subject);
   return rule ? { rule: rule.claim.id } : {};
 }
 
@@ -79,19 +63,21 @@ const claimOf = (lesson: Lesson, { number, rule, span }: LessonRule, proved: Pro
   kind: 'rule',
   file: lesson.source.file,
   line: positionAt(lesson.source, span.start).line,
-  families: lesson.families as Family[],
-  ...ruleSaid(rule),
-  ...ruleFacts(proved),
+  families: lesson.families,
+  ...ruleSaid(lesson.step.rules!, rule),
+  ...ruleFacts(lesson.step.rules!, proved),
   step: lesson.step.name,
   number,
 });
 
-const setUpText = (setup: readonly Turn[], seen: Slot): string => `set up ${writeTurns(setup)} (pair of slot ${seen})`;
-const exceptionText = ({ sighting, setup }: Exception): string => setUpText(setup, sighting.seen);
+const setUpText = (
+  { seenSaid }: RulePart,
+  { sighting, setup }: { readonly sighting: Sighting; readonly setup: readonly Turn[] },
+): string => `set up ${writeTurns(setup)} (${seenSaid(sighting)})`;
 
 /** The smallest further conditions with which a rule has no exceptions; undefined if it has none. */
-const mendOf = ({ sightings, done, exceptions }: ProvedRule): Narrowed | undefined =>
-  exceptions.length > 0 ? narrowed(sightings, (i) => done[i] !== undefined) : undefined;
+const mendOf = ({ world }: ProvedTable, { sightings, done, exceptions }: ProvedRule): Narrowed | undefined =>
+  exceptions.length > 0 ? narrowed(world, sightings, (i) => done[i] !== undefined) : undefined;
 
 /** The most turns that a rule may allow (schema.ts). */
 const MOST_TURNS = 30;
@@ -103,10 +89,10 @@ function withMoreTurns(table: ProvedTable, proved: ProvedRule): { most: number; 
 }
 
 /** As the file has them: for the left hand all is proved in the mirror. */
-const asWritten = ({ hand }: Lesson, conditions: readonly Condition[]): readonly Condition[] =>
-  hand === 'left' ? conditions.map(mirroredCondition) : conditions;
+const asWritten = ({ hand, step }: Lesson, conditions: readonly Condition[]): readonly Condition[] =>
+  hand === 'left' ? conditions.map((c) => mirroredCondition(step.rules!, c)) : conditions;
 
-function holdsNowhere(table: ProvedTable, { span, rule }: LessonRule, proved: ProvedRule): Problem {
+function holdsNowhere({ step }: Lesson, table: ProvedTable, { span, rule }: LessonRule, proved: ProvedRule): Problem {
   const { length: all } = proved.sightings;
   const more = withMoreTurns(table, proved);
   if (more) {
@@ -116,7 +102,7 @@ function holdsNowhere(table: ProvedTable, { span, rule }: LessonRule, proved: Pr
     return { code: 'rule-fails', span, message, hint: `write most: ${more.most}, and it works in ${where}` };
   }
   const message = `the advice works in none of the ${all} sightings that the rule applies to`;
-  return { code: 'rule-fails', span, message, hint: `one of them: ${exceptionText(proved.exceptions[0]!)}` };
+  return { code: 'rule-fails', span, message, hint: `one of them: ${setUpText(step.rules!, proved.exceptions[0]!)}` };
 }
 
 /** What to write so that the rule has no exceptions, all ways that are known. */
@@ -128,7 +114,7 @@ function mendsSaid(
   narrower: Narrowed | undefined,
 ): string[] {
   const more = withMoreTurns(table, proved);
-  const see = narrower && writeSee(asWritten(lesson, [...rule.when, ...narrower.conditions]));
+  const see = narrower && writeSee(table.world, asWritten(lesson, [...rule.when, ...narrower.conditions]));
   return [
     ...(see ? [`write see: ${see}, and it holds for all ${narrower.left} that are left`] : []),
     ...(more?.holds === proved.sightings.length
@@ -150,11 +136,11 @@ function problemsOf(
     const message = 'this rule never applies: no case fits it that an earlier rule does not take';
     return [{ code: 'rule-never-applies', span, message, hint: 'check its conditions, or put it before the others' }];
   }
-  if (holds === 0) return [holdsNowhere(table, said, proved)];
+  if (holds === 0) return [holdsNowhere(lesson, table, said, proved)];
   const problems: Problem[] = [];
   if (exceptions.length > 0) {
     const mends = mendsSaid(lesson, table, said, proved, narrower);
-    const message = `holds for ${holds} of ${sightings.length} sightings; the first exception: ${exceptionText(exceptions[0]!)}`;
+    const message = `holds for ${holds} of ${sightings.length} sightings; the first exception: ${setUpText(lesson.step.rules!, exceptions[0]!)}`;
     const hint =
       mends.length > 0
         ? `${mends.join('; or ')}; or leave it, and the exceptions are printed with it`
@@ -167,19 +153,19 @@ function problemsOf(
       code: 'rule-empty-condition',
       span,
       message,
-      hint: 'leave them out, or say with which face to lift',
+      hint: `leave them out, or say ${lesson.step.rules!.sharper}`,
     });
   }
   return problems;
 }
 
-function leftOut({ uncovered, sightings }: ProvedTable, lesson: Lesson): Problem[] {
+function leftOut({ world, uncovered, sightings }: ProvedTable, lesson: Lesson): Problem[] {
   if (uncovered.length === 0) return [];
   const { span } = lesson.rules.at(-1)!;
-  const { address, seen } = uncovered[0]!;
+  const sighting = uncovered[0]!;
   const message = `${uncovered.length} of ${sightings.length} sightings of ${joined(lesson.families)} fit no rule`;
-  const first = `${setUpText(setUpFor(address, seen, []), seen)}, ${writeAddress(address)}`;
-  const hint = `the first: ${first}; a last rule without "see" would take them all`;
+  const first = setUpText(lesson.step.rules!, { sighting, setup: world.setUp(sighting, []) });
+  const hint = `the first: ${first}, ${sighting.address}; a last rule without "see" would take them all`;
   return [{ code: 'rules-leave-out', span, message, hint }];
 }
 
@@ -195,10 +181,12 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
       problems: [{ code: 'rule-without-family', span: lesson.rules[0]!.span, message, hint }],
     };
   }
+  const world = lesson.step.rules!;
   const table = proveTable(
-    lesson.families as Family[],
+    world,
+    lesson.families,
     lesson.rules.map(({ rule }) => rule),
-    lesson.hand === 'left' ? 'FL' : 'FR',
+    world.front(lesson.hand),
   );
   let exceptionNumber = lesson.rules.length;
   const problems: Problem[] = [];
@@ -206,7 +194,7 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
     const proved = table.rules[i]!;
     const exceptions = shownExceptions(proved, lesson, said, (n) => exceptionNumber + n + 1);
     exceptionNumber += exceptions.length;
-    const mend = mendOf(proved);
+    const mend = mendOf(table, proved);
     problems.push(...problemsOf(lesson, table, said, proved, mend));
     return {
       said,

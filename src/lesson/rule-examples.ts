@@ -1,29 +1,20 @@
 /** Sightings of rules as cases with a set-up and a solution, proved as those of the lesson are. */
 
 import type { Turn } from '../cube/turns.ts';
-import { easiestOfRule } from '../rules/examples.ts';
-import type { Done, ProvedRule, ProvedTable, Seen } from '../rules/rules.ts';
-import { upToU } from '../steps/pair/cases.ts';
-import { byCaseAndSide } from '../steps/pair/same-to-students.ts';
-import { setUpFor } from '../steps/pair/set-up-for.ts';
-import type { Slot } from '../steps/pair/slots.ts';
-import type { PairWhere } from '../steps/pair/subject.ts';
+import { caseAndSide, easiestOfRule } from '../rules/examples.ts';
+import type { Done, ProvedRule, ProvedTable } from '../rules/rules.ts';
+import type { Sighting } from '../rules/world.ts';
+import { groupedBy } from '../text/grouped.ts';
 import type { Lesson, LessonRule } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { proveCase } from './prove-case.ts';
 import type { ProvedCase } from './proved.ts';
 
 interface Wanted {
-  readonly sighting: Pick<Seen, 'address' | 'seen'>;
+  readonly sighting: Sighting;
   readonly setup: readonly Turn[];
   readonly solution: readonly Turn[];
 }
-
-const placeOf = (slot: Slot): { where: PairWhere; slot: Slot; open: readonly Slot[] } => ({
-  where: { slot, open: [] },
-  slot,
-  open: [],
-});
 
 /** The case of a sighting on the lesson's cube. `sheet` and `number` name its claims. */
 export function exampleOf(
@@ -40,7 +31,7 @@ export function exampleOf(
       name: undefined,
       hold: lesson.hold,
       colours: lesson.colours,
-      ...placeOf(sighting.seen),
+      where: lesson.step.rules!.subjectOf(sighting).where,
       setup,
       made: true,
       setupSpan: span,
@@ -72,20 +63,23 @@ export interface ShownException {
 }
 
 /** `numberOf`: what the claims of the first, second … are called by. */
-export const shownExceptions = (
+export function shownExceptions(
   { exceptions }: ProvedRule,
   lesson: Lesson,
   rule: LessonRule,
   numberOf: (index: number) => number,
-): ShownException[] =>
-  byCaseAndSide(exceptions, ({ sighting }) => sighting).map((group, i) => {
+): ShownException[] {
+  const { step } = lesson;
+  const groups = groupedBy(exceptions, ({ sighting }) => caseAndSide(sighting));
+  return [...groups.values()].map((group, i) => {
     const { sighting, setup, best } = group.reduce((a, b) => (b.setup.length < a.setup.length ? b : a));
     return {
       shown: exampleOf({ sighting, setup, solution: best }, lesson, rule, 'rules:', numberOf(i)),
       alike: group.length,
-      of: upToU(sighting.address).length,
+      of: step.upToTop(step.rules!.subjectOf(sighting)).length,
     };
   });
+}
 
 /** Where the rule is easiest to show; undefined if it holds nowhere. */
 export function shownExample(
@@ -97,6 +91,6 @@ export function shownExample(
   const best = easiestOfRule(table, index);
   if (!best) return undefined;
   const { sighting, turns: solution, done } = best;
-  const setup = setUpFor(sighting.address, sighting.seen, [solution]);
+  const setup = table.world.setUp(sighting, [solution]);
   return { shown: exampleOf({ sighting, setup, solution }, lesson, rule, 'rules:', rule.number), done };
 }

@@ -1,7 +1,5 @@
 /** What was found of a lesson's rules, as figures for the coach. */
 
-import { shortestOf } from '../rules/rules.ts';
-import { writeAddress } from '../steps/pair/address.ts';
 import type { RuleFigures } from '../words/plan-words.ts';
 import type { ProvedRules } from './prove-rules.ts';
 
@@ -17,7 +15,7 @@ export interface RulesReport {
 
 export const rulesReport = ({ table, rules }: ProvedRules): RulesReport => ({
   rules: rules.map(({ said, proved: { sightings, done, holds, excluded, contrast } }) => {
-    const over = sightings.flatMap((s, i) => (done[i] ? [done[i].length - shortestOf(s.address)] : []));
+    const over = sightings.flatMap((s, i) => (done[i] ? [done[i].length - table.world.best(s).length] : []));
     const cost =
       over.length > 0
         ? { mean: over.reduce((sum, n) => sum + n, 0) / over.length, worst: Math.max(...over) }
@@ -27,5 +25,5 @@ export const rulesReport = ({ table, rules }: ProvedRules): RulesReport => ({
   mean: table.cost?.mean,
   worst: table.cost?.worst,
   sightings: table.sightings.length,
-  uncovered: table.uncovered.map(({ address, seen }) => ({ address: writeAddress(address), seen })),
+  uncovered: table.uncovered.map(({ address, side }) => ({ address, seen: side })),
 });

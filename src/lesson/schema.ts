@@ -6,9 +6,7 @@ import { z } from 'zod';
 import { COLOURS } from '../cube/colours.ts';
 import type { Turn } from '../cube/turns.ts';
 import { wordsFor } from '../rules/conditions.ts';
-import { LIFTED_PIECES, WAYS } from '../steps/pair/advice.ts';
-import { FAMILIES } from '../steps/pair/cases.ts';
-import { FEATURE_NAMES, FEATURES, type FeatureName } from '../steps/pair/features.ts';
+import type { RulePart } from '../steps/rule-part.ts';
 import type { Step } from '../steps/step.ts';
 import { steps } from '../steps/steps.ts';
 import { about } from '../text/about.ts';
@@ -102,69 +100,46 @@ export const handsSchema = z.strictObject({
   flow: about(cost(), 'What a turn costs less when the same hand goes on.', 0.15).optional(),
 });
 
-// Patterns are for editors; reading tells more of what is wrong than that a text does not fit.
-const seenPattern = (name: FeatureName): string => {
-  const word = `(${wordsFor(name).join('|')})`;
+/** For editors; reading tells more of what is wrong than that a text does not fit. */
+const seenPattern = (words: readonly string[]): string => {
+  const word = `(${words.join('|')})`;
   return `^\\s*(not\\s+)?${word}((\\s*,\\s*|\\s+or\\s+)${word})*\\s*$`;
 };
-const LIFTING_PATTERN = '^\\s*(any( face)?|none|[RLFB]((\\s*,\\s*|\\s+or\\s+)[RLFB])*)\\s*$';
-const AIM_PATTERN = `^\\s*(joined|split|${FAMILIES.join('|')}|[UDRLFB]{3}:[UDRLFB]\\s+[UDRLFB]{2}:[UDRLFB])\\s*$`;
 
-/** What is seen: features of src/cube/teach/features.ts, each with one of its words, several with "or", or "not" before them. */
-export const seeSchema = z.strictObject(
-  Object.fromEntries(
-    FEATURE_NAMES.map((name) => [
-      name,
-      z
-        .string()
-        .meta({
-          description: `${FEATURES[name].about} ${wordsFor(name).join(', ')}; "not" before it, "or" between.`,
-          pattern: seenPattern(name),
-        })
-        .optional(),
-    ]),
-  ) as Record<FeatureName, z.ZodOptional<z.ZodString>>,
-);
+/** What is seen: features of the step, each with one of its words, several with "or", or "not" before them. */
+const seeSchemaOf = (rules: RulePart) =>
+  z.strictObject(
+    Object.fromEntries(
+      Object.entries(rules.features).map(([name, { about: asks }]) => {
+        const words = wordsFor(rules, name);
+        const description = `${asks} ${words.join(', ')}; "not" before it, "or" between.`;
+        return [
+          name,
+          z
+            .string()
+            .meta({ description, pattern: seenPattern(words) })
+            .optional(),
+        ];
+      }),
+    ),
+  );
 
-export const ruleSchema = z.strictObject({
-  see: about(seeSchema, 'When the rule applies, and no earlier one does. Without it: whenever no earlier one does.', {
-    'cross colour': 'sideways',
-    'edge front and corner top': 'unlike',
-  }).optional(),
-  turn: about(
-    z.enum(['cube']),
-    'cube: turn the whole cube a quarter, and look at the rules again. In place of lifting.',
-  ).optional(),
-  lift: about(z.enum(LIFTED_PIECES), 'Which stuck piece is lifted. Without it: one that is away.', 'edge').optional(),
-  with: z
-    .string()
-    .meta({
-      description: "Which of the viewer's faces lifts: R or L, F or B, one of them alone, any, none.",
-      examples: ['R or L'],
-      pattern: LIFTING_PATTERN,
-    })
-    .optional(),
-  how: about(
-    z.enum(WAYS),
-    'Where the other piece is meanwhile. hidden: the lifting face takes it out of the top; together: it is carried along ' +
-      'on top; direct: the face does not touch it. Without it: any of these.',
-    'hidden',
-  ).optional(),
-  by: about(
-    turns(),
-    'These turns, or a trigger by its name, in place of one lift; from any side or mirrored.',
-  ).optional(),
-  aim: about(
-    z.union([
-      z.string().meta({ pattern: AIM_PATTERN }),
-      z.strictObject({ insert: about(turns(), 'Turns, or a trigger by its name, that then insert it.') }),
-    ]),
-    'What stands afterwards: joined, split, a family such as top-away, a case by its address, or an insert.',
-    'split',
-  ).optional(),
-  most: about(z.int().min(1).max(30), 'The pair is solved within so many turns, first to last.', 8),
-  say: about(text(), 'What to say about it, in your words.').optional(),
-});
+const ruleSchemaOf = (rules: RulePart, see: ReturnType<typeof seeSchemaOf>) =>
+  z.strictObject({
+    see: about(
+      see,
+      'When the rule applies, and no earlier one does. Without it: whenever no earlier one does.',
+      rules.seeExample,
+    ).optional(),
+    turn: about(
+      z.enum(['cube']),
+      'cube: turn the whole cube a quarter, and look at the rules again. In place of lifting.',
+    ).optional(),
+    // Read by the step, so that they have no type here.
+    ...(rules.fields as Record<never, z.ZodType>),
+    most: about(z.int().min(1).max(30), 'The pair is solved within so many turns, first to last.', 8),
+    say: about(text(), 'What to say about it, in your words.').optional(),
+  });
 
 /** Words of ours which a club may have others for, beside those of a step. */
 const TERMS = ['cross', 'set up', 'solve', 'hold', 'turn'];
@@ -213,7 +188,10 @@ export const practiceSchema = z.strictObject({
         'Only cases to which this rule of the lesson applies, or one of these, by number.',
         2,
       ).optional(),
-      see: about(seeSchema, 'Only cases that look like this: conditions as in a rule.', { edge: 'bad' }).optional(),
+      see: about(
+        z.record(z.string(), z.string()),
+        'Only cases that look like this: conditions as in a rule.',
+      ).optional(),
       hand: about(
         z.enum(['left', 'right']),
         'Only cases whose recommended solution turns the left side first, or the right one.',
@@ -282,7 +260,7 @@ export const lessonSchema = z.strictObject({
     turns: 8,
   }).optional(),
   rules: about(
-    z.array(ruleSchema).min(1),
+    z.array(z.unknown()).min(1),
     'Rules of thumb in their order, the first that fits applies. Each is proved on every case of the families, as seen from ' +
       'all four sides; exceptions are found and printed with it.',
   ).optional(),
@@ -329,9 +307,12 @@ export interface Format {
   readonly claims: typeof claimsSchema;
   readonly practice: typeof practiceSchema;
   readonly words: z.ZodObject;
+  /** Undefined where the step has no rules: the lesson has no keys for them. */
+  readonly rule: ReturnType<typeof ruleSchemaOf> | undefined;
 }
 
 function makeFormat(step: Step): Format {
+  const { rules } = step;
   const { fields, about: said } = step.lesson;
   const family = z.enum(step.families);
   const orSome = (description: string) =>
@@ -345,13 +326,18 @@ function makeFormat(step: Step): Format {
     ...fields.every,
   });
   const claims = claimsSchema.extend(fields.claims);
+  const see = rules && seeSchemaOf(rules);
+  const rule = rules && see && ruleSchemaOf(rules, see);
   const only = practiceSchema.shape.only.unwrap();
   const { items } = practiceSchema.shape;
+  const seen = see ? { see: about(see, only.shape.see.unwrap().description!, rules.seeExample).optional() } : {};
   const questions = step.practice.questions.map(({ name, about: asks }) => [name, about(count(), asks, 4).optional()]);
   const practice = practiceSchema.extend({
-    items: z.strictObject({ ...Object.fromEntries(questions), ...items.shape }).meta(items.meta()!),
-    only: only
-      .extend({ family: orSome('Only cases of this family or these.'), ...fields.only })
+    items: z
+      .strictObject({ ...Object.fromEntries(questions), ...(rule ? items : items.omit({ rule: true })).shape })
+      .meta(items.meta()!),
+    only: (rule ? only : only.omit({ rule: true, see: true }))
+      .extend({ family: orSome('Only cases of this family or these.'), ...seen, ...fields.only })
       .meta(only.meta()!)
       .optional(),
   });
@@ -365,16 +351,18 @@ function makeFormat(step: Step): Format {
     .meta({ ...lessonSchema.shape.words.unwrap().meta(), examples: [{ [terms[0]!]: 'pocket' }] });
   const named = <T extends z.ZodType>(schema: T, key: 'claims' | 'practice'): z.ZodOptional<T> =>
     schema.meta(lessonSchema.shape[key].unwrap().meta()!).optional();
-  const lesson = lessonSchema.extend({
+  const ofRules = lessonSchema.shape.rules.unwrap().description!;
+  const lesson = (rule ? lessonSchema : lessonSchema.omit({ rules: true })).extend({
     step: about(z.enum(steps().map(({ name }) => name)), lessonSchema.shape.step.unwrap().description!).optional(),
     words: words.optional(),
     family: orSome(said.family[0]),
     claims: named(claims, 'claims'),
     practice: named(practice, 'practice'),
+    ...(rule && { rules: about(z.array(rule).min(1), ofRules).optional() }),
     cases: about(z.array(z.union([partSchema, every, ofCase])).min(1), lessonSchema.shape.cases.description!),
   });
   // The steps' own keys are there as the coach wrote them; only the types do not know them.
-  return { step, lesson, case: ofCase, every, claims, practice, words } as unknown as Format;
+  return { step, lesson, case: ofCase, every, claims, practice, words, rule } as unknown as Format;
 }
 
 const formats = new WeakMap<Step, Format>();
@@ -386,5 +374,5 @@ export function formatOf(step: Step): Format {
 }
 
 export type CaseFile = z.infer<typeof caseSchema>;
-export type RuleFile = z.infer<typeof ruleSchema>;
+export type RuleFile = z.infer<ReturnType<typeof ruleSchemaOf>>;
 export type EveryFile = z.infer<typeof everySchema>;

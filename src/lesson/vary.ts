@@ -3,11 +3,9 @@
  * lead with the left hand. Turns, slots, holds, colours and words change alike; the result is proved like any lesson.
  */
 import { type Colour, coloursHeld, type FaceColours, type Hold, oppositeColour } from '../cube/colours.ts';
-import { FACES, type Face } from '../cube/faces.ts';
+import { FACES, type Face, MIRRORED_FACE } from '../cube/faces.ts';
 import { mirror, type WideSpelling } from '../cube/turns.ts';
-import { mirroredCondition } from '../rules/conditions.ts';
-import { type Counsel, turnsTheCube } from '../rules/rules.ts';
-import { mirroredAddress } from '../steps/pair/mirrored.ts';
+import { mirroredCondition, mirroredRule } from '../rules/conditions.ts';
 import type { Step } from '../steps/step.ts';
 import type { LeadingHand } from './leading-hand.ts';
 import type { CaseRead, Lesson, LessonClaim, LessonRule, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
@@ -24,7 +22,6 @@ export interface Variation {
   readonly wide?: WideSpelling;
 }
 
-const MIRRORED_FACE: Readonly<Record<Face, Face>> = { U: 'U', D: 'D', F: 'F', B: 'B', R: 'L', L: 'R' };
 const OTHER_HAND = { right: 'left', left: 'right' } as const;
 const SAME_FACE = Object.fromEntries(FACES.map((f) => [f, f])) as Record<Face, Face>;
 
@@ -99,29 +96,22 @@ const changedPart = (change: Change, varying: Varying, part: Part): Part => ({
 const changedClaim = ({ mirrored }: Change, { lesson }: Step, claim: LessonClaim): LessonClaim =>
   mirrored && claim.claim === 'own' ? { ...claim, promise: lesson.mirroredPromise(claim.promise) } : claim;
 
-function mirroredCounsel(counsel: Counsel): Counsel {
-  if (turnsTheCube(counsel)) return counsel;
-  const { aim, lift, by } = counsel;
-  return {
-    ...counsel,
-    aim: aim.kind === 'case' ? { kind: 'case', case: mirroredAddress(aim.case) } : aim,
-    lift: lift.map((face) => MIRRORED_FACE[face]),
-    by: by && mirror(by),
-  };
-}
+const changedRule = (change: Change, { rules }: Step, { rule, say, ...rest }: LessonRule): LessonRule => ({
+  ...rest,
+  rule: change.mirrored && rules ? mirroredRule(rules, rule) : rule,
+  say: changedProse(change, say),
+});
 
-function changedRule(change: Change, { rule, say, ...rest }: LessonRule): LessonRule {
-  const { when, counsel } = rule;
-  const changed = change.mirrored ? { when: when.map(mirroredCondition), counsel: mirroredCounsel(counsel) } : rule;
-  return { ...rest, rule: changed, say: changedProse(change, say) };
-}
-
-const changedPractice = (change: Change, step: Step, practice: PracticeRequest): PracticeRequest => ({
+const changedPractice = (
+  change: Change,
+  { practice: asked, rules }: Step,
+  practice: PracticeRequest,
+): PracticeRequest => ({
   ...practice,
   only: {
     ...practice.only,
-    own: change.mirrored ? step.practice.mirroredFilter(practice.only.own) : practice.only.own,
-    see: change.mirrored ? practice.only.see.map(mirroredCondition) : practice.only.see,
+    own: change.mirrored ? asked.mirroredFilter(practice.only.own) : practice.only.own,
+    see: change.mirrored && rules ? practice.only.see.map((c) => mirroredCondition(rules, c)) : practice.only.see,
     hand: change.mirrored ? practice.only.hand && OTHER_HAND[practice.only.hand] : practice.only.hand,
   },
 });
@@ -188,7 +178,7 @@ export function vary(
     title: changedLine(change, lesson.title),
     course: changedLine(change, lesson.course),
     audience: changedLine(change, lesson.audience),
-    rules: lesson.rules.map((rule) => changedRule(change, rule)),
+    rules: lesson.rules.map((rule) => changedRule(change, lesson.step, rule)),
     text: changedProse(change, lesson.text),
     watch: changedProse(change, lesson.watch),
     claims: lesson.claims.map((claim) => changedClaim(change, lesson.step, claim)),

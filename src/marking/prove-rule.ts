@@ -2,9 +2,9 @@
 
 import { readCondition } from '../rules/conditions.ts';
 import { type Condition, fits } from '../rules/rules.ts';
-import { FEATURE_NAMES, featuresOf } from '../steps/pair/features.ts';
-import { IN_SIDE_MIRROR, mirroredAddress } from '../steps/pair/mirrored.ts';
-import { asPair } from '../steps/pair/subject.ts';
+import type { RulePart } from '../steps/rule-part.ts';
+import type { Step } from '../steps/step.ts';
+import { stepNamed, stepOf } from '../steps/steps.ts';
 import type { Subject } from '../steps/subject.ts';
 import type { ChoiceClaimText, Entry, RuleClaimText } from './claims-file.ts';
 import type { NamedRule } from './items.ts';
@@ -17,20 +17,22 @@ interface RuleRead {
 }
 
 /** `cross colour: sideways`; undefined where it says nothing that can be seen. */
-function conditionIn(text: string): Condition | undefined {
+function conditionIn(rules: RulePart, text: string): Condition | undefined {
   const [name, values] = text.split(/:\s*(.*)/s);
-  const feature = FEATURE_NAMES.find((one) => one === name);
-  const read = feature && values !== undefined ? readCondition(feature, values) : undefined;
+  const isFeature = name !== undefined && Object.hasOwn(rules.features, name);
+  const read = isFeature && values !== undefined ? readCondition(rules, name, values) : undefined;
   return read && 'feature' in read ? read : undefined;
 }
 
-function conditionsIn(texts: readonly string[]): readonly Condition[] | undefined {
-  const read = texts.map(conditionIn);
+/** None can be read of a step that has no rules. */
+function conditionsIn({ rules }: Step, texts: readonly string[]): readonly Condition[] | undefined {
+  const read = texts.map((text) => rules && conditionIn(rules, text));
   return read.includes(undefined) ? undefined : read.map((one) => one!);
 }
 
-function ruleRead({ id, number, families, see }: RuleClaimText): RuleRead[] {
-  const when = conditionsIn(see);
+function ruleRead({ id, step: name, number, families, see }: RuleClaimText): RuleRead[] {
+  const step = stepNamed(name);
+  const when = step && conditionsIn(step, see);
   return when ? [{ id, named: { number, see }, families, when }] : [];
 }
 
@@ -47,12 +49,12 @@ export function ruleTable(entries: readonly Entry[]): RuleTable {
 
 /** The first that fits, and the first that fits in a mirror at the left or right. */
 function applying(table: readonly RuleRead[], subject: Subject): readonly [RuleRead | undefined, RuleRead | undefined] {
-  const { at, side, family } = asPair(subject);
-  const find = (address: typeof at, seen: typeof side): RuleRead | undefined => {
-    const sighting = { address, seen, features: featuresOf({ address, seen }) };
-    return table.find(({ families, when }) => families.includes(family) && fits(sighting, when));
+  const step = stepOf(subject);
+  const find = (seen: Subject): RuleRead | undefined => {
+    const sighting = step.rules?.sightingOf(seen);
+    return sighting && table.find(({ families, when }) => families.includes(seen.family) && fits(sighting, when));
   };
-  return [find(at, side), find(mirroredAddress(at), IN_SIDE_MIRROR[side])];
+  return [find(subject), find(step.mirrored(subject))];
 }
 
 /**
@@ -74,10 +76,10 @@ export function ruleOf(
 /** Of the rules to choose from just the answer fits what is seen. */
 export function ruleChoiceFault({ sees, options }: ChoiceClaimText, at: number, subject: Subject): string | undefined {
   if (sees?.length !== options.length) return 'it does not say what each of its rules sees';
-  const read = sees.map(conditionsIn);
+  const step = stepOf(subject);
+  const read = sees.map((see) => conditionsIn(step, see));
   if (read.includes(undefined)) return 'one of its rules sees what is no condition';
-  const { at: address, side: seen } = asPair(subject);
-  const sighting = { address, seen, features: featuresOf({ address, seen }) };
+  const sighting = step.rules!.sightingOf(subject);
   const fitting = read.flatMap((when, i) => (fits(sighting, when!) ? [i] : []));
   if (fitting.join() === `${at}`) return undefined;
   const numbers = fitting.map((i) => i + 1).join(' and ');

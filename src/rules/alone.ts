@@ -12,7 +12,7 @@ export function impliedBy(table: ProvedTable, index: number): readonly Condition
   const fitting = table.sightings.filter((s) => fits(s, rule.when));
   // What the table speaks of already is not said in other words.
   const known = table.rules.flatMap((one) => one.rule.when.map(({ feature }) => feature));
-  const picked = pickedBy(fitting, new Set(own), known);
+  const picked = pickedBy(table.world, fitting, new Set(own), known);
   const asked = conditionsOnTheWay(treeOf(table), index)?.filter((c) => !fitting.every((s) => meets(s, c)));
   return picked && asked ? (picked.length < asked.length ? picked : asked) : (picked ?? asked);
 }

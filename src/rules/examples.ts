@@ -3,26 +3,14 @@
  * the cube, and what looks alike and is not.
  */
 
-import { lengthOf, type Turn, writeTurns } from '../cube/turns.ts';
-import { writeAddress } from '../steps/pair/address.ts';
-import { followInSteps, leadsOn } from '../steps/pair/advice.ts';
-import type { FeatureName } from '../steps/pair/features.ts';
-import { caseAndSide } from '../steps/pair/same-to-students.ts';
-import type { Slot } from '../steps/pair/slots.ts';
-import {
-  AFTER_Y,
-  type Counsel,
-  type Done,
-  type ProvedRule,
-  type ProvedTable,
-  type Seen,
-  turnsTheCube,
-} from './rules.ts';
+import { isTurnOfTop, lengthOf, type Turn } from '../cube/turns.ts';
+import { type Done, type ProvedRule, type ProvedTable, turnsTheCube } from './rules.ts';
 import { askedOnTheWay, treeOf } from './tree.ts';
+import type { Sighting } from './world.ts';
 
 /** A sighting of a rule: followed, or, where it is an exception, solved in the shortest way. */
 export interface Example {
-  readonly sighting: Seen;
+  readonly sighting: Sighting;
   /** Index in the table. */
   readonly rule: number;
   /** Undefined for an exception. */
@@ -34,45 +22,11 @@ export interface Example {
 
 const turnsDone = ({ first, takeOut, rest }: Done): Turn[] => [...first, ...takeOut, ...rest];
 
-const isTurnOfU = (turn: Turn | undefined): boolean => turn?.kind === 'face' && turn.letter === 'U';
-
-const withoutTopFirst = (turns: readonly Turn[]): string =>
-  writeTurns(turns.slice(turns.findIndex((turn) => !isTurnOfU(turn))));
-
-/** Of an example whose turns students do not know again at once. */
-const UNKNOWN = 1500;
-/** Of turns that a rule gives, when their first turn of U is another. */
-const OTHER_TOP = 300;
-
-/** How far what is done is from the turns that the rule gives: done from another side or mirrored it is not known again. */
-function strangeness({ takeOut }: Done, counsel: Counsel): number {
-  if (turnsTheCube(counsel) || !counsel.by) return 0;
-  if (writeTurns(takeOut) === writeTurns(counsel.by)) return 0;
-  return withoutTopFirst(takeOut) === withoutTopFirst(counsel.by) ? OTHER_TOP : UNKNOWN;
-}
-
-/** What to show of a sighting at which a rule holds. */
-interface Shown {
-  readonly done: Done;
-  /** The lower the more of it students know: a rule's own turns, and steps that they are taught. */
-  readonly strange: number;
-}
-
-/** Where a rule leaves the way on to the student, steps that are taught rather than the fewest turns. */
-function shownOf(sighting: Seen, done: Done, counsel: Counsel): Shown {
-  if (turnsTheCube(counsel) || !leadsOn(counsel.aim)) return { done, strange: strangeness(done, counsel) };
-  const inSteps = followInSteps(sighting, counsel);
-  if (!inSteps) return { done, strange: UNKNOWN };
-  const taught = { ...inSteps, first: [] };
-  return { done: taught, strange: strangeness(taught, counsel) };
-}
-
-/** Own slot in sight of the leading hand, turns that students know, a lift at once, few turns, pieces in sight. */
-function effortOf({ seen, features }: Seen, { takeOut }: Pick<Done, 'takeOut'>, turns: number, front: Slot): number {
-  const behind = [features['corner depth'], features['edge depth']].filter((depth) => depth === 'behind').length;
-  const isFar = seen === front ? 0 : 1;
-  const hasTopFirst = isTurnOfU(takeOut[0]) ? 1 : 0;
-  return 1000 * isFar + 100 * hasTopFirst + 3 * turns + behind;
+/** Seen from the side of the leading hand, turns that students know, a lift at once, few turns, pieces in sight. */
+function effortOf({ world, front }: ProvedTable, sighting: Sighting, first: Turn | undefined, turns: number): number {
+  const isFar = sighting.side === front ? 0 : 1;
+  const hasTopFirst = isTurnOfTop(first) ? 1 : 0;
+  return 1000 * isFar + 100 * hasTopFirst + 3 * turns + world.hidden(sighting);
 }
 
 /** A rule followed where it holds. */
@@ -91,39 +45,45 @@ const known = new WeakMap<ProvedTable, readonly Example[]>();
 
 /** Of every rule all sightings, exceptions among them. */
 export function examplesOf(table: ProvedTable): readonly Example[] {
-  const examples = known.get(table) ?? table.rules.flatMap((rule, index) => examplesOfRule(rule, index, table.front));
+  const examples = known.get(table) ?? table.rules.flatMap((rule, index) => examplesOfRule(table, rule, index));
   known.set(table, examples);
   return examples;
 }
 
-function examplesOfRule(proved: ProvedRule, rule: number, front: Slot): Example[] {
-  const { sightings, done, exceptions } = proved;
+function examplesOfRule(table: ProvedTable, proved: ProvedRule, rule: number): Example[] {
+  const { sightings, done: ways, exceptions } = proved;
+  const { counsel } = proved.rule;
   return [
     ...sightings.flatMap((sighting, i): Example[] => {
-      if (!done[i]) return [];
-      const shown = shownOf(sighting, done[i], proved.rule.counsel);
-      const turns = turnsDone(shown.done);
-      const effort = effortOf(sighting, shown.done, lengthOf(turns), front) + shown.strange;
-      return [{ sighting, rule, done: shown.done, turns, effort }];
+      const found = ways[i];
+      if (!found) return [];
+      const shown = turnsTheCube(counsel)
+        ? { followed: found, strange: 0 }
+        : table.world.shown(sighting, found, counsel);
+      const done = { ...shown.followed, first: found.first };
+      const turns = turnsDone(done);
+      const effort = effortOf(table, sighting, done.takeOut[0], lengthOf(turns)) + shown.strange;
+      return [{ sighting, rule, done, turns, effort }];
     }),
     ...exceptions.map(({ sighting, best }): Example => {
-      const effort = effortOf(sighting, { takeOut: [] }, lengthOf(best), front);
+      const effort = effortOf(table, sighting, undefined, lengthOf(best));
       return { sighting, rule, done: undefined, turns: best, effort };
     }),
   ];
 }
 
+/** Sightings that are one to a student: a case seen from one side, whatever the turn of the top. */
+export const caseAndSide = ({ caseAddress, side }: Sighting): string => `${caseAddress} ${side}`;
+
 /** What only examples of one kind cover: a rule, or an exception as a student sees it. */
 const kindOf = ({ sighting, rule, done }: Example): string => (done ? `${rule}` : `${rule} ${caseAndSide(sighting)}`);
 
-/** What else is to be seen: where a piece is stuck, where the own slot is, and which hand lifts. */
-function pointsOf({ sighting: { seen, features }, done }: Example): string[] {
-  const lifting = done?.takeOut.find((turn) => !isTurnOfU(turn))?.letter;
+/** What else is to be seen: what the step names, the side, and which hand lifts. */
+function pointsOf({ world }: ProvedTable, { sighting, done }: Example): string[] {
+  const lifting = done?.takeOut.find((turn) => !isTurnOfTop(turn))?.letter;
   return [
-    ...(['corner', 'edge'] as const).flatMap((piece) =>
-      features[`${piece} at`] === 'away' ? [`stuck ${features[`${piece} column`]}`] : [],
-    ),
-    `own ${seen}`,
+    ...world.points(sighting),
+    `own ${sighting.side}`,
     ...(lifting === 'R' || lifting === 'L' ? [`lift ${lifting}`] : []),
   ];
 }
@@ -165,8 +125,8 @@ function withOneMore(covers: ReadonlyMap<number, Cover>, choices: readonly Choic
 }
 
 /**
- * The fewest examples that between them have every rule, exception, foreign slot, place of the own slot and lifting hand
- * that occurs; of as many the easiest. Exact: an example is of one kind, so there is at least one of each kind; all ways to
+ * The fewest examples that between them have every rule, exception, point of the step, side and lifting hand that occurs;
+ * of as many the easiest. Exact: an example is of one kind, so there is at least one of each kind; all ways to
  * choose these are kept by what points they cover (at most 2^10 sets), and more are added one at a time until all is covered.
  */
 export function fewestExamples(table: ProvedTable): readonly Example[] {
@@ -174,7 +134,7 @@ export function fewestExamples(table: ProvedTable): readonly Example[] {
   const kinds = new Map<string, Choice[]>();
   for (const example of examplesOf(table)) {
     let mask = 0;
-    for (const point of pointsOf(example)) {
+    for (const point of pointsOf(table, example)) {
       if (!points.has(point)) points.set(point, points.size);
       mask |= 1 << points.get(point)!;
     }
@@ -201,16 +161,13 @@ export interface ContrastPair {
   readonly turned: Example;
 }
 
-const keyOf = ({ address, seen }: Pick<Seen, 'address' | 'seen'>): string => `${writeAddress(address)} ${seen}`;
-
 /** For any two rules that y leads between the easiest such pair; exceptions are left out, and rules that turn the cube themselves. */
 export function contrastPairs(table: ProvedTable): ContrastPair[] {
   const followed = examplesOf(table).filter(({ done }) => done?.first.length === 0);
-  const byKey = new Map(followed.map((one) => [keyOf(one.sighting), one]));
+  const bySighting = new Map(followed.map((one) => [one.sighting, one]));
   const pairs = new Map<string, ContrastPair>();
   for (const example of followed) {
-    const { address, seen } = example.sighting;
-    const turned = byKey.get(keyOf({ address, seen: AFTER_Y[seen] }));
+    const turned = bySighting.get(table.world.turned(example.sighting, 1));
     if (!turned || turned.rule === example.rule) continue;
     const key = [example.rule, turned.rule].sort((a, b) => a - b).join();
     const before = pairs.get(key);
@@ -222,10 +179,10 @@ export function contrastPairs(table: ProvedTable): ContrastPair[] {
 export interface LookAlike {
   readonly example: Example;
   /** Of those asked on the way to their rules, the features in which the two differ. */
-  readonly differ: readonly FeatureName[];
+  readonly differ: readonly string[];
 }
 
-const differing = (a: Seen, b: Seen, features: readonly FeatureName[]): FeatureName[] =>
+const differing = (a: Sighting, b: Sighting, features: readonly string[]): string[] =>
   features.filter((name) => a.features[name] !== b.features[name]);
 
 /**
@@ -238,12 +195,12 @@ export function lookAlike(table: ProvedTable, { sighting, rule }: Example): Look
   const all = examplesOf(table);
   const exceptions = all.filter((one) => one.rule === rule && !one.done);
   const others = exceptions.length > 0 ? exceptions : all.filter((one) => one.rule !== rule && one.done);
-  const every = Object.keys(sighting.features) as FeatureName[];
+  const every = Object.keys(sighting.features);
   let best: { found: LookAlike; distance: number } | undefined;
   for (const one of others) {
     const asked = [...new Set([...ways[rule]!, ...ways[one.rule]!])];
     const differ = differing(sighting, one.sighting, asked);
-    const isElsewhere = one.sighting.seen === sighting.seen ? 0 : 1;
+    const isElsewhere = one.sighting.side === sighting.side ? 0 : 1;
     // Where one of the two has no such feature at all, nobody takes them for each other.
     const missing = differ.filter((name) => !sighting.features[name] || !one.sighting.features[name]);
     // The last question is answered in haste.
@@ -260,7 +217,7 @@ export function lookAlike(table: ProvedTable, { sighting, rule }: Example): Look
 }
 
 /** By rule: the features that are asked for on the way to it. */
-function waysOf(table: ProvedTable): FeatureName[][] {
+function waysOf(table: ProvedTable): string[][] {
   const tree = treeOf(table);
   return table.rules.map((_, i) => askedOnTheWay(tree, i));
 }

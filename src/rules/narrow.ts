@@ -1,8 +1,8 @@
 /** Narrowing a rule: the smallest further conditions under which it has no exceptions. */
 
-import { FEATURE_NAMES, type FeatureName, VALUE_GROUPS } from '../steps/pair/features.ts';
-import { valuesOf } from './conditions.ts';
-import { type Condition, meets, type Seen } from './rules.ts';
+import { type Features, groupsOf, valuesOf } from './conditions.ts';
+import { type Condition, meets } from './rules.ts';
+import type { Sighting } from './world.ts';
 
 /** A set of sightings by their index, 32 to a word. */
 export type Bits = Uint32Array;
@@ -26,27 +26,29 @@ export function sizeOf(bits: Bits): number {
 }
 
 /** Every condition that one word says of a feature: a value, a group of values, or all values but one. */
-export const SIMPLE_CONDITIONS: readonly Condition[] = FEATURE_NAMES.flatMap((feature) => {
-  const values = valuesOf(feature);
-  const groups = Object.values(VALUE_GROUPS[feature] ?? {});
-  const others = values.length > 2 ? values.map((value) => values.filter((v) => v !== value)) : [];
-  return [...values.map((value) => [value]), ...groups, ...others].map((some) => ({ feature, values: some }));
-});
+export const simpleConditions = (world: Features): readonly Condition[] =>
+  Object.keys(world.features).flatMap((feature) => {
+    const values = valuesOf(world, feature);
+    const groups = Object.values(groupsOf(world, feature));
+    const others = values.length > 2 ? values.map((value) => values.filter((v) => v !== value)) : [];
+    return [...values.map((value) => [value]), ...groups, ...others].map((some) => ({ feature, values: some }));
+  });
 
 /**
  * Those conditions on `features` with the sightings that meet them, each set of sightings once, none that leaves all or
  * none over. Where several conditions mean the same sightings, one on a feature in `known` is taken.
  */
 export function telling(
-  sightings: readonly Seen[],
-  known: readonly FeatureName[] = [],
-  features: readonly FeatureName[] = FEATURE_NAMES,
+  world: Features,
+  sightings: readonly Sighting[],
+  known: readonly string[] = [],
+  features: readonly string[] = Object.keys(world.features),
 ): { condition: Condition; bits: Bits }[] {
   const seen = new Set<string>();
   const isKnown = ({ feature }: Condition): number => (known.includes(feature) ? 0 : 1);
-  const inOrder = SIMPLE_CONDITIONS.filter(({ feature }) => features.includes(feature)).sort(
-    (a, b) => isKnown(a) - isKnown(b),
-  );
+  const inOrder = simpleConditions(world)
+    .filter(({ feature }) => features.includes(feature))
+    .sort((a, b) => isKnown(a) - isKnown(b));
   return inOrder.flatMap((condition) => {
     const bits = bitsOf(sightings.length, (i) => meets(sightings[i]!, condition));
     const size = sizeOf(bits);
@@ -69,12 +71,13 @@ export interface Narrowed {
  * Undefined if even two are not enough.
  */
 export function narrowed(
-  sightings: readonly Seen[],
+  world: Features,
+  sightings: readonly Sighting[],
   holds: (index: number) => boolean,
-  known: readonly FeatureName[] = [],
+  known: readonly string[] = [],
 ): Narrowed | undefined {
   const right = bitsOf(sightings.length, holds);
-  const choices = telling(sightings, known);
+  const choices = telling(world, sightings, known);
   let best: Narrowed | undefined;
   const offer = (bits: Bits, conditions: readonly Condition[]): void => {
     const left = sizeOf(bits);
@@ -97,13 +100,14 @@ export function narrowed(
  * Empty if they are the same; undefined if no two do it.
  */
 export function pickedBy(
-  sightings: readonly Seen[],
-  own: ReadonlySet<Seen>,
-  known: readonly FeatureName[] = [],
+  world: Features,
+  sightings: readonly Sighting[],
+  own: ReadonlySet<Sighting>,
+  known: readonly string[] = [],
 ): readonly Condition[] | undefined {
   if (own.size === sightings.length) return [];
   const wanted = bitsOf(sightings.length, (i) => own.has(sightings[i]!));
-  const choices = telling(sightings, known).filter(({ bits }) => isWithin(wanted, bits));
+  const choices = telling(world, sightings, known).filter(({ bits }) => isWithin(wanted, bits));
   const one = choices.find(({ bits }) => isSame(bits, wanted));
   if (one) return [one.condition];
   for (const [i, first] of choices.entries()) {

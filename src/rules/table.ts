@@ -10,21 +10,15 @@
  * kept for where the search is stopped.
  */
 
-import type { Face } from '../cube/faces.ts';
-import { everySide } from '../cube/sides.ts';
-import { TRIGGERS } from '../cube/triggers.ts';
-import { inverse, type Turn, writeTurns } from '../cube/turns.ts';
-import { type Advice, type Aim, follow, LIFTED_PIECES, WAYS } from '../steps/pair/advice.ts';
-import { FAMILIES, type Family } from '../steps/pair/cases.ts';
-import { FEATURE_NAMES, type FeatureName } from '../steps/pair/features.ts';
 import { type Bits, bitsOf, both, isSame, isWithin, sizeOf, telling, without } from './narrow.ts';
-import { type Condition, type Cost, proveTable, type Rule, type Seen, seenOf, shortestOf } from './rules.ts';
+import { type Condition, type Cost, proveTable, type Rule } from './rules.ts';
+import type { Advice, RuleWorld, Sighting } from './world.ts';
 
 export interface TableOptions {
   /** No rule may cost more turns over the shortest solution, anywhere; the least that can be if left out. */
   readonly over?: number | undefined;
   /** What conditions may speak of; all features if left out. */
-  readonly features?: readonly FeatureName[] | undefined;
+  readonly features?: readonly string[] | undefined;
   /** States of the search after which it ends with what it has. */
   readonly nodes?: number;
 }
@@ -47,53 +41,6 @@ export type NoTable =
   /** One condition or two on these features do not tell apart what needs different advice. */
   | { readonly lacks: 'features' };
 
-/** As in rules: the side faces, or those in front and behind. With any of four the student would still have to choose. */
-const LIFTS: readonly (readonly Face[])[] = [
-  ['R', 'L'],
-  ['F', 'B'],
-];
-const ANY_FACE: readonly Face[] = ['R', 'L', 'F', 'B'];
-/** No solution over a take-out is longer. */
-const ANY_LENGTH = 30;
-
-const READY: readonly Aim[] = [{ kind: 'joined' }, { kind: 'split' }];
-const stuckIn = (family: Family): number => family.split('-').filter((where) => where !== 'top').length;
-/** Families of which fewer pieces are stuck: going on from there is what another lesson teaches. */
-const nearer = (families: readonly Family[]): Aim[] =>
-  FAMILIES.filter((family) => families.every((one) => stuckIn(family) < stuckIn(one))).map((family) => ({
-    kind: 'family',
-    family,
-  }));
-
-/** Triggers and what undoes them; one of a single face is a lift like any other, and counts done twice. */
-const BY: readonly (readonly Turn[])[] = Object.values(TRIGGERS)
-  .flatMap((turns) => [turns, inverse(turns)].map((some) => (isOfOneFace(some) ? [...some, ...some] : some)))
-  // Advice is tried from every side and in a mirror: one of two that are the same then is enough.
-  .filter((turns, i, all) => all.findIndex((other) => sidesText(other) === sidesText(turns)) === i);
-
-function sidesText(turns: readonly Turn[]): string {
-  return everySide(turns)
-    .map((side) => writeTurns(side))
-    .sort()
-    .join();
-}
-
-function isOfOneFace(turns: readonly Turn[]): boolean {
-  return new Set(turns.map((t) => t.letter).filter((letter) => letter !== 'U')).size === 1;
-}
-
-/** What may be advised for the families, the plainest first. */
-function advices(families: readonly Family[], aims: readonly Aim[]): Advice[] {
-  const pieces = [undefined, ...(families.some((family) => stuckIn(family) > 1) ? LIFTED_PIECES : [])];
-  const lifting = [undefined, ...WAYS].flatMap((way) =>
-    pieces.flatMap((piece) =>
-      aims.flatMap((aim) => LIFTS.map((lift): Advice => ({ aim, lift, piece, way, most: ANY_LENGTH }))),
-    ),
-  );
-  const byTriggers = BY.flatMap((by) => READY.map((aim): Advice => ({ aim, lift: ANY_FACE, by, most: ANY_LENGTH })));
-  return [...lifting, ...byTriggers];
-}
-
 interface Counselled {
   readonly advice: Advice;
   /** By sighting: turns over the shortest; infinite where the advice cannot be followed. */
@@ -106,8 +53,8 @@ interface Choice {
 }
 
 /** One condition or two, each set of sightings once, said in the fewest conditions. */
-function choicesAmong(sightings: readonly Seen[], features: readonly FeatureName[]): Choice[] {
-  const simple = telling(sightings, [], features);
+function choicesAmong(world: RuleWorld, sightings: readonly Sighting[], features?: readonly string[]): Choice[] {
+  const simple = telling(world, sightings, [], features);
   const known = new Map<string, Choice>();
   const offer = (bits: Bits, when: readonly Condition[]): void => {
     const key = bits.join();
@@ -169,13 +116,13 @@ function finish(search: Search, covered: Bits, rules: number, tried: Map<string,
 }
 
 /** The advice for just these sightings: the cheapest on average, the plainest of those. */
-function adviceFor(gain: Bits, counselled: readonly Counselled[], limit: number, sightings: readonly Seen[]): Advice {
-  const own = sightings.flatMap((_, i) => ((gain[i >> 5]! >> (i & 31)) & 1 ? [i] : []));
+function adviceFor(gain: Bits, counselled: readonly Counselled[], limit: number, shortest: readonly number[]): Advice {
+  const own = shortest.flatMap((_, i) => ((gain[i >> 5]! >> (i & 31)) & 1 ? [i] : []));
   const ranked = counselled
     .filter(({ over }) => own.every((i) => over[i]! <= limit))
     .map(({ advice, over }) => ({ advice, sum: own.reduce((sum, i) => sum + over[i]!, 0), over }));
   const best = ranked.reduce((a, b) => (b.sum < a.sum ? b : a));
-  return { ...best.advice, most: Math.max(...own.map((i) => shortestOf(sightings[i]!.address) + best.over[i]!)) };
+  return { ...best.advice, most: Math.max(...own.map((i) => shortest[i]! + best.over[i]!)) };
 }
 
 /** By the rule that adds most, again and again; undefined if some sightings are left for which there is none. */
@@ -196,31 +143,30 @@ const MOST_NODES = 4000;
 /** Once the search was stopped, for each number of rules more. */
 const FURTHER_NODES = 200;
 
-function counselledBy(all: readonly Advice[], sightings: readonly Seen[]): Counselled[] {
+function counselledBy(world: RuleWorld, all: readonly Advice[], sightings: readonly Sighting[]): Counselled[] {
   return all
     .map((advice) => ({
       advice,
-      over: sightings.map((s) => (follow(s, advice)?.length ?? Number.POSITIVE_INFINITY) - shortestOf(s.address)),
+      over: sightings.map((s) => (world.follow(s, advice)?.length ?? Number.POSITIVE_INFINITY) - world.best(s).length),
     }))
     .filter(({ over }) => over.some(Number.isFinite));
 }
 
 /** What advice costs where it costs most, if everywhere the best is taken. */
-const leastOver = (counselled: readonly Counselled[], sightings: readonly Seen[]): number =>
+const leastOver = (counselled: readonly Counselled[], sightings: readonly Sighting[]): number =>
   Math.max(...sightings.map((_, i) => Math.min(...counselled.map(({ over }) => over[i]!))));
 
-/**
- * The table for these families, exact by proof; or the fewest turns over the shortest with which there is one. It aims
- * at joined and split, and at families with fewer pieces stuck only where those two cannot be had everywhere.
- */
-export function findTable(families: readonly Family[], options: TableOptions): FoundTable | NoTable {
-  const { features = FEATURE_NAMES, nodes = MOST_NODES } = options;
-  const sightings = seenOf(families);
-  let counselled = counselledBy(advices(families, READY), sightings);
-  if (!Number.isFinite(leastOver(counselled, sightings))) {
-    counselled = counselledBy(advices(families, [...READY, ...nearer(families)]), sightings);
+/** The table for these families, exact by proof; or the fewest turns over the shortest with which there is one. */
+export function findTable(world: RuleWorld, families: readonly string[], options: TableOptions): FoundTable | NoTable {
+  const { features, nodes = MOST_NODES } = options;
+  const sightings = world.sightings(families);
+  let counselled: Counselled[] = [];
+  let least = Number.POSITIVE_INFINITY;
+  for (const advices of world.advices(families)) {
+    counselled = counselledBy(world, advices, sightings);
+    least = leastOver(counselled, sightings);
+    if (Number.isFinite(least)) break;
   }
-  const least = leastOver(counselled, sightings);
   const limit = options.over ?? least;
   if (!Number.isFinite(least)) return { lacks: 'advice' };
   if (least > limit) return { lacks: 'turns', leastOver: least };
@@ -228,7 +174,7 @@ export function findTable(families: readonly Family[], options: TableOptions): F
     .map(({ over }) => bitsOf(sightings.length, (i) => over[i]! <= limit))
     .filter((bits, i, every) => every.findIndex((other) => isSame(other, bits)) === i);
   const search: Search = {
-    choices: choicesAmong(sightings, features),
+    choices: choicesAmong(world, sightings, features),
     good,
     all: bitsOf(sightings.length, () => true),
     nodes,
@@ -245,6 +191,7 @@ export function findTable(families: readonly Family[], options: TableOptions): F
     // Stopped: from here on the first table that is found is taken, without the others being tried.
     else search.nodes = FURTHER_NODES;
   }
-  const table = steps.map(({ when, gain }): Rule => ({ when, counsel: adviceFor(gain, counselled, limit, sightings) }));
-  return { rules: table, over: limit, cost: proveTable(families, table).cost!, atLeast };
+  const shortest = sightings.map((s) => world.best(s).length);
+  const table = steps.map(({ when, gain }): Rule => ({ when, counsel: adviceFor(gain, counselled, limit, shortest) }));
+  return { rules: table, over: limit, cost: proveTable(world, families, table).cost!, atLeast };
 }

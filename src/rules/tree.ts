@@ -3,10 +3,10 @@
  * rule that the table gives it, since each branch is made of sightings and not of conditions.
  */
 
-import { type FeatureName, VALUE_GROUPS } from '../steps/pair/features.ts';
-import { valuesOf } from './conditions.ts';
-import { SIMPLE_CONDITIONS } from './narrow.ts';
-import { type Condition, meets, type ProvedTable, type Seen } from './rules.ts';
+import { type Features, groupsOf, valuesOf } from './conditions.ts';
+import { simpleConditions } from './narrow.ts';
+import { type Condition, meets, type ProvedTable } from './rules.ts';
+import type { RuleWorld, Sighting } from './world.ts';
 
 export type Answer =
   | { readonly kind: 'is'; readonly condition: Condition }
@@ -29,28 +29,30 @@ export interface Leaf {
 export interface Question {
   readonly kind: 'question';
   /** One feature, answered by its values; or conditions that are asked together, answered by yes and no. */
-  readonly asks: { readonly feature: FeatureName } | { readonly together: readonly Condition[] };
+  readonly asks: { readonly feature: string } | { readonly together: readonly Condition[] };
   /** In the order of the rules that they lead to. */
   readonly branches: readonly Branch[];
 }
 
 export type Tree = Leaf | Question;
 
-/** Asked first where another feature has no meaning without it, since anyone can answer them. */
-const PLAIN_FEATURES: readonly FeatureName[] = ['cross colour', 'corner at', 'edge at'];
-
 interface Choice {
-  readonly feature: FeatureName;
-  readonly parts: readonly { readonly answer: Answer; readonly sightings: readonly Seen[] }[];
+  readonly feature: string;
+  readonly parts: readonly { readonly answer: Answer; readonly sightings: readonly Sighting[] }[];
 }
 
-const valuesIn = (feature: FeatureName, sightings: readonly Seen[]): string[] =>
-  valuesOf(feature).filter((value) => sightings.some(({ features }) => features[feature] === value));
+const valuesIn = (world: Features, feature: string, sightings: readonly Sighting[]): string[] =>
+  valuesOf(world, feature).filter((value) => sightings.some(({ features }) => features[feature] === value));
 
 /** The word for what is left of some values: a group's, where all of the group that can occur is in it. */
-function saidShortest(feature: FeatureName, values: readonly string[], occurring: readonly string[]): Condition {
+function saidShortest(
+  world: Features,
+  feature: string,
+  values: readonly string[],
+  occurring: readonly string[],
+): Condition {
   const left = values.filter((value) => occurring.includes(value));
-  const group = Object.values(VALUE_GROUPS[feature] ?? {}).find((members) => {
+  const group = Object.values(groupsOf(world, feature)).find((members) => {
     const those = members.filter((value) => occurring.includes(value));
     return those.length === left.length && those.every((value) => left.includes(value));
   });
@@ -58,8 +60,13 @@ function saidShortest(feature: FeatureName, values: readonly string[], occurring
 }
 
 /** The sightings by the values that conditions on a feature ask for, and those left over. */
-function choiceOf(feature: FeatureName, asked: readonly Condition[], sightings: readonly Seen[]): Choice {
-  const occurring = valuesIn(feature, sightings);
+function choiceOf(
+  world: Features,
+  feature: string,
+  asked: readonly Condition[],
+  sightings: readonly Sighting[],
+): Choice {
+  const occurring = valuesIn(world, feature, sightings);
   const sets: (readonly string[])[] = [];
   for (const { values } of asked) {
     const fresh = values.filter((value) => !sets.some((set) => set.includes(value)));
@@ -69,7 +76,7 @@ function choiceOf(feature: FeatureName, asked: readonly Condition[], sightings: 
   const isDefined = sightings.every(({ features }) => features[feature] !== undefined);
   if (rest.length > 0 && isDefined) sets.push(rest);
   const parts = sets.map((values) => {
-    const condition = saidShortest(feature, values, occurring);
+    const condition = saidShortest(world, feature, values, occurring);
     return { answer: { kind: 'is', condition } as const, sightings: sightings.filter((s) => meets(s, condition)) };
   });
   const others = sightings.filter((s) => !parts.some((part) => part.sightings.includes(s)));
@@ -78,25 +85,25 @@ function choiceOf(feature: FeatureName, asked: readonly Condition[], sightings: 
 }
 
 /** A plain condition that tells where the feature has a meaning. */
-function guardOf(feature: FeatureName, sightings: readonly Seen[]): Condition | undefined {
+function guardOf(world: RuleWorld, feature: string, sightings: readonly Sighting[]): Condition | undefined {
   const hasMeaning = sightings.map(({ features }) => features[feature] !== undefined);
   if (hasMeaning.every(Boolean)) return undefined;
-  return SIMPLE_CONDITIONS.filter((c) => PLAIN_FEATURES.includes(c.feature)).find((c) =>
-    sightings.every((s, i) => meets(s, c) === hasMeaning[i]),
-  );
+  return simpleConditions(world)
+    .filter((c) => world.plain.includes(c.feature))
+    .find((c) => sightings.every((s, i) => meets(s, c) === hasMeaning[i]));
 }
 
 const known = new WeakMap<object, Tree>();
 
-export function treeOf(table: Pick<ProvedTable, 'rules' | 'sightings'>): Tree {
+export function treeOf(table: Pick<ProvedTable, 'world' | 'rules' | 'sightings'>): Tree {
   const tree = known.get(table) ?? grow(table);
   known.set(table, tree);
   return tree;
 }
 
-function grow({ rules, sightings: all }: Pick<ProvedTable, 'rules' | 'sightings'>): Tree {
+function grow({ world, rules, sightings: all }: Pick<ProvedTable, 'world' | 'rules' | 'sightings'>): Tree {
   const ruleOf = new Map(rules.flatMap(({ sightings }, i) => sightings.map((s) => [s, i] as const)));
-  const rulesIn = (sightings: readonly Seen[]): number[] =>
+  const rulesIn = (sightings: readonly Sighting[]): number[] =>
     rules.flatMap((_, i) => (sightings.some((s) => ruleOf.get(s) === i) ? [i] : []));
   /** No rule is needed in two branches. */
   const partsRules = ({ parts }: Choice): boolean => {
@@ -104,21 +111,21 @@ function grow({ rules, sightings: all }: Pick<ProvedTable, 'rules' | 'sightings'
     return parts.length > 1 && new Set(owners).size === owners.length;
   };
 
-  function choose(sightings: readonly Seen[], own: readonly number[]): Choice | undefined {
+  function choose(sightings: readonly Sighting[], own: readonly number[]): Choice | undefined {
     const conditions = own.flatMap((i) => rules[i]!.rule.when);
     const features = [...new Set(conditions.map(({ feature }) => feature))];
     const choices = features.flatMap((feature) => {
       const asked = conditions.filter((c) => c.feature === feature);
-      const guard = guardOf(feature, sightings);
-      const guarded = guard && choiceOf(guard.feature, [guard], sightings);
-      const choice = guarded && partsRules(guarded) ? guarded : choiceOf(feature, asked, sightings);
+      const guard = guardOf(world, feature, sightings);
+      const guarded = guard && choiceOf(world, guard.feature, [guard], sightings);
+      const choice = guarded && partsRules(guarded) ? guarded : choiceOf(world, feature, asked, sightings);
       return partsRules(choice) ? [{ choice, count: asked.length }] : [];
     });
     // What most rules ask comes first; of several the one that the first rule names first.
     return choices.sort((a, b) => b.count - a.count)[0]?.choice;
   }
 
-  function build(sightings: readonly Seen[]): Tree {
+  function build(sightings: readonly Sighting[]): Tree {
     const own = rulesIn(sightings);
     const isCovered = sightings.every((s) => ruleOf.has(s));
     if (own.length === 0) return { kind: 'leaf', rule: undefined };
@@ -126,7 +133,7 @@ function grow({ rules, sightings: all }: Pick<ProvedTable, 'rules' | 'sightings'
     const choice = choose(sightings, own);
     if (choice) {
       const branches = choice.parts.map(({ answer, sightings: some }) => ({ answer, tree: build(some), some }));
-      const order = (some: readonly Seen[]): number => rulesIn(some)[0] ?? Number.POSITIVE_INFINITY;
+      const order = (some: readonly Sighting[]): number => rulesIn(some)[0] ?? Number.POSITIVE_INFINITY;
       branches.sort((a, b) => order(a.some) - order(b.some));
       return {
         kind: 'question',
@@ -166,7 +173,7 @@ export function wayTo(tree: Tree, rule: number): readonly WayMark[] | undefined 
 }
 
 /** The features that are asked for on the way to a rule. */
-export const askedOnTheWay = (tree: Tree, rule: number): FeatureName[] =>
+export const askedOnTheWay = (tree: Tree, rule: number): string[] =>
   (wayTo(tree, rule) ?? []).flatMap(({ asks }) =>
     'feature' in asks ? [asks.feature] : asks.together.map(({ feature }) => feature),
   );

@@ -8,6 +8,7 @@ import { ruleField } from '../lesson/prove-rules.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { writeCondition } from '../rules/conditions.ts';
+import type { Step } from '../steps/step.ts';
 import { stepOf } from '../steps/steps.ts';
 import type { Making } from './making.ts';
 import { itemId, optionText, paperMaking, rightLetters, shorterId, shorterOf } from './practice-texts.ts';
@@ -50,8 +51,10 @@ function solutionClaims(paper: PracticePaper, item: PaperItem, e: SolveExercise,
 }
 
 /** All that a rule must see to stand alone. */
-const seesOf = (option: Option): string[] =>
-  option.says === 'rule' ? [...option.rule.said.rule.when, ...(option.rule.implied ?? [])].map(writeCondition) : [];
+const seesOf = (option: Option, { rules }: Step): string[] =>
+  option.says === 'rule'
+    ? [...option.rule.said.rule.when, ...(option.rule.implied ?? [])].map((c) => writeCondition(rules!, c))
+    : [];
 
 function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, making: Making): ChoiceClaim {
   const { slip } = e;
@@ -62,7 +65,7 @@ function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, m
     options: item.order.map((i) => optionText(item, e, i, paperMaking(paper, making))),
     letters: item.letters,
     answer: rightLetters(item),
-    ...(e.kind === 'rule' && { sees: item.order.map((i) => seesOf(e.options[i]!)) }),
+    ...(e.kind === 'rule' && { sees: item.order.map((i) => seesOf(e.options[i]!, stepOf(item.exercise.subject))) }),
     ...(slip && {
       turn: slip.at,
       was: writeTurns([slip.was], making.wide),

@@ -13,6 +13,7 @@ import type { LessonPart } from './lesson-part.ts';
 import type { MarkingPart } from './marking-part.ts';
 import type { PhasesPart } from './phases-part.ts';
 import type { PracticePart } from './practice-part.ts';
+import type { RulePart } from './rule-part.ts';
 import type { SheetPart } from './sheet-part.ts';
 import type { Subject, Where } from './subject.ts';
 
@@ -48,6 +49,8 @@ export interface Step {
   readonly sheets: SheetPart;
   /** What the commands that search ask of it. */
   readonly find: FindPart;
+  /** Rules of thumb for it; left out: lessons about it have none. */
+  readonly rules?: RulePart;
   /** What a lesson that says nothing of it means. */
   readonly usual: Where;
   /** The case that turns give on a solved cube; the one place where a set-up is done. */

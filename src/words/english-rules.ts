@@ -1,5 +1,5 @@
-/** English of rules of thumb: questions, answers, statements, advice. */
-import type { FeatureWords, Lifted, RuleFeature, RuleWords } from './rule-words.ts';
+/** English of rules of thumb, whatever they see and advise. */
+import type { RuleWords } from './rule-words.ts';
 
 /** `a`, `a or b`, `a, b or c` */
 const listed = (items: readonly string[], word: 'and' | 'or'): string =>
@@ -8,171 +8,7 @@ const listed = (items: readonly string[], word: 'and' | 'or'): string =>
 const capital = (text: string): string =>
   text.startsWith('{cross}') ? text.replace('{cross}', '{Cross}') : text.charAt(0).toUpperCase() + text.slice(1);
 
-const SHORTLY = { home: 'at home', top: 'on top', away: 'away' };
-const AT = { home: 'in its own slot', top: 'on top', away: 'in a foreign slot' };
-const COLUMNS = {
-  'front right': 'front right',
-  'front left': 'front left',
-  'back left': 'back left',
-  'back right': 'back right',
-};
-const SIDES = { front: 'in front', back: 'at the back', left: 'at the left', right: 'at the right' };
-const DEPTH = { front: 'in front', behind: 'behind', middle: 'in the middle' };
-const SIDE = { left: 'at the left', right: 'at the right', middle: 'in the middle' };
-
-type Piece = 'corner' | 'edge';
-const at = (piece: Piece): FeatureWords => ({
-  ask: `Where is the ${piece}?`,
-  answers: AT,
-  says: (answer) => `the ${piece} is ${answer}`,
-});
-const column = (piece: Piece): FeatureWords => ({
-  ask: piece === 'corner' ? 'In or over which slot is the corner?' : 'In which slot, or at which side, is the edge?',
-  answers: { ...COLUMNS, ...(piece === 'edge' && SIDES) },
-  says: (answer) => `the ${piece} is ${answer}`,
-});
-const depth = (piece: Piece): FeatureWords => ({
-  ask: `Is the ${piece} in front or behind?`,
-  answers: DEPTH,
-  says: (answer) => `the ${piece} is ${answer}`,
-});
-const side = (piece: Piece): FeatureWords => ({
-  ask: `Is the ${piece} at the left or right?`,
-  answers: SIDE,
-  says: (answer) => `the ${piece} is ${answer}`,
-});
-const fromOwnSlot = (piece: Piece): FeatureWords => ({
-  ask: `How far is the ${piece} from the pair’s own slot?`,
-  answers: { same: 'in or over it', next: 'next to it', across: 'across from it' },
-  says: (answer) => `the ${piece} is ${answer.replace(/\bit\b/, "the pair's own slot")}`,
-});
-const hidden = (faces: string): FeatureWords => ({
-  ask: `Let ${faces}, while it lifts the edge, take the corner down. Which colour of the corner then faces down?`,
-  answers: { 'cross colour': '{cross}', 'another colour': 'another colour' },
-  says: (answer) => `${answer} faces down once ${faces} has taken the corner down`,
-});
-
-const EDGE_COLOURS = {
-  top: 'the edge’s top colour',
-  front: 'the edge’s front or back colour',
-  side: 'the edge’s left or right colour',
-} as const;
-const CORNER_COLOURS = {
-  top: 'the corner’s top colour',
-  front: 'the corner’s front or back colour',
-  side: 'the corner’s left or right colour',
-  sideways: 'the corner’s side colour',
-} as const;
-type Likeness = Extract<RuleFeature, `${string} and ${string}`>;
-const LIKENESSES = Object.fromEntries(
-  Object.entries(EDGE_COLOURS).flatMap(([e, edge]) =>
-    Object.entries(CORNER_COLOURS).map(([c, corner]): [string, FeatureWords] => [
-      `edge ${e} and corner ${c}`,
-      {
-        ask: `Compare ${edge} with ${corner}.`,
-        ...(c === 'sideways' && { means: 'The side colour stands beside {cross}; neither is up or down.' }),
-        answers: { like: 'like', unlike: 'unlike' },
-        says: (answer) => `${edge} is ${answer} ${corner}`,
-      },
-    ]),
-  ),
-) as Readonly<Record<Likeness, FeatureWords>>;
-
-const NAMES: Readonly<Record<Lifted, string>> = { corner: 'the corner', edge: 'the edge', both: 'both', piece: 'it' };
-const OTHER: Readonly<Record<Lifted, string>> = {
-  corner: 'the edge',
-  edge: 'the corner',
-  both: 'nothing',
-  piece: 'the other piece',
-};
-
 export const rules: RuleWords = {
-  features: {
-    'corner at': at('corner'),
-    'edge at': at('edge'),
-    'corner column': column('corner'),
-    'edge column': column('edge'),
-    'corner depth': depth('corner'),
-    'edge depth': depth('edge'),
-    'corner side': side('corner'),
-    'edge side': side('edge'),
-    'corner from own slot': fromOwnSlot('corner'),
-    'edge from own slot': fromOwnSlot('edge'),
-    'edge from corner': {
-      ask: 'Seen from above, how far is the edge from the corner?',
-      answers: { same: 'in one line with it', next: 'next to it', across: 'across from it' },
-      says: (answer) => `the edge is ${answer.replace(/\bit\b/, 'the corner')}`,
-    },
-    'U between': {
-      ask: 'Which turn of the top brings the two together?',
-      answers: { none: 'none', U: 'U', U2: 'U2', "U'": "U'" },
-      says: (answer) => `the turn of the top between them is ${answer}`,
-    },
-    'edge round the top': {
-      ask: 'Go round the top from the corner, as seen from the middle of the cube. Where is the edge?',
-      answers: {
-        right: 'next at the right',
-        'far right': 'beyond, at the right',
-        'far left': 'beyond, at the left',
-        left: 'next at the left',
-      },
-      says: (answer) => `going round the top, the edge is ${answer} of the corner`,
-    },
-    'cross colour': {
-      ask: 'Where does {cross} on the corner face?',
-      answers: {
-        up: 'up',
-        down: 'down',
-        front: 'to the front',
-        back: 'to the back',
-        left: 'to the left',
-        right: 'to the right',
-        'front or back or left or right': 'to the side',
-      },
-      says: (answer) => `{cross} on the corner faces ${answer}`,
-    },
-    edge: {
-      ask: 'Is the edge good or bad?',
-      means:
-        'Good: its colour on top is that of the centre in front or behind. In a slot: each colour is at its own centre or the opposite one.',
-      answers: { good: 'good', bad: 'bad' },
-      says: (answer) => `the edge is ${answer}`,
-    },
-    'corner over edge': {
-      ask: 'Bring the corner above the edge. Do their sides match?',
-      answers: { match: 'match', 'no match': 'no match' },
-      says: (answer) =>
-        answer === 'match'
-          ? 'the sides match when the corner is above the edge'
-          : 'the sides do not match when the corner is above the edge',
-    },
-    'down when hidden by R or L': hidden('R or L'),
-    'down when hidden by F or B': hidden('F or B'),
-    ...LIKENESSES,
-  },
-  inSlots: {
-    edge: {
-      ask: 'Is the edge good or bad?',
-      means: 'Good: each of its colours is at its own centre or the opposite one.',
-      answers: { good: 'good', bad: 'bad' },
-      says: (answer) => `the edge is ${answer}`,
-    },
-    'edge from corner': {
-      ask: 'Are corner and edge in the same slot?',
-      answers: {
-        same: 'one slot',
-        next: 'slots next to each other',
-        across: 'slots across',
-        'next or across': 'two slots',
-      },
-      says: (answer) => `corner and edge are in ${answer}`,
-    },
-    'corner over edge': {
-      ask: 'Do the sides of corner and edge match?',
-      answers: { match: 'match', 'no match': 'no match' },
-      says: (answer) => `their sides ${answer === 'match' ? 'match' : 'do not match'}`,
-    },
-  },
   or: (answers) => listed(answers, 'or'),
   yes: 'yes',
   no: 'no',
@@ -183,31 +19,9 @@ export const rules: RuleWords = {
       : `Are all true? ${capital(listed(statements, 'and'))}.`,
   all: (statements) => capital(listed(statements, 'and')),
   noRule: 'No rule for this one. Look for another way.',
-  lift: (piece, faces) =>
-    faces.length === 0 || faces.length === 4
-      ? `Lift ${NAMES[piece]} with either face`
-      : `Lift ${NAMES[piece]} with ${listed(faces, 'or')}`,
-  how: (how, lifted) =>
-    ({
-      hidden: `Turn the top first, so that the face takes ${OTHER[lifted]} down.`,
-      direct: `Turn the top first, so that ${OTHER[lifted]} is clear of the face.`,
-      together:
-        lifted === 'both' ? 'They come up together.' : `Turn ${OTHER[lifted]} above it first: they move as one.`,
-    })[how],
-  by: (trigger) => (trigger ? `Do the ${trigger}, {turns}` : 'Do {turns}'),
-  byMeans: 'Turn the top first; from the side where it fits, or mirrored.',
-  noLift: 'Lift nothing: go on from here',
   turnTheCube: 'Turn the whole cube a quarter',
   lookAgain: 'Then begin again at the first question.',
-  leaves: {
-    joined: 'joined',
-    split: 'split',
-    family: (corner, edge) =>
-      corner === edge ? `both ${SHORTLY[corner]}` : `corner ${SHORTLY[corner]}, edge ${SHORTLY[edge]}`,
-    case: 'this case',
-    insert: 'ready to insert',
-    turned: 'look again',
-  },
+  turned: 'look again',
   holds: (holds, positions) => (holds === positions ? 'Always' : `In ${holds} of ${positions} positions`),
   most: (turns) => `, ${turns} turns at most.`,
   exceptions: {

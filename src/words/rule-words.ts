@@ -3,18 +3,6 @@
  * stands for the cross colour's name, `{turns}` for turns: what prints them sets both in their own way.
  */
 
-/** What a rule can ask for: the features of src/cube/teach/features.ts, whose names these are. */
-export type RuleFeature =
-  | `${'corner' | 'edge'} ${'at' | 'column' | 'depth' | 'side' | 'from own slot'}`
-  | 'edge from corner'
-  | 'U between'
-  | 'edge round the top'
-  | 'cross colour'
-  | 'edge'
-  | 'corner over edge'
-  | `down when hidden by ${'R or L' | 'F or B'}`
-  | `edge ${'top' | 'front' | 'side'} and corner ${'top' | 'front' | 'side' | 'sideways'}`;
-
 export interface FeatureWords {
   /** A question that a ten-year-old can answer by looking. */
   readonly ask: string;
@@ -25,14 +13,7 @@ export interface FeatureWords {
   readonly says: (answer: string) => string;
 }
 
-export type PairWhere = 'home' | 'top' | 'away';
-export type Lifted = 'corner' | 'edge' | 'both' | 'piece';
-export type LiftedHow = 'hidden' | 'direct' | 'together';
-
 export interface RuleWords {
-  readonly features: Readonly<Record<RuleFeature, FeatureWords>>;
-  /** The same where the pieces that it names are in slots. */
-  readonly inSlots: Readonly<Partial<Record<RuleFeature, FeatureWords>>>;
   /** One of several answers. */
   readonly or: (answers: readonly string[]) => string;
   readonly yes: string;
@@ -44,24 +25,10 @@ export interface RuleWords {
   readonly all: (statements: readonly string[]) => string;
   /** Where no rule speaks. */
   readonly noRule: string;
-  /** `faces`: which of the viewer's lift; none for a rule that names any. */
-  readonly lift: (piece: Lifted, faces: readonly string[]) => string;
-  readonly how: (how: LiftedHow, lifted: Lifted) => string;
-  /** In place of a lift; the trigger's name, if the turns have one. */
-  readonly by: (trigger: string | undefined) => string;
-  readonly byMeans: string;
-  readonly noLift: string;
   readonly turnTheCube: string;
   readonly lookAgain: string;
-  /** What stands then, under its picture. */
-  readonly leaves: {
-    readonly joined: string;
-    readonly split: string;
-    readonly family: (corner: PairWhere, edge: PairWhere) => string;
-    readonly case: string;
-    readonly insert: string;
-    readonly turned: string;
-  };
+  /** What stands once the cube is turned. */
+  readonly turned: string;
   /** For how many of the positions that it speaks of it holds; `most`, of the whole solution, goes on from it. */
   readonly holds: (holds: number, positions: number) => string;
   readonly most: (turns: number) => string;

@@ -155,8 +155,8 @@ describe('rules as claims', () => {
       '    most: 12',
     );
     const [insert, one] = claimsOf(text);
-    expect(insert!.aim).toBe("insert R U R'");
-    expect(one!.aim).toBe('UFR:R UB:U');
+    expect(insert).toHaveProperty('aim', "insert R U R'");
+    expect(one).toHaveProperty('aim', 'UFR:R UB:U');
     // R U R' inserts what is split, one case and its mirror: no more than those that lead to a split at all.
     const split = claimsOf(text.replace('aim: { insert: "R U R\'" }', 'aim: split'))[0]!;
     expect(insert!.holds).toBe(split.holds);

@@ -175,8 +175,7 @@ describe('a paper', () => {
     const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, only: { rule: [2, 5] } }));
     const items = papersOf(one, aClass(2)).papers.flatMap((p) => p.items);
     const kinds = items.map((item) => {
-      const { at, side } = pairOf(item);
-      const f = featuresOf({ address: at, seen: side });
+      const f = featuresOf(pairOf(item));
       const isSideways = f['cross colour'] !== 'up';
       // As the lesson words its second and its fifth rule, and what comes before them.
       if (isSideways) return f['edge front and corner top'] === 'like' && f['corner over edge'] === 'match' ? 2 : 0;
@@ -195,7 +194,7 @@ describe('a paper', () => {
       for (const { exercise } of papersOf(one, aClass(2)).papers.flatMap((p) => p.items)) {
         if (exercise.form !== 'solve') throw new Error(exercise.form);
         const pair = pairOf({ exercise });
-        const f = featuresOf({ address: pair.at, seen: pair.side });
+        const f = featuresOf(pair);
         expect([f.edge, f['corner side']]).toEqual(['bad', side]);
         expect(/[RL]/.exec(writeTurns(exercise.recommended))![0]).toBe(letter);
       }
@@ -218,7 +217,7 @@ describe('a paper', () => {
     const failing = seenWith(`  - { see: { cross colour: sideways }, aim: joined, how: hidden, ${advice} }`);
     expect(new Set(failing.map(points))).toContain(20);
     for (const one of failing) {
-      const f = featuresOf({ address: asPair(one.subject).at, seen: asPair(one.subject).side });
+      const f = featuresOf(asPair(one.subject));
       const isUnlike = f['cross colour'] !== 'up' && f['edge front and corner top'] === 'unlike';
       if (isUnlike) expect(points(one)).toBe(20);
       if (f['cross colour'] === 'up') expect(points(one)).toBe(0);

@@ -14,13 +14,15 @@ import {
   fewestExamples,
   lookAlike,
 } from '../../src/rules/examples.ts';
-import { type ProvedTable, proveTable, turnsTheCube } from '../../src/rules/rules.ts';
-import { addressOf, goalAt, writeAddress } from '../../src/steps/pair/address.ts';
-import { caseOf, familyOf } from '../../src/steps/pair/cases.ts';
+import { type ProvedTable, turnsTheCube } from '../../src/rules/rules.ts';
+import { addressOf, goalAt } from '../../src/steps/pair/address.ts';
+import { familyOf } from '../../src/steps/pair/cases.ts';
 import { phasesOf } from '../../src/steps/pair/phases.ts';
 import { cubeWithPair } from '../../src/steps/pair/place-pair.ts';
+import { asPairAdvice, asSeenPair } from '../../src/steps/pair/rule-world.ts';
+import { proveTable } from './of-pairs.ts';
 
-const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../../lessons');
+const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
 const NAMES = ['edge-away', 'corner-away', 'one-at-home', 'both-away'] as const;
 
 const tableOf = (name: string): ProvedTable =>
@@ -28,12 +30,12 @@ const tableOf = (name: string): ProvedTable =>
 
 /** What an example has to show, written anew. */
 function shows({ sighting, rule, done }: Example): string[] {
-  const { features, seen, address } = sighting;
+  const { features, side, caseAddress } = sighting;
   const isException = done === undefined;
   const lift = done?.takeOut.map(({ letter }) => letter).find((letter) => letter !== 'U');
   return [
-    isException ? `exception of ${rule}: ${writeAddress(caseOf(address))} from ${seen}` : `rule ${rule}`,
-    `pair at ${seen}`,
+    isException ? `exception of ${rule}: ${caseAddress} from ${side}` : `rule ${rule}`,
+    `pair at ${side}`,
     ...(features['corner at'] === 'away' ? [`slot ${features['corner column']}`] : []),
     ...(features['edge at'] === 'away' ? [`slot ${features['edge column']}`] : []),
     ...(lift && 'RL'.includes(lift) ? [`hand ${lift}`] : []),
@@ -78,7 +80,7 @@ describe('examples', () => {
     };
     const table = proveTable(['top-away'], [rule]);
     const exceptions = new Set(
-      table.rules[0]!.exceptions.map(({ sighting }) => `${writeAddress(caseOf(sighting.address))} ${sighting.seen}`),
+      table.rules[0]!.exceptions.map(({ sighting: { caseAddress, side } }) => `${caseAddress} ${side}`),
     );
     expect(exceptions.size).toBeGreaterThan(10);
     const chosen = fewestExamples(table);
@@ -97,7 +99,7 @@ describe('examples', () => {
       expect(turned.sighting.address).toEqual(example.sighting.address);
       // Regulations 12a4: y turns the cube as U is turned, so what was at the front right comes to the front left.
       const after = { FR: 'FL', FL: 'BL', BL: 'BR', BR: 'FR' } as const;
-      expect(turned.sighting.seen).toBe(after[example.sighting.seen]);
+      expect(turned.sighting.side).toBe(after[asSeenPair(example.sighting).side]);
     }
   });
 
@@ -105,7 +107,7 @@ describe('examples', () => {
     const table = tableOf('edge-away');
     const first = (rule: number) => easiestOfRule(table, rule)!;
     expect(lookAlike(table, first(0))).toMatchObject({
-      example: { rule: 1, sighting: { seen: 'FR' } },
+      example: { rule: 1, sighting: { side: 'FR' } },
       differ: ['edge front and corner top'],
     });
     expect(lookAlike(table, first(3))).toMatchObject({ differ: ['corner over edge'] });
@@ -118,13 +120,14 @@ describe('examples', () => {
     let inSteps = 0;
     for (const { sighting, done, rule } of examplesOf(table)) {
       const { counsel } = table.rules[rule]!.rule;
-      if (!done || turnsTheCube(counsel) || counsel.aim.kind !== 'family') continue;
-      const goal = goalAt(sighting.address, sighting.seen);
-      const start = cubeWithPair(sighting.address, sighting.seen);
+      if (!done || turnsTheCube(counsel) || asPairAdvice(counsel).aim.kind !== 'family') continue;
+      const { at, side } = asSeenPair(sighting);
+      const goal = goalAt(at, side);
+      const start = cubeWithPair(at, side);
       const turns = [...done.takeOut, ...done.rest];
       expect(areHome(afterTurns(start, turns), goal.pieces)).toBe(true);
       expect(turns.length).toBeLessThanOrEqual(counsel.most);
-      const out = addressOf(afterTurns(start, done.takeOut), sighting.seen);
+      const out = addressOf(afterTurns(start, done.takeOut), side);
       expect(families).toContain(familyOf(out!));
       const { phases } = phasesOf(start, turns, goal);
       if (phases.every((phase) => phase.turns.length <= 4)) inSteps++;
@@ -133,8 +136,8 @@ describe('examples', () => {
     // What is shown first never asks for more than students know.
     for (const index of table.rules.keys()) {
       const { sighting, turns } = easiestOfRule(table, index)!;
-      const start = cubeWithPair(sighting.address, sighting.seen);
-      const { phases } = phasesOf(start, turns, goalAt(sighting.address, sighting.seen));
+      const { at, side } = asSeenPair(sighting);
+      const { phases } = phasesOf(cubeWithPair(at, side), turns, goalAt(at, side));
       expect(phases.map((phase) => phase.turns.length).filter((length) => length > 4)).toEqual([]);
     }
   });

@@ -4,19 +4,23 @@ import { addressText, pairSight } from '../../src/audit/places.ts';
 import { turnsOrFaults } from '../../src/audit/reprove.ts';
 import { afterTurns, againstCentres, type Stickers } from '../../src/audit/stickers.ts';
 import type { Face } from '../../src/cube/faces.ts';
+import { prove } from '../../src/cube/solves.ts';
 import { TRIGGERS } from '../../src/cube/triggers.ts';
-import { inverse, type Turn, turnOf, writeTurns } from '../../src/cube/turns.ts';
+import { inverse, lengthOf, type Turn, turnOf, writeTurns } from '../../src/cube/turns.ts';
 import { readCondition, wordsFor } from '../../src/rules/conditions.ts';
 import { narrowed, pickedBy } from '../../src/rules/narrow.ts';
-import { type Condition, proveTable, type Rule, type Seen, seenOf, shortestOf } from '../../src/rules/rules.ts';
-import { findTable } from '../../src/rules/table.ts';
+import type { Condition } from '../../src/rules/rules.ts';
 import { writeAddress } from '../../src/steps/pair/address.ts';
-import { type Advice, follow } from '../../src/steps/pair/advice.ts';
-import { ADDRESSES, type Family } from '../../src/steps/pair/cases.ts';
+import { follow, type PairAdvice } from '../../src/steps/pair/advice.ts';
+import { ADDRESSES, casesOf, type Family, upToU } from '../../src/steps/pair/cases.ts';
 import { FEATURE_NAMES, type FeatureName } from '../../src/steps/pair/features.ts';
 import { isJoined, isSplit } from '../../src/steps/pair/joined-split.ts';
+import { asSeenPair, pairRuleWorld, type SeenPair } from '../../src/steps/pair/rule-world.ts';
+import { catalogue } from '../../src/steps/pair/search/catalogue.ts';
 import { setUpFor } from '../../src/steps/pair/set-up-for.ts';
+import { pairSubject } from '../../src/steps/pair/subject.ts';
 import { coloursOf, INSERTS, naiveLength } from '../steps/pair/naive-advice.ts';
+import { findTable, proveTable, type Rule, seenOf, shortestOf } from './of-pairs.ts';
 
 const when = (conditions: Record<string, readonly string[]>): Condition[] =>
   Object.entries(conditions).map(([feature, values]) => ({ feature, values }) as Condition);
@@ -24,10 +28,10 @@ const SIDEWAYS = ['front', 'back', 'left', 'right'];
 const RL: readonly Face[] = ['R', 'L'];
 const FB: readonly Face[] = ['F', 'B'];
 const ANY: readonly Face[] = [...RL, ...FB];
-const aim = (kind: 'joined' | 'split'): Pick<Advice, 'aim'> => ({ aim: { kind } });
+const aim = (kind: 'joined' | 'split'): Pick<PairAdvice, 'aim'> => ({ aim: { kind } });
 
-const stateOf = ({ address, seen }: Seen): Stickers =>
-  againstCentres(afterTurns(turnsOrFaults('set-up', writeTurns(setUpFor(address, seen, []))).turns));
+const stateOf = ({ at, side }: SeenPair): Stickers =>
+  againstCentres(afterTurns(turnsOrFaults('set-up', writeTurns(setUpFor(at, side, []))).turns));
 
 describe('joined and split', () => {
   it('are eight addresses each, as three turns and a look at the stickers have it', () => {
@@ -41,13 +45,13 @@ describe('joined and split', () => {
 });
 
 /** A condition worked out from the stickers alone. */
-type Look = (state: Stickers, seen: Seen['seen']) => boolean;
+type Look = (state: Stickers, seen: SeenPair['side']) => boolean;
 const faceOfColour = (colours: Map<string, string>, colour: string): string =>
   [...colours].find(([, c]) => c === colour)![0];
 const towards = (colours: Map<string, string>, faces: string): string | undefined =>
   [...colours].find(([face]) => faces.includes(face))?.[1];
-const corner = (state: Stickers, seen: Seen['seen']) => coloursOf(state, `D${seen}`);
-const edge = (state: Stickers, seen: Seen['seen']) => coloursOf(state, seen);
+const corner = (state: Stickers, seen: SeenPair['side']) => coloursOf(state, `D${seen}`);
+const edge = (state: Stickers, seen: SeenPair['side']) => coloursOf(state, seen);
 const isSideways: Look = (state, seen) => 'FBLR'.includes(faceOfColour(corner(state, seen), 'D'));
 const isDown: Look = (state, seen) => faceOfColour(corner(state, seen), 'D') === 'D';
 const both =
@@ -59,7 +63,7 @@ const not =
   (look: Look): Look =>
   (state, seen) =>
     !look(state, seen);
-const sidewaysColour = (state: Stickers, seen: Seen['seen']) =>
+const sidewaysColour = (state: Stickers, seen: SeenPair['side']) =>
   [...corner(state, seen)].find(([face, colour]) => 'FBLR'.includes(face) && colour !== 'D')![1];
 const topLikeSideways: Look = (state, seen) => edge(state, seen).get('U') === sidewaysColour(state, seen);
 const topLikeFront: Look = (state, seen) => edge(state, seen).get('U') === towards(corner(state, seen), 'FB');
@@ -140,15 +144,15 @@ const THUMB: readonly {
 describe.each(THUMB)('$name', ({ family, rule, look, exact }) => {
   const table = proveTable([family], [rule]);
   const [proved] = table.rules;
-  const advice = rule.counsel as Advice;
-  const naive = table.sightings.map((seen) => {
+  const advice = rule.counsel as PairAdvice;
+  const naive = table.sightings.map(asSeenPair).map((seen) => {
     const state = stateOf(seen);
     const { aim: aimed, lift, way, most } = advice;
     return {
       seen,
-      reached: addressText(pairSight(state, seen.seen)) === writeAddress(seen.address),
-      fits: look(state, seen.seen),
-      length: naiveLength(state, seen.seen, {
+      reached: addressText(pairSight(state, seen.side)) === seen.address,
+      fits: look(state, seen.side),
+      length: naiveLength(state, seen.side, {
         aim: aimed.kind as 'joined',
         lift: lift as ('R' | 'L')[],
         ...(way && { way }),
@@ -179,24 +183,24 @@ describe.each(THUMB)('$name', ({ family, rule, look, exact }) => {
   it('is followed by turns that solve the pair, seen as they are done', () => {
     for (const [i, done] of proved!.done.entries()) {
       if (!done) continue;
-      const seen = proved!.sightings[i]!;
+      const seen = asSeenPair(proved!.sightings[i]!);
       const turns = turnsOrFaults('', writeTurns([...done.first, ...done.takeOut, ...done.rest])).turns;
       const state = againstCentres(afterTurns(turns, stateOf(seen)));
-      expect(addressText(pairSight(state, seen.seen))).toBe('DFR:D FR:F');
+      expect(addressText(pairSight(state, seen.side))).toBe('DFR:D FR:F');
     }
   });
 });
 
 describe('advice by a trigger', () => {
-  const by = (trigger: readonly Turn[], kind: 'joined' | 'split', most = 8): Advice => ({
+  const by = (trigger: readonly Turn[], kind: 'joined' | 'split', most = 8): PairAdvice => ({
     ...aim(kind),
     lift: ANY,
     piece: 'edge',
     by: trigger,
     most,
   });
-  const seenAt = (address: string): Seen =>
-    seenOf(['top-away']).find((one) => writeAddress(one.address) === address && one.seen === 'FR')!;
+  const seenAt = (address: string): SeenPair =>
+    seenOf(['top-away']).find((one) => one.address === address && one.side === 'FR')!;
 
   it('makes one turn of the turns of U that meet at its end', () => {
     // By hand: L U L' U' leaves the pair joined; from there U F' U2 F inserts it, and U' and U are no turn together.
@@ -248,9 +252,26 @@ describe('a table', () => {
 
   it('knows what following it costs', () => {
     const { rules, cost } = proveTable(['away-top'], [split, rest]);
-    const over = rules.flatMap((r) => r.done.flatMap((d) => (d ? [d.length] : [])));
-    expect(cost!.worst).toBeLessThanOrEqual(Math.max(...over));
-    expect(cost!.mean).toBeGreaterThan(0);
+    // The turns that each rule leads through are done again, and held against the catalogue's shortest lengths.
+    const shortest = new Map(
+      catalogue(casesOf('away-top').flatMap(upToU)).map((row) => [writeAddress(row.address), row.shortest]),
+    );
+    const over = rules.flatMap(({ sightings, done }) =>
+      sightings.flatMap((sighting, i) => {
+        const followed = done[i];
+        if (!followed) return [];
+        const turns = [...followed.first, ...followed.takeOut, ...followed.rest];
+        const { at, side } = asSeenPair(sighting);
+        const { cube, goal } = pairSubject(at, { slot: side, open: [] });
+        expect(prove(cube, turns, goal).verdict).toBe('solves');
+        return [lengthOf(turns) - shortest.get(sighting.address)!];
+      }),
+    );
+    expect(over).toHaveLength(rules.reduce((sum, { holds }) => sum + holds, 0));
+    expect(over.length).toBeGreaterThan(100);
+    expect(Math.min(...over)).toBeGreaterThanOrEqual(0);
+    expect(cost!.worst).toBe(Math.max(...over));
+    expect(cost!.mean).toBeCloseTo(over.reduce((sum, turns) => sum + turns, 0) / over.length, 10);
   });
 });
 
@@ -261,7 +282,7 @@ describe('narrowing', () => {
   it('finds the condition that makes a rule exact, and the rule is exact with it', () => {
     const [proved] = proveTable(['top-away'], [rule]).rules;
     expect([proved!.sightings.length, proved!.holds]).toEqual([96, 48]);
-    const more = narrowed(proved!.sightings, (i) => proved!.done[i] !== undefined)!;
+    const more = narrowed(pairRuleWorld, proved!.sightings, (i) => proved!.done[i] !== undefined)!;
     expect([more.conditions.length, more.left]).toEqual([1, 48]);
     const [mended] = proveTable(['top-away'], [{ ...rule, when: [...like, ...more.conditions] }]).rules;
     expect([mended!.sightings.length, mended!.holds]).toEqual([48, 48]);
@@ -269,13 +290,13 @@ describe('narrowing', () => {
 
   it('finds none where nothing a viewer sees tells them apart', () => {
     const [first] = seenOf(['top-away']);
-    expect(narrowed([first!, first!], (i) => i === 0)).toBeUndefined();
+    expect(narrowed(pairRuleWorld, [first!, first!], (i) => i === 0)).toBeUndefined();
   });
 
   it('finds the two conditions that pick just some sightings, where one picks part of them', () => {
     const sightings = seenOf(['top-away']);
     const own = sightings.filter(({ features: f }) => f['edge column'] === 'front left' && f['cross colour'] === 'up');
-    const picked = pickedBy(sightings, new Set(own))!;
+    const picked = pickedBy(pairRuleWorld, sightings, new Set(own))!;
     expect(picked).toHaveLength(2);
     expect(sightings.filter((s) => picked.every((c) => c.values.includes(s.features[c.feature] ?? '')))).toEqual(own);
   });
@@ -285,7 +306,7 @@ describe('narrowing', () => {
     const first: Rule = { when: when({ 'edge front and corner top': ['unlike'] }), counsel: rule.counsel };
     const { rules, sightings } = proveTable(['top-away'], [first, later]);
     const fitting = sightings.filter((s) => SIDEWAYS.includes(s.features['cross colour']!));
-    const picked = pickedBy(fitting, new Set(rules[1]!.sightings))!;
+    const picked = pickedBy(pairRuleWorld, fitting, new Set(rules[1]!.sightings))!;
     expect(picked).toHaveLength(1);
     expect(fitting.filter((s) => picked.every((c) => c.values.includes(s.features[c.feature] ?? '')))).toEqual(
       rules[1]!.sightings,
@@ -310,19 +331,19 @@ describe('a table that is found', () => {
     const doubled = (turns: readonly Turn[]): Turn[] => [...turns, ...turns];
     const { righty, sledge } = TRIGGERS as Record<'righty' | 'sledge', readonly Turn[]>;
     const bys = [sledge, inverse(sledge), doubled(righty), doubled(inverse(righty))];
-    const advices = (['joined', 'split'] as const).flatMap((kind): Advice[] => [
-      ...[RL, FB].flatMap((lift) => ways.map((way): Advice => ({ ...aim(kind), lift, way, most: 30 }))),
-      ...bys.map((by): Advice => ({ ...aim(kind), lift: ANY, by, most: 30 })),
+    const advices = (['joined', 'split'] as const).flatMap((kind): PairAdvice[] => [
+      ...[RL, FB].flatMap((lift) => ways.map((way): PairAdvice => ({ ...aim(kind), lift, way, most: 30 }))),
+      ...bys.map((by): PairAdvice => ({ ...aim(kind), lift: ANY, by, most: 30 })),
     ]);
-    const shortest = sightings.map(({ address }) => shortestOf(address));
+    const shortest = sightings.map(shortestOf);
     const good = advices.map((advice) =>
       sightings.map((s, i) => (follow(s, advice)?.length ?? 99) - shortest[i]! <= 2),
     );
     const works = (test: (i: number) => boolean): boolean =>
       good.some((fine) => sightings.every((_, i) => !test(i) || fine[i]));
     const conditions = FEATURE_NAMES.flatMap((feature) =>
-      wordsFor(feature).flatMap((word) =>
-        [word, `not ${word}`].map((text) => readCondition(feature, text) as Condition),
+      wordsFor(pairRuleWorld, feature).flatMap((word) =>
+        [word, `not ${word}`].map((text) => readCondition(pairRuleWorld, feature, text) as Condition),
       ),
     );
     const met = conditions.map(({ feature, values }) =>

@@ -2,11 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { impliedBy } from '../../src/rules/alone.ts';
 import { readCondition } from '../../src/rules/conditions.ts';
-import { SIMPLE_CONDITIONS } from '../../src/rules/narrow.ts';
-import { type Condition, fits, type ProvedRule, type Seen, seenOf } from '../../src/rules/rules.ts';
+import { simpleConditions } from '../../src/rules/narrow.ts';
+import { type Condition, fits, type ProvedRule } from '../../src/rules/rules.ts';
 import { leavesOf, type Tree, treeOf } from '../../src/rules/tree.ts';
+import type { Sighting } from '../../src/rules/world.ts';
 import type { Family } from '../../src/steps/pair/cases.ts';
+import { pairRuleWorld } from '../../src/steps/pair/rule-world.ts';
 import { randomFrom } from '../random.ts';
+import { seenOf } from './of-pairs.ts';
 
 const SEED = 90_210;
 
@@ -18,16 +21,16 @@ function tableOf(families: readonly Family[], whens: readonly (readonly Conditio
     rule: { when, counsel: { turnsTheCube: true, most: 8 } },
     sightings: sightings.filter((_, k) => first[k] === i),
   })) as unknown as ProvedRule[];
-  return { families, sightings, rules, uncovered: [], cost: undefined, front: 'FR' as const };
+  return { world: pairRuleWorld, families, sightings, rules, uncovered: [], cost: undefined, front: 'FR' as const };
 }
 
-const sees = ({ features }: Seen, { feature, values }: Condition): boolean => {
+const sees = ({ features }: Sighting, { feature, values }: Condition): boolean => {
   const value = features[feature];
   return value !== undefined && values.includes(value);
 };
 
 /** As a student does it: answer by answer. */
-function walk(tree: Tree, seen: Seen): number | undefined {
+function walk(tree: Tree, seen: Sighting): number | undefined {
   if (tree.kind === 'leaf') return tree.rule;
   const { asks, branches } = tree;
   const isTrue = 'together' in asks && asks.together.every((c) => sees(seen, c));
@@ -39,7 +42,7 @@ function walk(tree: Tree, seen: Seen): number | undefined {
 }
 
 const condition = (feature: Condition['feature'], text: string): Condition => {
-  const read = readCondition(feature, text);
+  const read = readCondition(pairRuleWorld, feature, text);
   if ('unknown' in read) throw new Error(read.unknown);
   return read;
 };
@@ -47,12 +50,13 @@ const condition = (feature: Condition['feature'], text: string): Condition => {
 describe('the tree of a table', () => {
   it(`leads every sighting to its rule, and a rule alone takes just its own: 60 tables from seed ${SEED}`, () => {
     const families: readonly Family[] = ['top-away', 'away-top', 'home-away', 'away-away', 'top-top'];
+    const simple = simpleConditions(pairRuleWorld);
     let alone = 0;
     for (let i = 0; i < 60; i++) {
       const random = randomFrom(SEED + i);
       const some = [random.pick(families), ...(random.chance(0.3) ? [random.pick(families)] : [])];
       const whens = Array.from({ length: 1 + random.below(4) }, () =>
-        Array.from({ length: 1 + random.below(2) }, () => random.pick(SIMPLE_CONDITIONS)),
+        Array.from({ length: 1 + random.below(2) }, () => random.pick(simple)),
       );
       if (random.chance(0.5)) whens.push([]);
       const table = tableOf([...new Set(some)], whens);

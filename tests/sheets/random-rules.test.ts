@@ -7,9 +7,10 @@ import { auditBuild } from '../../src/audit/audit-build.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { writeCondition } from '../../src/rules/conditions.ts';
-import { SIMPLE_CONDITIONS } from '../../src/rules/narrow.ts';
+import { simpleConditions } from '../../src/rules/narrow.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
 import { printLesson } from '../../src/sheets/printed.ts';
+import { pairRuleWorld } from '../../src/steps/pair/rule-world.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf } from '../lesson/small-lesson.ts';
 import { type Random, randomFrom } from '../random.ts';
@@ -17,6 +18,7 @@ import { type Random, randomFrom } from '../random.ts';
 const SEED = 3_141;
 const COUNT = process.env['DEEP'] ? 200 : 12;
 
+const SIMPLE_CONDITIONS = simpleConditions(pairRuleWorld);
 const ADVICE = [
   'lift: edge\n    with: R or L\n    aim: split\n    most: 8',
   'lift: edge\n    with: any\n    how: hidden\n    aim: joined\n    most: 9',
@@ -28,7 +30,7 @@ const ADVICE = [
 function lessonOf(random: Random): string {
   const rules = Array.from({ length: 1 + random.below(7) }, () => {
     const conditions = Array.from({ length: 1 + random.below(2) }, () => random.pick(SIMPLE_CONDITIONS));
-    const see = new Map(conditions.map((one) => [one.feature, writeCondition(one)]));
+    const see = new Map(conditions.map((one) => [one.feature, writeCondition(pairRuleWorld, one)]));
     return `  - see: { ${[...see.values()].join(', ')} }\n    ${random.pick(ADVICE)}\n`;
   });
   const last = '  - lift: edge\n    with: any\n    aim: top-top\n    most: 14\n    say: What is left.\n';

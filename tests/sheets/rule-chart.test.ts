@@ -5,10 +5,12 @@ import { writePdf } from '../../src/layout/pdf.ts';
 import type { PrintedClaim } from '../../src/lesson/claim.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import type { Variation } from '../../src/lesson/vary.ts';
+import type { Feature } from '../../src/rules/world.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
 import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
 import { wordsIn } from '../../src/steps/languages.ts';
-import { FEATURE_NAMES, FEATURES, VALUE_GROUPS } from '../../src/steps/pair/features.ts';
+import { FEATURE_NAMES, FEATURES } from '../../src/steps/pair/features.ts';
+import { pairWords } from '../../src/steps/pair/words.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 import { sample, textOf } from './printed-text.ts';
@@ -114,10 +116,11 @@ describe('the exceptions of a rule', () => {
 describe('words of a chart', () => {
   it('ask for every feature, and answer with each of its values', () => {
     for (const name of FEATURE_NAMES) {
-      const { ask, answers, says } = english.rules.features[name];
+      const { ask, answers, says } = pairWords(english).rules.features[name];
       expect(ask, name).toMatch(/[.?]$/);
       for (const value of FEATURES[name].values) expect(says(answers[value]!), name).toMatch(/^[a-z{].{8,}[^.]$/);
-      for (const values of Object.values(VALUE_GROUPS[name] ?? {})) {
+      const { groups = {} }: Feature = FEATURES[name];
+      for (const values of Object.values(groups)) {
         expect(answers[values.join(' or ')], name).toBeDefined();
       }
     }

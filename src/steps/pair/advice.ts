@@ -16,12 +16,13 @@ import { FACES, type Face } from '../../cube/faces.ts';
 import { areHome } from '../../cube/goal.ts';
 import { everySide, faceFromTheSide, fromTheSide, SIDES } from '../../cube/sides.ts';
 import { lengthOf, type Quarters, type Turn, turnOf } from '../../cube/turns.ts';
+import type { Advice, Followed } from '../../rules/world.ts';
 import { type Address, addressKey, addressOf, goalAt, writeAddress } from './address.ts';
 import { caseOf, type Family, familyOf } from './cases.ts';
 import { insertsOf, isJoined, isSplit } from './joined-split.ts';
 import { cubeWithPair } from './place-pair.ts';
 import { findSolutions } from './search/find.ts';
-import type { Sighting } from './sighting.ts';
+import type { PairSighting } from './sighting.ts';
 import type { PairGoal } from './slots.ts';
 import { QUARTERS_FROM_FRONT_RIGHT, type Slot, slotOfPlace } from './slots.ts';
 
@@ -44,7 +45,7 @@ export type Aim =
 /** It says where to get to, and leaves the way on from there to what students know. */
 export const leadsOn = ({ kind }: Aim): boolean => kind === 'family' || kind === 'case';
 
-export interface Advice {
+export interface PairAdvice extends Advice {
   readonly aim: Aim;
   /** The viewer's faces of which one does the lifting; with neither them nor `by` nothing is taken out first. */
   readonly lift: readonly Face[];
@@ -53,17 +54,6 @@ export interface Advice {
   readonly way?: Way | undefined;
   /** In place of lifting with one turn. */
   readonly by?: readonly Turn[] | undefined;
-  /** Outer block turns, from the first to the last that solves the pair. */
-  readonly most: number;
-}
-
-/** What came of following advice, as the viewer turns it. */
-export interface Followed {
-  readonly takeOut: readonly Turn[];
-  /** From there to the solved pair. */
-  readonly rest: readonly Turn[];
-  /** Outer block turns of both. */
-  readonly length: number;
 }
 
 const OWN: Slot = 'FR';
@@ -151,7 +141,7 @@ function stuckPieces(cube: Cube, piece: LiftedPiece | undefined): readonly (read
 
 type Outcome = Pick<TakeOut, 'turns' | 'address'>;
 
-function byLifting(address: Address, { piece, way }: Advice, faces: readonly Face[]): Outcome[] {
+function byLifting(address: Address, { piece, way }: PairAdvice, faces: readonly Face[]): Outcome[] {
   const stuck = stuckPieces(cubeWithPair(address, OWN), piece);
   return liftsFrom(address).filter(
     ({ face, raised, ways }) =>
@@ -205,7 +195,12 @@ function sidesOf(address: Address, by: readonly Turn[], piece: LiftedPiece | und
 /** By the turns of an advice, then by piece and address: each is asked for from four sides and by every table. */
 const knownSides = new WeakMap<readonly Turn[], Map<string, readonly Side[]>>();
 
-function byTurns(address: Address, by: readonly Turn[], { piece }: Advice, faces: readonly Face[]): readonly Side[] {
+function byTurns(
+  address: Address,
+  by: readonly Turn[],
+  { piece }: PairAdvice,
+  faces: readonly Face[],
+): readonly Side[] {
   const known = knownSides.get(by) ?? new Map<string, readonly Side[]>();
   knownSides.set(by, known);
   const key = `${piece} ${addressKey(address)}`;
@@ -249,8 +244,8 @@ function shortestFrom(address: Address, goal: PairGoal): readonly (readonly Turn
 }
 
 /** The ways to begin as the advice says, own slot FR, whatever they lead to. */
-function beginnings({ address, seen }: Sighting, advice: Advice): readonly Outcome[] {
-  const faces = advice.lift.map((face) => faceFromTheSide(face, -QUARTERS_FROM_FRONT_RIGHT[seen]));
+function beginnings({ at: address, side }: PairSighting, advice: PairAdvice): readonly Outcome[] {
+  const faces = advice.lift.map((face) => faceFromTheSide(face, -QUARTERS_FROM_FRONT_RIGHT[side]));
   if (advice.by) return byTurns(address, advice.by, advice, faces);
   return advice.lift.length > 0 ? byLifting(address, advice, faces) : [{ turns: [], address }];
 }
@@ -259,8 +254,8 @@ function beginnings({ address, seen }: Sighting, advice: Advice): readonly Outco
 const canFollow = (before: readonly Turn[], after: readonly Turn[]): boolean =>
   before.length === 0 || before.at(-1)!.letter !== after[0]?.letter;
 
-const asSeen = (takeOut: readonly Turn[], rest: readonly Turn[], { seen }: Sighting): Followed => {
-  const quarters = QUARTERS_FROM_FRONT_RIGHT[seen];
+const asSeen = (takeOut: readonly Turn[], rest: readonly Turn[], { side }: PairSighting): Followed => {
+  const quarters = QUARTERS_FROM_FRONT_RIGHT[side];
   return {
     takeOut: fromTheSide(takeOut, quarters),
     rest: fromTheSide(rest, quarters),
@@ -269,8 +264,8 @@ const asSeen = (takeOut: readonly Turn[], rest: readonly Turn[], { seen }: Sight
 };
 
 /** A shortest way to do what the advice says within as many turns as it allows; undefined if there is none. */
-export function follow(sighting: Sighting, advice: Advice): Followed | undefined {
-  const goal = goalAt(sighting.address, OWN);
+export function follow(sighting: PairSighting, advice: PairAdvice): Followed | undefined {
+  const goal = goalAt(sighting.at, OWN);
   let best: { takeOut: readonly Turn[]; rest: readonly Turn[]; length: number } | undefined;
   for (const { turns, address: after } of beginnings(sighting, advice)) {
     const rest = waysOn(after, goal, advice.aim).find((way) => canFollow(turns, way));
@@ -300,8 +295,8 @@ const stepsFrom = (address: Address): (readonly Turn[])[] => [
  * The same for advice that only leads on: from there in steps that are taught, a lift and an insert, rather than by the
  * fewest turns. Undefined if no such way is within as many turns as the advice allows.
  */
-export function followInSteps(sighting: Sighting, advice: Advice): Followed | undefined {
-  const goal = goalAt(sighting.address, OWN);
+export function followInSteps(sighting: PairSighting, advice: PairAdvice): Followed | undefined {
+  const goal = goalAt(sighting.at, OWN);
   let best: Followed | undefined;
   let bestEffort = Number.POSITIVE_INFINITY;
   for (const { turns, address: after } of beginnings(sighting, advice)) {

@@ -1,7 +1,7 @@
 /** English of a pair: what is printed only where a lesson is about pairs. */
-import { rules } from '../../words/english-rules.ts';
 import type { PracticeWordsOfStep } from '../practice-part.ts';
 import { marking } from './english-marking.ts';
+import { rules } from './english-rules.ts';
 
 const practice: PracticeWordsOfStep = {
   kinds: {

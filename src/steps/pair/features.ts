@@ -16,13 +16,12 @@ import {
   faceTurn,
   type Place,
 } from '../../cube/spots.ts';
-import { type Look, lookOf, type Sighting } from './sighting.ts';
+import type { Feature } from '../../rules/world.ts';
+import { type Look, lookOf, type PairSighting } from './sighting.ts';
 import { type Slot, slotOfPlace } from './slots.ts';
 
-interface Feature {
-  readonly values: readonly string[];
-  /** What it asks, for a coach. */
-  readonly about: string;
+/** With how it is read from what the viewer sees. */
+interface PairFeature extends Feature {
   readonly of: (look: Look) => string | undefined;
 }
 
@@ -105,7 +104,7 @@ const ABOUT_EDGE: Readonly<Record<EdgeColour, string>> = {
 
 type Likeness = `edge ${EdgeColour} and corner ${CornerColour}`;
 
-const likeness = (edgeColour: EdgeColour, cornerColour: CornerColour): Feature => ({
+const likeness = (edgeColour: EdgeColour, cornerColour: CornerColour): PairFeature => ({
   values: ['like', 'unlike'],
   about: `Is ${ABOUT_EDGE[edgeColour]} the same as ${ABOUT_CORNER[cornerColour]}? The cross colour is unlike any of the edge's.`,
   of: (look) => {
@@ -118,7 +117,7 @@ const LIKENESSES = Object.fromEntries(
   (Object.keys(EDGE_COLOURS) as EdgeColour[]).flatMap((e) =>
     (Object.keys(CORNER_COLOURS) as CornerColour[]).map((c) => [`edge ${e} and corner ${c}`, likeness(e, c)]),
   ),
-) as Record<Likeness, Feature>;
+) as Record<Likeness, PairFeature>;
 
 /**
  * The edge is good if turns of U, D, R, L and half turns of F and B can place it: in a slot, when each sticker is on its
@@ -175,36 +174,36 @@ function downWhenHidden({ corner, edge }: Look, faces: 'RL' | 'FB'): string | un
   return undefined;
 }
 
-const whereIs = (piece: 'corner' | 'edge'): Feature => ({
+const whereIs = (piece: 'corner' | 'edge'): PairFeature => ({
   values: WHEREABOUTS,
   about: `Where is the ${piece}: home in its own slot, on top, or away in a foreign slot?`,
   of: (look) => whereaboutsOf(look[piece].place, look.own),
 });
-const column = (piece: 'corner' | 'edge'): Feature => ({
+const column = (piece: 'corner' | 'edge'): PairFeature => ({
   values: piece === 'corner' ? COLUMNS : [...COLUMNS, 'front', 'back', 'left', 'right'],
   about:
     piece === 'corner' ? 'In or over which slot is the corner?' : 'In which slot is the edge? On top: at which side?',
   of: (look) => columnOf(look[piece].place),
 });
-const depth = (piece: 'corner' | 'edge'): Feature => ({
+const depth = (piece: 'corner' | 'edge'): PairFeature => ({
   values: piece === 'corner' ? ['front', 'behind'] : ['front', 'behind', 'middle'],
   about: `Is the ${piece} in front or behind?${piece === 'edge' ? ' On top at the left or right: in the middle.' : ''}`,
   of: (look) => depthOf(look[piece].place),
 });
-const side = (piece: 'corner' | 'edge'): Feature => ({
+const side = (piece: 'corner' | 'edge'): PairFeature => ({
   values: piece === 'corner' ? ['left', 'right'] : ['left', 'right', 'middle'],
   about: `Is the ${piece} at the left or right?${piece === 'edge' ? ' On top in front or behind: in the middle.' : ''}`,
   of: (look) => sideOf(look[piece].place),
 });
 const EDGE_ON_TOP = 'An edge on top is next to the two columns that it stands between.';
-const fromOwnSlot = (piece: 'corner' | 'edge'): Feature => ({
+const fromOwnSlot = (piece: 'corner' | 'edge'): PairFeature => ({
   values: NEARNESS,
   about:
     `How far is the ${piece} from the pair's own slot: the same column, next to it, or across?` +
     (piece === 'edge' ? ` ${EDGE_ON_TOP}` : ''),
   of: (look) => nearnessOf(angleOf(look[piece].place), angleOf(look.own)),
 });
-const hidden = (faces: 'RL' | 'FB'): Feature => ({
+const hidden = (faces: 'RL' | 'FB'): PairFeature => ({
   values: ['cross colour', 'another colour'],
   about: `Edge in a slot, corner on top: what faces down when ${[...faces].join(' or ')}, lifting the edge, moves the corner aside?`,
   of: (look) => downWhenHidden(look, faces),
@@ -251,6 +250,7 @@ export const FEATURES = {
   },
   'cross colour': {
     values: ['up', 'down', 'front', 'back', 'left', 'right'],
+    groups: { sideways: ['front', 'back', 'left', 'right'] },
     about: "Where does the corner's cross colour face? sideways: anywhere but up and down.",
     of: (look) => TOWARDS[faceOfCross(look.corner)],
   },
@@ -268,23 +268,34 @@ export const FEATURES = {
   'down when hidden by R or L': hidden('RL'),
   'down when hidden by F or B': hidden('FB'),
   ...LIKENESSES,
-} as const satisfies Record<string, Feature>;
+} as const satisfies Record<string, PairFeature>;
 
 /** Whether it takes comparing two pieces' colours to see it. */
-export const isComparison = (name: FeatureName): boolean => name in LIKENESSES || name === 'corner over edge';
+export const isComparison = (name: string): boolean => name in LIKENESSES || name === 'corner over edge';
 
 export type FeatureName = keyof typeof FEATURES;
 export const FEATURE_NAMES = Object.keys(FEATURES) as FeatureName[];
 
-/** Several values under one word, as coaches say them. */
-export const VALUE_GROUPS: Readonly<Partial<Record<FeatureName, Readonly<Record<string, readonly string[]>>>>> = {
-  'cross colour': { sideways: ['front', 'back', 'left', 'right'] },
+const MIRRORED: Readonly<Record<string, string>> = {
+  left: 'right',
+  right: 'left',
+  'far left': 'far right',
+  'far right': 'far left',
+  'front left': 'front right',
+  'front right': 'front left',
+  'back left': 'back right',
+  'back right': 'back left',
 };
+const TURNED_BACK: Readonly<Record<string, string>> = { U: "U'", "U'": 'U' };
+
+/** The value that is seen in a mirror at the left or right where this one is seen. */
+export const mirroredValue = (feature: string, value: string): string =>
+  (feature === 'U between' ? TURNED_BACK : MIRRORED)[value] ?? value;
 
 const featureOf = (look: Look, name: FeatureName): string | undefined => FEATURES[name].of(look);
 
 /** All features of a sighting that have a meaning for it. */
-export function featuresOf(sighting: Sighting): Partial<Record<FeatureName, string>> {
+export function featuresOf(sighting: PairSighting): Partial<Record<FeatureName, string>> {
   const look = lookOf(sighting);
   const known = FEATURE_NAMES.map((name) => [name, featureOf(look, name)] as const);
   return Object.fromEntries(known.filter(([, value]) => value !== undefined));
@@ -294,7 +305,7 @@ export function featuresOf(sighting: Sighting): Partial<Record<FeatureName, stri
  * The first question of a lesson: is the corner's top colour like the edge's, which is its top colour on top, and that in
  * front or behind in a slot? Undefined where the corner is not on top, or has the cross colour up.
  */
-export function topsLike(sighting: Sighting): string | undefined {
+export function topsLike(sighting: PairSighting): string | undefined {
   const look = lookOf(sighting);
   if (featureOf(look, 'cross colour') === 'up') return undefined;
   return featureOf(
@@ -303,4 +314,4 @@ export function topsLike(sighting: Sighting): string | undefined {
   );
 }
 
-export const isGoodEdgeAt = (sighting: Sighting): boolean => isGoodEdge(lookOf(sighting));
+export const isGoodEdgeAt = (sighting: PairSighting): boolean => isGoodEdge(lookOf(sighting));

@@ -24,8 +24,6 @@ function placesOf({ at, side }: PairSubject): { corner: Place; edge: Place } {
   return { corner: cornerOf(seen.corner), edge: edgeOf(seen.edge) };
 }
 
-const sightingOf = ({ at, side }: PairSubject) => ({ address: at, seen: side });
-
 const EASIEST_SLOT = { right: 'FR', left: 'FL' } as const;
 type Hand = keyof typeof EASIEST_SLOT;
 const isBehind = (place: string): boolean => place.includes('B');
@@ -58,7 +56,7 @@ const likeness: OwnQuestion = {
   name: 'likeness',
   about: "Are the corner's top colour and the edge's colour like or unlike?",
   answers: ['like', 'unlike'],
-  right: (subject) => topsLike(sightingOf(asPair(subject))),
+  right: (subject) => topsLike(asPair(subject)),
 };
 
 const goodOrBad: OwnQuestion = {
@@ -69,7 +67,7 @@ const goodOrBad: OwnQuestion = {
     const pair = asPair(subject);
     // An edge that is home cannot be asked for: the picture shows it solved or flipped.
     if (placesOf(pair).edge === pair.side) return undefined;
-    return isGoodEdgeAt(sightingOf(pair)) ? 'good' : 'bad';
+    return isGoodEdgeAt(pair) ? 'good' : 'bad';
   },
   seeing: (subject, hand) => {
     const pair = asPair(subject);

@@ -2,7 +2,7 @@
 
 import { givesAway } from '../../cube/gives-away.ts';
 import { cornerOf, edgeOf } from '../../cube/spots.ts';
-import { inverse, type Turn, writeTurns } from '../../cube/turns.ts';
+import { inverse, isTurnOfTop, type Turn, writeTurns } from '../../cube/turns.ts';
 import { type Address, goalAt } from './address.ts';
 import { cubeWithPair } from './place-pair.ts';
 import { findSolutions } from './search/find.ts';
@@ -25,7 +25,6 @@ const searched: SolutionsUpTo = (address, slot, longer) =>
 /** A pair that three turns insert has only its answer, with turns of U, among those of a turn or two more. */
 const LONGER = [1, 2, 3, 4];
 
-const isU = (turn: Turn | undefined): boolean => turn?.kind === 'face' && turn.letter === 'U';
 const isOnTop = ({ corner, edge }: Address): boolean =>
   cornerOf(corner).startsWith('U') || edgeOf(edge).startsWith('U');
 
@@ -40,7 +39,8 @@ export function setUpFor(
   avoid: readonly (readonly Turn[])[],
   solutionsUpTo: SolutionsUpTo = searched,
 ): Turn[] {
-  const isIdle = (turns: readonly Turn[]): boolean => isU(turns.at(-1)) || (!isOnTop(address) && isU(turns[0]));
+  const isIdle = (turns: readonly Turn[]): boolean =>
+    isTurnOfTop(turns.at(-1)) || (!isOnTop(address) && isTurnOfTop(turns[0]));
   for (const longer of LONGER) {
     const all = solutionsUpTo(address, slot, longer);
     const shortest = all[0]!;

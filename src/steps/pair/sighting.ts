@@ -8,15 +8,15 @@ import { ADDRESSES, type Family, familyOf } from './cases.ts';
 import { cornerOfSlot, SLOTS, type Slot } from './slots.ts';
 
 /** An address, and the slot in which the viewer sees the pair's own slot. */
-export interface Sighting {
-  readonly address: Address;
-  readonly seen: Slot;
+export interface PairSighting {
+  readonly at: Address;
+  readonly side: Slot;
 }
 
 /** Every sighting of these families but the solved pair: each turn of U is one of its own, seen from four sides. */
-export const sightingsOf = (families: readonly Family[]): Sighting[] =>
+export const sightingsOf = (families: readonly Family[]): PairSighting[] =>
   ADDRESSES.filter((address) => families.includes(familyOf(address)) && !isSolvedAddress(address)).flatMap((address) =>
-    SLOTS.map((seen) => ({ address, seen })),
+    SLOTS.map((side) => ({ at: address, side })),
   );
 
 /** A colour, named by the viewer's face that it belongs on; D is the cross colour. */
@@ -29,7 +29,7 @@ export interface Look {
   readonly edge: { readonly place: Edge; readonly colours: ReadonlyMap<Face, SeenColour> };
 }
 
-export function lookOf({ address, seen }: Sighting): Look {
+export function lookOf({ at: address, side: seen }: PairSighting): Look {
   const at = seenFrom(address, seen);
   const place = at.corner - (at.corner % 3);
   // Its stickers follow each other clockwise from the cross colour, at home as anywhere.

@@ -11,6 +11,10 @@ export type Slot = (typeof SLOTS)[number];
 /** Quarter turns about U, clockwise, that bring the slot FR to each slot. */
 export const QUARTERS_FROM_FRONT_RIGHT: Readonly<Record<Slot, number>> = { FR: 0, FL: 1, BL: 2, BR: 3 };
 
+/** How a slot is seen once the cube was turned by so many quarters about U, clockwise. */
+export const turnedSlot = (slot: Slot, quarters: number): Slot =>
+  SLOTS[(QUARTERS_FROM_FRONT_RIGHT[slot] + quarters + 4) % 4]!;
+
 export const cornerOfSlot = (slot: Slot): Corner => `D${slot}`;
 export const edgeOfSlot = (slot: Slot): Edge => slot;
 export const slotOfPlace = (place: Place): Slot | undefined => SLOTS.find((s) => place === s || place === `D${s}`);

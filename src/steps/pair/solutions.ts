@@ -11,15 +11,14 @@ import { STRAIGHT } from '../../cube/view.ts';
 import { addressKey } from './address.ts';
 import { cubeWithPair } from './place-pair.ts';
 import { findSolutions, shortestLength } from './search/find.ts';
-import { goalOf, QUARTERS_FROM_FRONT_RIGHT, SLOTS, type Slot } from './slots.ts';
+import { goalOf, QUARTERS_FROM_FRONT_RIGHT, type Slot, turnedSlot } from './slots.ts';
 import type { PairSubject } from './subject.ts';
 
 /** A case whose base is whole never comes near it; a search stopped there is told as not proved. */
 const MOST_NODES = 50_000_000;
 
 /** The slot that is seen at FR once this one's own slot is. */
-const asFromFrontRight = (slot: Slot, own: Slot): Slot =>
-  SLOTS[(QUARTERS_FROM_FRONT_RIGHT[slot] - QUARTERS_FROM_FRONT_RIGHT[own] + 4) % 4]!;
+const asFromFrontRight = (slot: Slot, own: Slot): Slot => turnedSlot(slot, -QUARTERS_FROM_FRONT_RIGHT[own]);
 
 const inNormalForm = (turns: readonly Turn[]): Turn[] => {
   const word = [...turns];

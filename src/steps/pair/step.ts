@@ -11,16 +11,15 @@ import { pairMarking } from './marking.ts';
 import { IN_SIDE_MIRROR, mirroredAddress } from './mirrored.ts';
 import { pairPhases } from './phases.ts';
 import { pairPractice } from './practice.ts';
+import { pairRules } from './rules.ts';
 import { doSetUp } from './set-up.ts';
 import { setUpFor } from './set-up-for.ts';
 import { pairSheets } from './sheets.ts';
-import { QUARTERS_FROM_FRONT_RIGHT, SLOTS, type Slot } from './slots.ts';
+import { SLOTS, type Slot, turnedSlot } from './slots.ts';
 import { shortestOfPair, solutionsOf } from './solutions.ts';
 import { asPair, asPairWhere, PAIRS, type PairSubject, type PairWhere, pairSubject } from './subject.ts';
 
 const USUAL: PairWhere = { slot: 'FR', open: [] };
-
-const turnedSlot = (slot: Slot, quarters: number): Slot => SLOTS[(QUARTERS_FROM_FRONT_RIGHT[slot] + quarters) % 4]!;
 
 function after(setup: readonly Turn[], { slot, open }: PairWhere): PairSubject | SetUpFault {
   const done = doSetUp(setup, slot, open);
@@ -53,6 +52,7 @@ export const pairs: Step = {
   phases: pairPhases,
   sheets: pairSheets,
   find: pairFind,
+  rules: pairRules,
   usual: USUAL,
   after: (setup, where) => after(setup, asPairWhere(where)),
   at: (text, where) => {

@@ -5,10 +5,11 @@ import { readAddress, writeAddress } from '../../../src/steps/pair/address.ts';
 import { FAMILIES } from '../../../src/steps/pair/cases.ts';
 import { FEATURE_NAMES, type FeatureName, featuresOf, topsLike } from '../../../src/steps/pair/features.ts';
 import { mirroredAddress } from '../../../src/steps/pair/mirrored.ts';
-import { type Sighting, sightingsOf } from '../../../src/steps/pair/sighting.ts';
+import { pairRuleWorld } from '../../../src/steps/pair/rule-world.ts';
+import { type PairSighting, sightingsOf } from '../../../src/steps/pair/sighting.ts';
 import type { Slot } from '../../../src/steps/pair/slots.ts';
 
-const at = (address: string, seen: Slot): Sighting => ({ address: readAddress(address)!, seen });
+const at = (address: string, side: Slot): PairSighting => ({ at: readAddress(address)!, side });
 const EVERY = sightingsOf(FAMILIES);
 
 /** Read off a cube by hand: where things are and what they show. */
@@ -133,28 +134,28 @@ describe('what a viewer sees', () => {
   it.each(FEATURE_NAMES)('"%s" takes each of its values somewhere, and no other', (name) => {
     const taken = new Set(EVERY.map((s) => featuresOf(s)[name]).filter((value) => value !== undefined));
     // Two stickers of one piece that look the same way can never be the edge's top and the corner's top while both are up.
-    expect([...taken].sort()).toEqual([...valuesOf(name)].sort());
+    expect([...taken].sort()).toEqual([...valuesOf(pairRuleWorld, name)].sort());
   });
 
   // Common practice, no source.
   it('a quarter turn of the cube makes a good edge bad on top, and leaves one in a slot as it is', () => {
     const AFTER: Readonly<Record<Slot, Slot>> = { FR: 'FL', FL: 'BL', BL: 'BR', BR: 'FR' };
-    for (const { address, seen } of EVERY) {
-      const here = featuresOf({ address, seen });
-      const turned = featuresOf({ address, seen: AFTER[seen] });
+    for (const { at: address, side } of EVERY) {
+      const here = featuresOf({ at: address, side });
+      const turned = featuresOf({ at: address, side: AFTER[side] });
       expect(here.edge !== turned.edge).toBe(here['edge at'] === 'top');
     }
   });
 
   it('in a mirror is the mirrored feature', () => {
     const MIRRORED: Readonly<Record<Slot, Slot>> = { FR: 'FL', FL: 'FR', BL: 'BR', BR: 'BL' };
-    for (const { address, seen } of EVERY.filter((_, i) => i % 5 === 0)) {
-      const here = featuresOf({ address, seen });
-      const there = featuresOf({ address: mirroredAddress(address), seen: MIRRORED[seen] });
+    for (const { at: address, side } of EVERY.filter((_, i) => i % 5 === 0)) {
+      const here = featuresOf({ at: address, side });
+      const there = featuresOf({ at: mirroredAddress(address), side: MIRRORED[side] });
       for (const name of FEATURE_NAMES) {
         const value = here[name];
-        const mirrored = value && mirroredCondition({ feature: name, values: [value] }).values[0];
-        expect([writeAddress(address), seen, name, there[name]]).toEqual([writeAddress(address), seen, name, mirrored]);
+        const mirrored = value && mirroredCondition(pairRuleWorld, { feature: name, values: [value] }).values[0];
+        expect([writeAddress(address), side, name, there[name]]).toEqual([writeAddress(address), side, name, mirrored]);
       }
     }
   });
@@ -169,25 +170,25 @@ describe('conditions', () => {
     ['edge', 'not good', ['bad'], 'bad'],
     ['U between', "U, U'", ['U', "U'"], "U or U'"],
   ] as const)('"%s: %s"', (feature, text, values, written) => {
-    const read = readCondition(feature, text);
+    const read = readCondition(pairRuleWorld, feature, text);
     expect(read).toEqual({ feature, values });
-    expect(writeCondition({ feature, values })).toBe(`${feature}: ${written}`);
+    expect(writeCondition(pairRuleWorld, { feature, values })).toBe(`${feature}: ${written}`);
   });
 
   it('are read back as they are written, every one', () => {
     for (const feature of FEATURE_NAMES) {
-      for (const word of wordsFor(feature)) {
-        const read = readCondition(feature, `not ${word}`);
+      for (const word of wordsFor(pairRuleWorld, feature)) {
+        const read = readCondition(pairRuleWorld, feature, `not ${word}`);
         if ('unknown' in read) throw new Error(`${feature}: ${word}`);
         if (read.values.length === 0) continue;
-        const text = writeCondition(read).slice(feature.length + 2);
-        expect(readCondition(feature, text)).toEqual(read);
+        const text = writeCondition(pairRuleWorld, read).slice(feature.length + 2);
+        expect(readCondition(pairRuleWorld, feature, text)).toEqual(read);
       }
     }
   });
 
   it('name the word that is none of theirs', () => {
-    expect(readCondition('cross colour', 'sidewards')).toEqual({ unknown: 'sidewards' });
-    expect(readCondition('edge', 'good or ugly')).toEqual({ unknown: 'ugly' });
+    expect(readCondition(pairRuleWorld, 'cross colour', 'sidewards')).toEqual({ unknown: 'sidewards' });
+    expect(readCondition(pairRuleWorld, 'edge', 'good or ugly')).toEqual({ unknown: 'ugly' });
   });
 });
