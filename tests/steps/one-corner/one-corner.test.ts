@@ -86,6 +86,13 @@ describe('a lesson about one corner', () => {
     expect(err).toMatch(/slots\.yaml:16:5.*no key "slot".*address, solutions, watch or corner/s);
   });
 
+  it('has no rules, and is told so, where its step knows none', async () => {
+    put(folder, 'rules.yaml', LESSON.replace('cases:', 'rules:\n  - see: { height: top }\n    most: 8\ncases:'));
+    const { code, err } = await command(folder, ['check', 'rules.yaml']);
+    expect(code).toBe(1);
+    expect(err).toMatch(/rules\.yaml:10:1.*a lesson has no key "rules"/s);
+  });
+
   it('is printed: a handout, a paper and its key', async () => {
     expect(readdirSync(join(folder, 'out')).sort()).toEqual([
       'corner-key.pdf',
