@@ -15,6 +15,7 @@ import { LEADING_HANDS } from '../lesson/leading-hand.ts';
 import type { Variation } from '../lesson/vary.ts';
 import { SMALL_LETTERS, type SmallLetters } from '../marking/submission.ts';
 import type { OwnOptions } from '../steps/find-part.ts';
+import { USUAL_STEP } from '../steps/steps.ts';
 import { INKS, type Ink } from '../svg/palette.ts';
 import { likelyWord, listed } from '../text/likely.ts';
 
@@ -136,18 +137,45 @@ export interface UsageError {
   readonly usage: string;
 }
 
-/** Every command and the options that it takes; `json` and `help` go with all. */
-const COMMANDS = {
-  check: [],
-  build: ['out', 'paper', 'ink', 'pictures', 'cross', 'front', 'scheme', 'hand', 'wide', 'watch', 'roster'],
-  new: [],
-  find: ['pair', 'setup', 'slot', 'keep', 'longer', 'faces', 'begins', 'ends', 'hands'],
-  cases: ['every-address', 'every-keep', 'longer', 'print', 'out', 'paper', 'ink'],
-  rules: ['over', 'features'],
-  mark: ['type', 'out', 'paper', 'ink', 'scheme', 'small-letters'],
-} as const satisfies Record<string, readonly string[]>;
-export type CommandName = keyof typeof COMMANDS;
-export const COMMAND_NAMES = Object.keys(COMMANDS) as CommandName[];
+export const COMMAND_NAMES = ['check', 'build', 'new', 'find', 'cases', 'rules', 'mark'] as const;
+export type CommandName = (typeof COMMAND_NAMES)[number];
+
+/** What each option is followed by, and the commands that take it besides those of a step's own. */
+const OPTIONS = {
+  json: ['boolean', ...COMMAND_NAMES],
+  help: ['boolean', ...COMMAND_NAMES],
+  version: ['boolean'],
+  out: ['string', 'build', 'cases', 'mark'],
+  paper: ['string', 'build', 'cases', 'mark'],
+  ink: ['string', 'build', 'cases', 'mark'],
+  pictures: ['boolean', 'build'],
+  cross: ['string', 'build'],
+  front: ['string', 'build'],
+  scheme: ['string', 'build', 'mark'],
+  hand: ['string', 'build'],
+  wide: ['string', 'build'],
+  watch: ['boolean', 'build'],
+  roster: ['string', 'build'],
+  setup: ['string', 'find'],
+  longer: ['string', 'find', 'cases'],
+  faces: ['string', 'find'],
+  begins: ['string', 'find'],
+  ends: ['string', 'find'],
+  hands: ['boolean', 'find'],
+  print: ['boolean', 'cases'],
+  over: ['string', 'rules'],
+  features: ['string', 'rules'],
+  type: ['boolean', 'mark'],
+  'small-letters': ['string', 'mark'],
+} as const satisfies Record<string, readonly ['string' | 'boolean', ...CommandName[]]>;
+type Option = keyof typeof OPTIONS;
+const OWN = USUAL_STEP.find.options;
+
+/** Those that a command takes. */
+const optionsOf = (command: CommandName): readonly string[] => [
+  ...(Object.keys(OPTIONS) as Option[]).filter((option) => (OPTIONS[option] as readonly string[]).includes(command)),
+  ...Object.keys(command === 'find' || command === 'cases' ? OWN[command] : {}),
+];
 
 const isCommand = (word: string | undefined): word is CommandName => COMMAND_NAMES.includes(word as CommandName);
 
@@ -163,7 +191,7 @@ function schemeOf(value: string): FaceColours | UsageError {
 }
 
 /** The options that name one of a few words; each is left out if it was not given. */
-function wordOptions(values: Parsed['values']) {
+function wordOptions(values: Values) {
   const known = { paper: PAPERS, ink: INKS, cross: COLOURS, front: COLOURS, hand: LEADING_HANDS, wide: WIDES } as const;
   const found: {
     paper?: Paper;
@@ -187,46 +215,22 @@ function wordOptions(values: Parsed['values']) {
 export const isUsageError = (value: unknown): value is UsageError =>
   typeof value === 'object' && value !== null && 'usage' in value;
 
-/** parseArgs tells errors by throwing; its words for an unknown option are replaced by ours. */
-function parse(args: readonly string[]) {
-  return parseArgs({
-    args: [...args],
-    allowPositionals: true,
-    options: {
-      json: { type: 'boolean' },
-      help: { type: 'boolean', short: 'h' },
-      version: { type: 'boolean' },
-      out: { type: 'string' },
-      paper: { type: 'string' },
-      ink: { type: 'string' },
-      pictures: { type: 'boolean' },
-      watch: { type: 'boolean' },
-      roster: { type: 'string' },
-      cross: { type: 'string' },
-      front: { type: 'string' },
-      scheme: { type: 'string' },
-      hand: { type: 'string' },
-      wide: { type: 'string' },
-      pair: { type: 'string' },
-      setup: { type: 'string' },
-      slot: { type: 'string' },
-      keep: { type: 'string' },
-      longer: { type: 'string' },
-      faces: { type: 'string' },
-      begins: { type: 'string' },
-      ends: { type: 'string' },
-      hands: { type: 'boolean' },
-      print: { type: 'boolean' },
-      over: { type: 'string' },
-      features: { type: 'string' },
-      'every-address': { type: 'boolean' },
-      'every-keep': { type: 'boolean' },
-      type: { type: 'boolean' },
-      'small-letters': { type: 'string' },
-    },
-  });
+/** As they were given: those of all steps by their types, a step's own beside them. */
+type Values = { readonly [K in Option]?: (typeof OPTIONS)[K][0] extends 'boolean' ? boolean : string };
+interface Parsed {
+  readonly values: Values;
+  readonly own: OwnOptions;
+  readonly positionals: readonly string[];
 }
-type Parsed = ReturnType<typeof parse>;
+
+/** parseArgs tells errors by throwing; its words for an unknown option are replaced by ours. */
+function parse(args: readonly string[]): Parsed {
+  const shared = Object.entries(OPTIONS).map(([name, [type]]) => [name, { type }] as const);
+  const own = Object.entries({ ...OWN.find, ...OWN.cases }).map(([name, type]) => [name, { type }] as const);
+  const options = { ...Object.fromEntries([...shared, ...own]), help: { type: 'boolean', short: 'h' } } as const;
+  const { values, positionals } = parseArgs({ args: [...args], allowPositionals: true, options });
+  return { values: values as Values, own: values as OwnOptions, positionals };
+}
 
 function parsed(args: readonly string[]): Parsed | UsageError {
   try {
@@ -234,7 +238,7 @@ function parsed(args: readonly string[]): Parsed | UsageError {
   } catch (e) {
     const unknown = /Unknown option '(-+)([^']*)'/.exec(String(e));
     if (!unknown) return { usage: e instanceof Error ? e.message : String(e) };
-    const likely = likelyWord(unknown[2]!, ['json', 'help', 'version', ...Object.values(COMMANDS).flat()]);
+    const likely = likelyWord(unknown[2]!, [...Object.keys(OPTIONS), ...COMMAND_NAMES.flatMap(optionsOf)]);
     return { usage: `there is no option ${unknown[1]}${unknown[2]}${likely ? `; --${likely} was likely meant` : ''}` };
   }
 }
@@ -242,7 +246,7 @@ function parsed(args: readonly string[]): Parsed | UsageError {
 export function readOptions(args: readonly string[]): Options | UsageError {
   const read = parsed(args);
   if (isUsageError(read)) return read;
-  const { values, positionals } = read;
+  const { values, own, positionals } = read;
   const [word, ...files] = positionals;
   if (values.version) return { command: 'version' };
   if (word === 'help') {
@@ -252,11 +256,11 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   }
   if (values.help || word === undefined) return { command: 'help', about: isCommand(word) ? word : undefined };
   if (!isCommand(word)) return unknownCommand(word);
-  const takes: readonly string[] = ['json', 'help', ...COMMANDS[word]];
-  const foreign = Object.keys(values).find((option) => !takes.includes(option));
+  const takes = optionsOf(word);
+  const foreign = Object.keys(own).find((option) => !takes.includes(option));
   if (foreign) return { usage: `"${word}" takes no option --${foreign}` };
-  if (word === 'find') return findOptions(values, files);
-  if (word === 'cases') return casesOptions(values, files);
+  if (word === 'find') return findOptions(read, files);
+  if (word === 'cases') return casesOptions(read, files);
   if (word === 'rules') return rulesOptions(values, files);
   if (word === 'mark') return markOptions(values, files);
   if (files.length === 0) return { usage: `"${word}" needs the name of a lesson file` };
@@ -269,7 +273,7 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   return buildOptions(values, json, files);
 }
 
-function buildOptions(values: Parsed['values'], json: boolean, files: readonly string[]): BuildOptions | UsageError {
+function buildOptions(values: Values, json: boolean, files: readonly string[]): BuildOptions | UsageError {
   const words = wordOptions(values);
   if (isUsageError(words)) return words;
   const scheme = values.scheme === undefined ? undefined : schemeOf(values.scheme);
@@ -299,44 +303,47 @@ function longerOf(value = '0'): number | UsageError {
   return longer <= 10 ? longer : { usage: `--longer is a number of turns, as in --longer 1, not "${value}"` };
 }
 
-function findOptions(values: Parsed['values'], rest: readonly string[]): FindOptions | UsageError {
-  const { pair, setup, faces, begins, ends } = values;
-  if (rest.length > 0) return { usage: `"find" takes no "${rest[0]}": a case is named by --pair or by --setup` };
-  if ((pair === undefined) === (setup === undefined)) {
-    return { usage: '"find" needs either --pair "UFR:R UB:U" or --setup "R U\' R\'"' };
+function findOptions({ values, own }: Parsed, rest: readonly string[]): FindOptions | UsageError {
+  const { setup, faces, begins, ends } = values;
+  const [named, example] = USUAL_STEP.find.address;
+  const address = own[named] as string | undefined;
+  if (rest.length > 0) return { usage: `"find" takes no "${rest[0]}": a case is named by --${named} or by --setup` };
+  if ((address === undefined) === (setup === undefined)) {
+    return { usage: `"find" needs either --${named} "${example}" or --setup "R U' R'"` };
   }
   const longer = longerOf(values.longer);
   if (isUsageError(longer)) return longer;
-  const start = setup === undefined ? { address: pair! } : { setup };
+  const start = setup === undefined ? { address: address! } : { setup };
   const hands = values.hands ?? false;
-  return { command: 'find', json: values.json ?? false, start, own: values, longer, faces, begins, ends, hands };
+  return { command: 'find', json: values.json ?? false, start, own, longer, faces, begins, ends, hands };
 }
 
 const isFile = (word: string): boolean => /[./\\]/.test(word);
 
-function casesOptions(values: Parsed['values'], rest: readonly string[]): CasesOptions | UsageError {
+function casesOptions(parsed: Parsed, rest: readonly string[]): CasesOptions | UsageError {
+  const { values, own } = parsed;
   const lessons = rest.filter(isFile);
   const [family, more] = rest.filter((word) => !isFile(word));
   if (more !== undefined) return { usage: `"cases" takes one family, not "${family} ${more}"` };
   const longer = longerOf(values.longer);
   if (isUsageError(longer)) return longer;
   if (longer > 2) return { usage: '--longer is at most 2 for the catalogue; "find" goes further for one case' };
-  const print = printOptions(values, lessons);
+  const print = printOptions(parsed, lessons);
   if (isUsageError(print)) return print;
   return {
     command: 'cases',
     json: values.json ?? false,
     family,
     longer,
-    own: values,
+    own,
     print,
   };
 }
 
-function printOptions(values: Parsed['values'], lessons: readonly string[]): PrintOptions | undefined | UsageError {
+function printOptions({ values, own }: Parsed, lessons: readonly string[]): PrintOptions | undefined | UsageError {
   if (values.print) {
-    const stray = (['every-address', 'every-keep', 'longer'] as const).find((option) => values[option] !== undefined);
-    if (stray) return { usage: `--print prints every case with the slots kept that can be; leave --${stray} out` };
+    const stray = [...Object.keys(OWN.cases), 'longer'].find((option) => own[option] !== undefined);
+    if (stray) return { usage: `--print prints each case once, as it is usually set up; leave --${stray} out` };
     const words = wordOptions(values);
     if (isUsageError(words)) return words;
     if (values.out === '') return { usage: '--out needs the name of a folder; "." is this one' };
@@ -348,7 +355,7 @@ function printOptions(values: Parsed['values'], lessons: readonly string[]): Pri
   return undefined;
 }
 
-function rulesOptions(values: Parsed['values'], rest: readonly string[]): RulesOptions | UsageError {
+function rulesOptions(values: Values, rest: readonly string[]): RulesOptions | UsageError {
   const [family, more] = rest;
   if (more !== undefined) return { usage: `"rules" takes one family, not "${family} ${more}"` };
   const over = values.over === undefined ? undefined : Number(values.over);
@@ -358,7 +365,7 @@ function rulesOptions(values: Parsed['values'], rest: readonly string[]): RulesO
   return { command: 'rules', json: values.json ?? false, family, over, features: values.features };
 }
 
-function markOptions(values: Parsed['values'], names: readonly string[]): MarkOptions | UsageError {
+function markOptions(values: Values, names: readonly string[]): MarkOptions | UsageError {
   const words = wordOptions(values);
   if (isUsageError(words)) return words;
   const smallLetters = oneOf('small-letters', values['small-letters'] ?? 'wide', SMALL_LETTERS);

@@ -4,20 +4,22 @@ import { ruleFacts, ruleSaid, writeRule } from '../lesson/rule-said.ts';
 import { wordsFor } from '../rules/conditions.ts';
 import { type ProvedTable, proveTable } from '../rules/rules.ts';
 import { type FoundTable, findTable, type NoTable } from '../rules/table.ts';
-import { FAMILIES_SAID, likelyFamily } from '../steps/pair/family-words.ts';
 import type { RulePart } from '../steps/rule-part.ts';
 import { steps } from '../steps/steps.ts';
-import { likelyWord } from '../text/likely.ts';
+import { joined, likelyWord } from '../text/likely.ts';
 import type { ExitCode, Io } from './io.ts';
 import { isUsageError, type RulesOptions, type UsageError } from './options.ts';
 import { counted } from './report.ts';
 
 /** What can be said of the step that has the family. */
 function rulesFor(word: string): RulePart | UsageError {
-  const step = steps().find(({ rules, families }) => rules && families.includes(word));
-  return (
-    step?.rules ?? { usage: `there is no family "${word}"; ${likelyFamily(word) ?? `there are ${FAMILIES_SAID}`}` }
-  );
+  const known = steps().filter(({ rules }) => rules);
+  const step = known.find(({ families }) => families.includes(word));
+  if (step) return step.rules!;
+  const likely = known.map(({ lesson }) => lesson.likelyFamily(word)).find((said) => said !== undefined);
+  return {
+    usage: `there is no family "${word}"; ${likely ?? `there are ${joined(known.map(({ lesson }) => lesson.familiesSaid))}`}`,
+  };
 }
 
 function featuresIn(rules: RulePart, text: string | undefined): string[] | undefined | UsageError {

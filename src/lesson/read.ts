@@ -42,8 +42,11 @@ function wholeFileProblem(source: Source, yaml: YamlText | undefined): Problem |
 }
 
 /** The keys of a lesson, its cases and rules left to be read one by one. */
-const headOf = ({ lesson }: Format) =>
-  lesson.extend({ cases: z.array(z.unknown()).min(1), rules: z.array(z.unknown()).min(1).optional() });
+const headOf = ({ lesson, rule }: Format) => {
+  const list = z.array(z.unknown()).min(1);
+  const head = lesson.extend({ cases: list, rules: list.optional() });
+  return rule ? head : (head.omit({ rules: true }) as unknown as typeof head);
+};
 type HeadSchema = ReturnType<typeof headOf>;
 type Head = z.infer<HeadSchema>;
 

@@ -37,8 +37,14 @@ export interface CatalogueRow {
   readonly longer: number;
 }
 
+type OwnKinds = Readonly<Record<string, 'string' | 'boolean'>>;
+
 /** What a step answers to `find` and `cases`. */
 export interface FindPart {
+  /** The option that names a case by its address, and an example of one. */
+  readonly address: readonly [option: string, example: string];
+  /** That option and others of the step's own, by command: what each is followed by. */
+  readonly options: { readonly find: OwnKinds; readonly cases: OwnKinds };
   /** The case at an address, or after turns on a solved cube. */
   readonly sought: (start: string | readonly Turn[], own: OwnOptions) => Sought | Misused;
   readonly search: (sought: Sought, options: FindOptions) => Answer;

@@ -93,6 +93,11 @@ function sought(start: string | readonly Turn[], { slot, keep }: OwnOptions): So
 }
 
 export const pairFind: FindPart = {
+  address: ['pair', 'UFR:R UB:U'],
+  options: {
+    find: { pair: 'string', slot: 'string', keep: 'string' },
+    cases: { 'every-address': 'boolean', 'every-keep': 'boolean' },
+  },
   sought,
   search: ({ cube, goal }, options) => findSolutions(cube, goal as PairGoal, options),
   columns: ['family', 'kept'],

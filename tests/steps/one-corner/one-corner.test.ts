@@ -87,7 +87,7 @@ describe('a lesson about one corner', () => {
   });
 
   it('has no rules, and is told so, where its step knows none', async () => {
-    put(folder, 'rules.yaml', LESSON.replace('cases:', 'rules:\n  - see: { height: top }\n    most: 8\ncases:'));
+    put(folder, 'rules.yaml', LESSON.replace('\ncases:', '\nrules:\n  - see: { height: top }\n    most: 8\ncases:'));
     const { code, err } = await command(folder, ['check', 'rules.yaml']);
     expect(code).toBe(1);
     expect(err).toMatch(/rules\.yaml:10:1.*a lesson has no key "rules"/s);

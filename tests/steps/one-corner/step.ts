@@ -261,6 +261,8 @@ export const oneCorner: Step = {
     openSaid: () => undefined,
   },
   find: {
+    address: ['corner', 'UFR:R'],
+    options: { find: { corner: 'string' }, cases: {} },
     sought: (start, options) => {
       const where: CornerWhere = { corner: cornersIn(options as OwnFields)[0] ?? 'DFR' };
       const found = typeof start === 'string' ? oneCorner.at(start, where) : after(start, where);
