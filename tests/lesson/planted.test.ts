@@ -1,18 +1,16 @@
 /** Faults planted by chance, seeded, in the sample lessons: each is told, with its code, where it stands. */
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readTurns } from '../../src/cube/notation.ts';
 import { writeTurns } from '../../src/cube/turns.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { placeProblem } from '../../src/lesson/source.ts';
 import { randomFrom } from '../random.ts';
+import { SAMPLES, sampleText } from '../samples.ts';
 import { PLANTS, plant } from './plant.ts';
 import { bytesOf } from './small-lesson.ts';
 
 const SEED = 20_261_125;
-const LESSONS = new URL('../../lessons/', import.meta.url);
-const samples = readdirSync(LESSONS).filter((name) => name.endsWith('.yaml'));
-const texts = samples.map((name) => readFileSync(new URL(name, LESSONS), 'utf8'));
+const texts = SAMPLES.map(sampleText);
 
 const errorsOf = (text: string) => {
   const { source, problems, proved } = loadLesson('a.yaml', bytesOf(text));
@@ -26,8 +24,7 @@ describe('planted faults', () => {
     let count = 0;
     for (let round = 0; round < 4; round++) {
       for (const kind of Object.keys(PLANTS)) {
-        const planted =
-          plant(random.pick(texts), kind, random) ?? plant(texts[samples.indexOf('edge-away.yaml')]!, kind, random);
+        const planted = plant(random.pick(texts), kind, random) ?? plant(sampleText('edge-away'), kind, random);
         expect(planted, kind).toBeDefined();
         const { proved, errors } = errorsOf(planted!.text);
         const told = errors.some((e) => e.line === planted!.line && planted!.codes.includes(e.code));
@@ -52,7 +49,7 @@ describe('planted faults', () => {
       (kind) => !/a tab|twice|never closed|another family|fewer turns/.test(kind),
     );
     for (let round = 0; round < 20; round++) {
-      let text = texts[samples.indexOf('edge-away.yaml')]!;
+      let text = sampleText('edge-away');
       const expected: { line: number; codes: readonly string[]; kind: string }[] = [];
       while (expected.length < 10) {
         const planted = plant(text, random.pick(kinds), random);

@@ -2,9 +2,6 @@
  * An independent reading of finished PDFs: each item's text and picture description taken out by pdfjs-dist, answered with
  * the second checker from what is printed alone, and compared with the key. 30 papers; 1,000 with `npm run test:deep`.
  */
-import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
@@ -17,6 +14,7 @@ import { USUAL_STEP } from '../../src/steps/steps.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf } from '../lesson/small-lesson.ts';
 import { randomFrom } from '../random.ts';
+import { SAMPLES, sampleText } from '../samples.ts';
 import { type Counted, faultsOf } from './check-papers.ts';
 import { withPractice } from './lessons.ts';
 import { type KindName, readKeys, readPapers } from './read-papers.ts';
@@ -27,10 +25,7 @@ const PAPERS = process.env['DEEP'] ? 1000 : 30;
 const A_CLASS = 5;
 /** Two checkers read every page: half a second a paper, on a machine that has other things to do. */
 const TIMEOUT = process.env['DEEP'] ? 3_600_000 : 180_000;
-const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
-const samples = readdirSync(LESSONS)
-  .filter((name) => name.endsWith('.yaml'))
-  .map((name) => readFileSync(join(LESSONS, name), 'utf8'));
+const samples = SAMPLES.map(sampleText);
 
 /** Others hold another colour down or lead with the left hand. */
 const VARIATIONS = [{}, {}, { hand: 'left' }, { cross: 'green' }, { cross: 'orange', hand: 'left' }] as const;

@@ -1,7 +1,4 @@
 /** Papers of a class: alike in difficulty, unlike in the same place, the same for ever. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { HANDS } from '../../src/cube/search/hands.ts';
 import { writeTurns } from '../../src/cube/turns.ts';
@@ -23,11 +20,9 @@ import { featuresOf } from '../../src/steps/pair/features.ts';
 import { asPair } from '../../src/steps/pair/subject.ts';
 import { reprovePair } from '../audit/claims.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
+import { provedSample, SAMPLES, sampleText } from '../samples.ts';
 import { withPractice } from './lessons.ts';
 
-const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
-const samples = readdirSync(LESSONS).filter((name) => name.endsWith('.yaml'));
-const textOf = (name: string): string => readFileSync(join(LESSONS, name), 'utf8');
 const ITEMS = { edge: 4, picture: 3, slip: 2, place: 3, solve: 6, drill: 3 };
 const SEEDS = process.env['DEEP'] ? 40 : 3;
 const CLASS = 25;
@@ -50,14 +45,15 @@ const idOf = ({ exercise }: PaperItem): string => {
   return [exercise.kind, address, side, ...where.open].join(' ');
 };
 
-describe.each(samples)('papers of %s', (name) => {
+describe.each(SAMPLES)('papers of %s', (name) => {
   const loaded = Array.from({ length: SEEDS }, (_, seed) =>
-    load(withPractice(textOf(name), { seed, items: ITEMS, open: 2 })),
+    load(withPractice(sampleText(name), { seed, items: ITEMS, open: 2 })),
   );
+  /** By seed, the papers of a class, for all rows. */
+  const made = loaded.map((one) => papersOf(one, aClass(CLASS)));
 
   it(`are within ${MOST_OFF} hundredths of their target, item for item of one kind`, () => {
-    for (const one of loaded) {
-      const { papers, problems } = papersOf(one, aClass(CLASS));
+    for (const { papers, problems } of made) {
       expect(problems).toEqual([]);
       for (const { difficulty, target, items } of papers) {
         expect(Math.abs(difficulty - target)).toBeLessThanOrEqual((MOST_OFF * target) / 100);
@@ -68,8 +64,7 @@ describe.each(samples)('papers of %s', (name) => {
   });
 
   it('are never alike for neighbours in the same place, nor have an item twice', () => {
-    for (const one of loaded) {
-      const { papers } = papersOf(one, aClass(CLASS));
+    for (const { papers } of made) {
       papers.forEach(({ items }, n) => {
         expect(new Set(items.map(idOf)).size).toBe(items.length);
         const before = papers[n - 1]?.items ?? [];
@@ -82,9 +77,8 @@ describe.each(samples)('papers of %s', (name) => {
 
   it('have no two items of one case with turns to see, none that shows an answer of another, and neighbours other cases', () => {
     const sightOf = ({ exercise: { subject } }: PaperItem): string => `${subject.caseAddress} ${subject.side}`;
-    for (const one of loaded) {
-      const { papers } = papersOf(one, aClass(8));
-      papers.forEach(({ items }, n) => {
+    for (const { papers } of made) {
+      papers.slice(0, 8).forEach(({ items }, n) => {
         const withTurns = items.filter(({ exercise: { kind } }) =>
           ['picture', 'slip', 'solve', 'drill'].includes(kind),
         );
@@ -109,7 +103,7 @@ describe.each(samples)('papers of %s', (name) => {
   });
 
   it('cover what was taught evenly', () => {
-    const { papers } = papersOf(loaded[0]!, aClass(30));
+    const { papers } = made[0]!;
     const used = new Map<string, number>();
     for (const { exercise } of papers.flatMap((p) => p.items)) {
       used.set(exercise.subject.side, (used.get(exercise.subject.side) ?? 0) + 1);
@@ -117,7 +111,7 @@ describe.each(samples)('papers of %s', (name) => {
     const slots = new Set(loaded[0]!.proved!.cases.map((c) => c.subject.side));
     expect(new Set(used.keys())).toEqual(slots);
     // The easiest and hardest slots are not in the middle window as often; none is left out.
-    const fair = (30 * 21) / slots.size;
+    const fair = (CLASS * 21) / slots.size;
     for (const count of used.values()) expect(count).toBeGreaterThan(fair / 4);
   });
 
@@ -136,16 +130,17 @@ describe.each(samples)('papers of %s', (name) => {
         p.checkWords,
         p.items.map((i) => [idOf(i), i.letters.join(''), writeTurns(i.exercise.setup)]),
       ]);
-    expect(said(papersOf(loaded[0]!, aClass(4)))).toEqual(
-      said(papersOf(load(withPractice(textOf(name), { seed: 0, items: ITEMS, open: 2 })), aClass(4))),
+    const first = said(papersOf(loaded[0]!, aClass(4)));
+    expect(first).toEqual(
+      said(papersOf(load(withPractice(sampleText(name), { seed: 0, items: ITEMS, open: 2 })), aClass(4))),
     );
-    expect(said(papersOf(loaded[0]!, aClass(4)))).not.toEqual(said(papersOf(loaded[1]!, aClass(4))));
+    expect(first).not.toEqual(said(papersOf(loaded[1]!, aClass(4))));
   });
 });
 
 describe('a paper', () => {
   it('has as many items with a slot open as were asked for', () => {
-    const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, open: 2 }));
+    const one = load(withPractice(sampleText('edge-away'), { items: { solve: 6 }, open: 2 }));
     for (const { items } of papersOf(one, aClass(5)).papers) {
       expect(items.filter((i) => pairOf(i).where.open.length > 0)).toHaveLength(2);
       for (const { where, goal } of items.map(pairOf))
@@ -158,21 +153,21 @@ describe('a paper', () => {
     ['slot', { slot: 'FL' }, (i: PaperItem) => i.exercise.subject.side === 'FL'],
     ['turns', { turns: 7 }, (i: PaperItem) => i.exercise.form === 'solve' && i.exercise.recommended.length <= 8],
   ] as const)('keeps to the %s that it is told', (_, only, holds) => {
-    const one = load(withPractice(textOf('standard-pairs.yaml'), { items: { solve: 8 }, only }));
+    const one = load(withPractice(sampleText('standard-pairs'), { items: { solve: 8 }, only }));
     const items = papersOf(one, aClass(3)).papers.flatMap((p) => p.items);
     expect(items).toHaveLength(24);
     expect(items.filter((i) => !holds(i))).toEqual([]);
   });
 
   it('keeps to the foreign slot that it is told', () => {
-    const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, only: { stuck: 'BL' } }));
+    const one = load(withPractice(sampleText('edge-away'), { items: { solve: 6 }, only: { stuck: 'BL' } }));
     for (const { exercise } of papersOf(one, aClass(2)).papers.flatMap((p) => p.items)) {
       expect(pairOf({ exercise }).goal.kept).not.toContain('BL');
     }
   });
 
   it('keeps to the rule that it is told: the first of the table that fits', () => {
-    const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6 }, only: { rule: [2, 5] } }));
+    const one = load(withPractice(sampleText('edge-away'), { items: { solve: 6 }, only: { rule: [2, 5] } }));
     const items = papersOf(one, aClass(2)).papers.flatMap((p) => p.items);
     const kinds = items.map((item) => {
       const f = featuresOf(pairOf(item));
@@ -186,7 +181,7 @@ describe('a paper', () => {
 
   it('keeps to what is to be seen, and to the hand that turns first; mirrored for the left hand', () => {
     const only = { see: { edge: 'bad', 'corner side': 'right' }, hand: 'right' };
-    const right = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 4 }, only }));
+    const right = load(withPractice(sampleText('edge-away'), { items: { solve: 4 }, only }));
     for (const [one, side, letter] of [
       [right, 'right', 'R'],
       [right.again({ hand: 'left' }), 'left', 'L'],
@@ -234,9 +229,9 @@ describe('a paper', () => {
       [1, 2, 4],
       [1, 2, 4, 8],
     ]);
-    const one = load(withPractice(textOf('both-away.yaml'), { items: { solve: 9 } }));
+    const one = load(withPractice(sampleText('both-away'), { items: { solve: 9 } }));
     const before = ['one-at-home', 'corner-away', 'edge-away', 'standard-pairs'];
-    const earlier = before.map((name) => load(textOf(`${name}.yaml`)).proved!);
+    const earlier = before.map((name) => provedSample(name));
     const { papers, problems } = papersOf(one, [{ earlier }, { earlier }]);
     expect(problems).toEqual([]);
     const families = papers.map(({ items }) => items.slice(-3).map((i) => i.exercise.subject.family));
@@ -250,7 +245,7 @@ describe('a paper', () => {
   });
 
   it('is mirrored for the left hand, and as hard', () => {
-    const right = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 6, picture: 3 } }));
+    const right = load(withPractice(sampleText('edge-away'), { items: { solve: 6, picture: 3 } }));
     const left = right.again({ hand: 'left' });
     const [one, other] = [papersOf(right, aClass(1)), papersOf(left, aClass(1))].map((p) => p.papers[0]!);
     expect(other!.target).toBe(one!.target);
@@ -277,7 +272,7 @@ describe('a paper', () => {
   });
 
   it('says that it is "only" that leaves too few', () => {
-    const one = load(withPractice(textOf('edge-away.yaml'), { items: { solve: 4 }, only: { turns: 2 } }));
+    const one = load(withPractice(sampleText('edge-away'), { items: { solve: 4 }, only: { turns: 2 } }));
     const [problem] = papersOf(one, aClass(1)).problems;
     expect(problem).toMatchObject({ code: 'practice-too-few', hint: 'widen only, or ask for fewer' });
     const { text } = one.proved!.lesson.source;

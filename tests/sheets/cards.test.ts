@@ -1,27 +1,26 @@
 /** Cards on finished pages: each back behind its front, over either edge, and every solution proved again. */
-import { readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { type PdfPage, readPdf } from '../../src/audit/pdf-text.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
+import type { ProvedLesson } from '../../src/lesson/prove.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
 import { printLesson } from '../../src/sheets/printed.ts';
 import { bytesOf } from '../lesson/small-lesson.ts';
+import { sampleText } from '../samples.ts';
 
-const FILE = join(dirname(fileURLToPath(import.meta.url)), '../../lessons/standard-pairs.yaml');
-const LESSON = readFileSync(FILE, 'utf8');
+const provedFor = (turnedOver: 'long' | 'short'): ProvedLesson => {
+  const text = sampleText('standard-pairs').replace('duplex: long', `duplex: ${turnedOver}`);
+  return loadLesson('a.yaml', bytesOf(text)).proved!;
+};
 
-async function cardsOf(turnedOver: 'long' | 'short', paper: 'a4' | 'letter' | 'a5', ink: 'colour' | 'mono') {
-  const text = LESSON.replace('duplex: long', `duplex: ${turnedOver}`);
-  const { proved } = loadLesson('a.yaml', bytesOf(text));
-  const { sheets, problems } = printLesson(proved!, { paper, ink });
+async function cardsOf(proved: ProvedLesson, paper: 'a4' | 'letter' | 'a5', ink: 'colour' | 'mono') {
+  const { sheets, problems } = printLesson(proved, { paper, ink, only: ['-cards'] });
   expect(problems).toEqual([]);
-  const cards = sheets.find(({ suffix }) => suffix === '-cards')!;
+  const cards = sheets[0]!;
   const pdf = await writePdf(cards.pages);
-  return { cards, pdf, read: await readPdf(pdf), cases: proved!.cases.length };
+  return { cards, pdf, read: await readPdf(pdf), cases: proved.cases.length };
 }
 
 /** Where the small line of each card stands, from the left and from the bottom: `12 · title · edition`. */
@@ -46,8 +45,10 @@ describe.each([
   ['long', 'letter', 'mono'],
   ['short', 'a5', 'colour'],
 ] as const)('cards turned over the %s edge, on %s in %s', (turnedOver, paper, ink) => {
+  const made = cardsOf(provedFor(turnedOver), paper, ink);
+
   it('have each back behind its front, on the last page too', async () => {
-    const { read, cases } = await cardsOf(turnedOver, paper, ink);
+    const { read, cases } = await made;
     const seen: number[] = [];
     const [frontGrid, backGrid] = [gridOf(read.pages[0]!), gridOf(read.pages[1]!)];
     const [columns, rows] = [frontGrid.columns.length, frontGrid.rows.length];
@@ -71,14 +72,14 @@ describe.each([
   });
 
   it('print what the second checker proves and finds', async () => {
-    const { cards, pdf, cases } = await cardsOf(turnedOver, paper, ink);
+    const { cards, pdf, cases } = await made;
     const file = JSON.parse(JSON.stringify(claimsFile([cards], 'a', 'a.yaml')));
     expect(await auditBuild(file, new Map([['a-cards.pdf', pdf]]))).toEqual({ claims: cases, faults: [] });
     expect(file.claims.every((c: { page: number }) => c.page % 2 === 0)).toBe(true);
   });
 
   it('are cut at marks as far from one edge of the paper as from the other', async () => {
-    const { cards } = await cardsOf(turnedOver, paper, ink);
+    const { cards } = await made;
     const { width, height, frames } = cards.pages;
     const lines = frames[0]!.items.filter((item) => item.kind === 'line');
     const upright = [...new Set(lines.filter((l) => l.x1 === l.x2).map((l) => l.x1))].sort((a, b) => a - b);

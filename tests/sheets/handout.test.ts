@@ -1,7 +1,4 @@
 /** The sample lessons as handouts: laid out, written, read back by the second checker. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { readPdf } from '../../src/audit/pdf-text.ts';
@@ -16,9 +13,7 @@ import { isSolvedAddress } from '../../src/steps/pair/address.ts';
 import { casesOf, FAMILIES } from '../../src/steps/pair/cases.ts';
 import { SLOTS } from '../../src/steps/pair/slots.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
-
-const LESSONS = join(dirname(fileURLToPath(import.meta.url)), '../../lessons');
-const samples = readdirSync(LESSONS).filter((name) => name.endsWith('.yaml'));
+import { provedSample, SAMPLES } from '../samples.ts';
 
 const proved = (name: string, bytes: Uint8Array): ProvedLesson => {
   const { proved: lesson, problems } = loadLesson(name, bytes);
@@ -28,42 +23,34 @@ const proved = (name: string, bytes: Uint8Array): ProvedLesson => {
 const COLOUR_A4 = { paper: 'a4', ink: 'colour' } as const;
 /** The handout alone, where nothing is said of other sheets. */
 const HANDOUT_A4 = { ...COLOUR_A4, only: [''] } as const;
-const sample = (name: string): ProvedLesson => proved(name, readFileSync(join(LESSONS, name)));
 
-describe.each(samples)('the handout of %s', (name) => {
-  const lesson = sample(name);
-
+describe.each(SAMPLES)('the handout of %s', (name) => {
   it.each([
-    ['a4', 'colour'],
-    ['letter', 'mono'],
-    ['a5', 'colour'],
-  ] as const)('on %s in %s: every claim proved again, and found on its page', async (paper, ink) => {
-    const { sheets, problems } = printLesson(lesson, { paper, ink });
-    const { pages } = sheets[0]!;
-    expect(problems).toEqual([]);
-    const file = claimsFile([sheets[0]!], 'a', name);
-    expect(file.claims.map((c) => c.id)).toEqual(lesson.claims.map((c) => c.id));
-    const audit = await auditBuild(JSON.parse(JSON.stringify(file)), new Map([['a.pdf', await writePdf(pages)]]));
-    expect(audit).toEqual({ claims: lesson.claims.length, faults: [] });
-  });
-
-  it.each([
+    ['a class', {}, 'a4', 'colour'],
+    ['a class', {}, 'letter', 'mono'],
+    ['a class', {}, 'a5', 'colour'],
     ['another cross colour', { cross: 'green' }, 'letter', 'colour'],
     ['a third cross colour, small letters', { cross: 'orange', wide: 'r' }, 'a4', 'mono'],
     ['the left hand', { hand: 'left' }, 'a4', 'colour'],
     ['the left hand and another cross', { hand: 'left', cross: 'yellow', front: 'red' }, 'letter', 'mono'],
-  ] as const)('for %s: every claim proved again, and found on its page', async (_, variation, paper, ink) => {
-    const { proved: varied, problems } = loadLesson(name, readFileSync(join(LESSONS, name)), variation);
-    expect(problems).toEqual([]);
-    const { sheets, problems: faults } = printLesson(varied!, { paper, ink });
-    const { pages } = sheets[0]!;
-    expect(faults).toEqual([]);
-    const file = JSON.parse(JSON.stringify(claimsFile([sheets[0]!], 'a', name)));
-    const audit = await auditBuild(file, new Map([['a.pdf', await writePdf(pages)]]));
-    expect(audit).toEqual({ claims: lesson.claims.length, faults: [] });
-  });
+  ] as const)(
+    'for %s %o on %s in %s: every claim proved again, and found on its page',
+    async (_, variation, paper, ink) => {
+      const lesson = provedSample(name, variation);
+      const { sheets, problems } = printLesson(lesson, { paper, ink, only: [''] });
+      expect(problems).toEqual([]);
+      const file = claimsFile(sheets, 'a', name);
+      expect(file.claims.map((c) => c.id)).toEqual(provedSample(name).claims.map((c) => c.id));
+      const pdfs = new Map([['a.pdf', await writePdf(sheets[0]!.pages)]]);
+      expect(await auditBuild(JSON.parse(JSON.stringify(file)), pdfs)).toEqual({
+        claims: lesson.claims.length,
+        faults: [],
+      });
+    },
+  );
 
   it('describes every picture, the hold and the legend too', async () => {
+    const lesson = provedSample(name);
     const { sheets } = printLesson(lesson, HANDOUT_A4);
     const { pages } = sheets[0]!;
     const { figures, title, language } = await readPdf(await writePdf(pages));
@@ -74,8 +61,24 @@ describe.each(samples)('the handout of %s', (name) => {
   });
 });
 
+describe('all sheets of a sample', () => {
+  it.each(SAMPLES.flatMap((name) => (['a4', 'letter', 'a5'] as const).map((paper) => [name, paper] as const)))(
+    'of %s fit on %s, in every way that its class may hold a cube',
+    (name, paper) => {
+      const [variation, ink] = (
+        {
+          a4: [{ cross: 'orange', wide: 'r' }, 'mono'],
+          letter: [{ hand: 'left', cross: 'green' }, 'mono'],
+          a5: [{}, 'colour'],
+        } as const
+      )[paper];
+      expect(printLesson(provedSample(name, variation), { paper, ink }).problems).toEqual([]);
+    },
+  );
+});
+
 describe('one sheet alone', () => {
-  const lesson = sample('edge-away.yaml');
+  const lesson = provedSample('edge-away');
   const all = printLesson(lesson, COLOUR_A4);
 
   it.each(all.sheets.map(({ suffix }) => suffix))('"%s" is the sheet that is printed with all others', (suffix) => {
@@ -96,7 +99,7 @@ describe('one sheet alone', () => {
 
 describe('a handout', () => {
   const text = async (source: string): Promise<string> => {
-    const { sheets, problems } = printLesson(proved('a.yaml', bytesOf(source)), COLOUR_A4);
+    const { sheets, problems } = printLesson(proved('a.yaml', bytesOf(source)), HANDOUT_A4);
     const { pages } = sheets[0]!;
     expect(problems).toEqual([]);
     const read = await readPdf(await writePdf(pages));

@@ -1,12 +1,7 @@
-/** Samples, and what a printed sheet says. */
-import { readFileSync } from 'node:fs';
+/** What a printed sheet says. */
 import { readPdf } from '../../src/audit/pdf-text.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import type { PrintedSheet } from '../../src/sheets/printed.ts';
-
-/** The file of a sample lesson. */
-export const sample = (name: string): Uint8Array =>
-  readFileSync(new URL(`../../lessons/${name}.yaml`, import.meta.url));
 
 /** All text of a sheet as its PDF has it, in one line. */
 export async function textOf({ pages }: PrintedSheet): Promise<string> {

@@ -13,7 +13,8 @@ import { FEATURE_NAMES, FEATURES } from '../../src/steps/pair/features.ts';
 import { pairWords } from '../../src/steps/pair/words.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
-import { sample, textOf } from './printed-text.ts';
+import { provedSample, sampleText } from '../samples.ts';
+import { textOf } from './printed-text.ts';
 
 const english = wordsIn('en');
 
@@ -26,6 +27,13 @@ function printed(bytes: Uint8Array, paper: Paper, ink: Ink, variation: Variation
   const { sheets, problems } = printLesson(proved!, { paper, ink });
   expect(problems).toEqual([]);
   return [...sheets];
+}
+
+/** The chart alone. */
+function chartOfSample(name: string, paper: Paper, ink: Ink, variation: Variation): PrintedSheet {
+  const { sheets, problems } = printLesson(provedSample(name, variation), { paper, ink, only: ['-rules'] });
+  expect(problems).toEqual([]);
+  return sheets[0]!;
 }
 
 const chartOf = (sheets: readonly PrintedSheet[]): PrintedSheet => sheets.find(({ suffix }) => suffix === '-rules')!;
@@ -49,10 +57,10 @@ describe.each(WITH_RULES)('the chart of %s', (name) => {
     ['letter', 'mono', { cross: 'orange' }],
     ['a5', 'colour', { hand: 'left', cross: 'yellow', front: 'red' }],
   ] as const)('on %s in %s %o: every claim proved again, and found on its page', async (paper, ink, variation) => {
-    const chart = chartOf(printed(sample(name), paper, ink, variation));
+    const chart = chartOfSample(name, paper, ink, variation);
     const claims = await audited(chart);
     const rules = claims.filter(({ kind }) => kind === 'rule');
-    const count = new TextDecoder().decode(sample(name)).match(/^ +most:/gm)!.length;
+    const count = sampleText(name).match(/^ +most:/gm)!.length;
     expect(rules.map(({ id }) => id)).toEqual(Array.from({ length: count }, (_, i) => `rule.${i + 1}`));
     expect(claims.filter(({ kind }) => kind === 'solution')).toHaveLength(count);
     for (const frame of chart.pages.frames) {

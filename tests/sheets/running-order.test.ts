@@ -4,26 +4,29 @@ import { auditBuild } from '../../src/audit/audit-build.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { drillWithBreak, shareOut } from '../../src/lesson/plan-minutes.ts';
-import type { Variation } from '../../src/lesson/vary.ts';
+import type { ProvedLesson } from '../../src/lesson/prove.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
 import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
 import { overlaps, strays } from '../layout/sample.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 import { randomFrom } from '../random.ts';
-import { sample, textOf } from './printed-text.ts';
+import { provedSample, sampleText } from '../samples.ts';
+import { textOf } from './printed-text.ts';
 
 const PLANNED = ['edge-away', 'corner-away', 'one-at-home', 'both-away'] as const;
 type Paper = 'a4' | 'letter' | 'a5';
 
-const planned = (minutes: number): Uint8Array =>
-  bytesOf(SMALL_LESSON.replace('family:', `plan: { minutes: ${minutes} }\nfamily:`));
-
-function planOf(bytes: Uint8Array, paper: Paper = 'a4', ink: 'colour' | 'mono' = 'colour', variation: Variation = {}) {
-  const { proved, problems: found } = loadLesson('a.yaml', bytes, variation);
-  expect(found).toEqual([]);
-  const { sheets, problems } = printLesson(proved!, { paper, ink });
+const planned = (minutes: number): ProvedLesson => {
+  const text = SMALL_LESSON.replace('family:', `plan: { minutes: ${minutes} }\nfamily:`);
+  const { proved, problems } = loadLesson('a.yaml', bytesOf(text));
   expect(problems).toEqual([]);
-  return sheets.find(({ suffix }) => suffix === '-plan')!;
+  return proved!;
+};
+
+function planOf(proved: ProvedLesson, paper: Paper = 'a4', ink: 'colour' | 'mono' = 'colour') {
+  const { sheets, problems } = printLesson(proved, { paper, ink, only: ['-plan'] });
+  expect(problems).toEqual([]);
+  return sheets[0]!;
 }
 
 async function audit(sheet: PrintedSheet) {
@@ -51,7 +54,7 @@ describe.each(PLANNED)('the running order of %s', (name) => {
     ['letter', 'mono', { hand: 'left', cross: 'orange' }],
     ['a5', 'colour', { cross: 'green' }],
   ] as const)('on %s in %s %o: every claim proved again, and found on its page', async (paper, ink, variation) => {
-    const sheet = planOf(sample(name), paper, ink, variation);
+    const sheet = planOf(provedSample(name, variation), paper, ink);
     const claims = await audit(sheet);
     expect(claims.filter(({ kind }) => kind === 'rule').length).toBeGreaterThan(1);
     expect(claims.every(({ id }) => id.startsWith('plan:'))).toBe(true);
@@ -62,8 +65,8 @@ describe.each(PLANNED)('the running order of %s', (name) => {
   });
 
   it('fills the minutes of the plan, one step after the other', async () => {
-    const { minutes, starts } = await timesOf(planOf(sample(name)));
-    const total = Number(/minutes: (\d+)/.exec(sample(name).toString())![1]);
+    const { minutes, starts } = await timesOf(planOf(provedSample(name)));
+    const total = Number(/minutes: (\d+)/.exec(sampleText(name))![1]);
     let at = 0;
     for (const [i, length] of minutes.entries()) {
       expect(starts[i]).toBe(at);
@@ -75,7 +78,7 @@ describe.each(PLANNED)('the running order of %s', (name) => {
 
 describe('a running order', () => {
   it('says what to show, what to ask, and what slips', async () => {
-    const said = await textOf(planOf(sample('edge-away')));
+    const said = await textOf(planOf(provedSample('edge-away')));
     expect(said).toContain('Running order for the coach, 60 minutes.');
     expect(said).toContain('Wanted: unlike. Then: split.');
     expect(said).toMatch(
