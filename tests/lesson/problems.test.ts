@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { PROBLEM_KINDS } from '../../src/lesson/problem.ts';
@@ -10,31 +11,31 @@ const problemsOf = (text: string) => {
   return problems.map((p) => placeProblem(p, source));
 };
 
-/** Told by other rooms: the commands (no such file), practice papers and the layout of pages; tested there. */
-const TOLD_ELSEWHERE = [
-  'file-unreadable',
-  'print-word-too-wide',
-  'print-glyph-missing',
-  'print-too-wide',
-  'print-too-tall',
-  'variation-impossible',
-  'solution-longer',
-  'course-lesson-missing',
-  'course-lesson-twice',
-  'course-dates',
-  'solution-harder',
-  'colour-in-words',
-  'practice-too-few',
-  'practice-words',
-  'practice-uneven',
-  'practice-shown',
-  'practice-missing',
-  'roster-unreadable',
-  'roster-column',
-  'roster-value',
-  'roster-twice',
-  'roster-hold',
-];
+/** Told by other rooms, each with the suite that provokes it. */
+const TOLD_ELSEWHERE = {
+  'file-unreadable': 'cli/commands',
+  'course-lesson-missing': 'cli/course',
+  'course-lesson-twice': 'cli/course',
+  'course-dates': 'cli/course',
+  'solution-longer': 'lesson/better',
+  'solution-harder': 'lesson/better',
+  'variation-impossible': 'lesson/vary',
+  'colour-in-words': 'lesson/vary',
+  'practice-too-few': 'practice/papers',
+  'practice-words': 'practice/papers',
+  'practice-shown': 'practice/papers',
+  'practice-uneven': 'practice/papers',
+  'practice-missing': 'cli/roster',
+  'roster-unreadable': 'practice/roster',
+  'roster-column': 'practice/roster',
+  'roster-value': 'practice/roster',
+  'roster-twice': 'practice/roster',
+  'roster-hold': 'cli/roster',
+  'print-word-too-wide': 'sheets/handout',
+  'print-glyph-missing': 'sheets/handout',
+  'print-too-wide': 'sheets/faults',
+  'print-too-tall': 'sheets/faults',
+} as const;
 
 /** Told, and no reason not to print. */
 const WARNINGS: readonly { name: string; code: string; text: string; line: number; column: number }[] = [
@@ -120,10 +121,18 @@ describe('problems of a lesson', () => {
   it('has a test for every code', () => {
     const tested = new Set<string>([
       ...[...FAULTS, ...WARNINGS].map((f) => f.code),
-      ...TOLD_ELSEWHERE,
+      ...Object.keys(TOLD_ELSEWHERE),
       'file-not-utf8',
     ]);
     expect(Object.keys(PROBLEM_KINDS).filter((code) => !tested.has(code))).toEqual([]);
+  });
+
+  it.each(Object.entries(TOLD_ELSEWHERE))('%s is provoked in %s.test.ts', (code, suite) => {
+    const text = readFileSync(new URL(`../${suite}.test.ts`, import.meta.url), 'utf8');
+    // As what a row expects, not as what it leaves out.
+    const lines = text.split('\n').filter((line) => line.includes(code) && !line.includes('!=='));
+    expect(lines.join('\n')).toMatch(new RegExp(`'${code}'|\\[${code}\\\\?\\]`));
+    expect([...FAULTS, ...WARNINGS].map((f) => f.code)).not.toContain(code);
   });
 
   it('proves nothing that has a fault', () => {

@@ -271,6 +271,21 @@ describe('a paper', () => {
     expect(papers).toHaveLength(1);
   });
 
+  it('tells of papers that are not as hard as the others, for want of others', () => {
+    const lesson = SMALL_LESSON.replace('family:', 'practice:\n  items: { solve: 2 }\nfamily:');
+    const { papers, problems } = papersOf(load(lesson), aClass(5));
+    const off = papers.filter(({ difficulty, target }) => Math.abs(difficulty - target) > (MOST_OFF * target) / 100);
+    expect([papers.length, off.length]).toEqual([5, 2]);
+    expect(problems).toEqual(
+      off.map(({ code, difficulty, target }) =>
+        expect.objectContaining({
+          code: 'practice-uneven',
+          message: `paper ${code} comes to ${difficulty} points of difficulty where ${target} are wanted`,
+        }),
+      ),
+    );
+  });
+
   it('says that it is "only" that leaves too few', () => {
     const one = load(withPractice(sampleText('edge-away'), { items: { solve: 4 }, only: { turns: 2 } }));
     const [problem] = papersOf(one, aClass(1)).problems;

@@ -121,8 +121,9 @@ describe('phases', () => {
         }
       }
     }
-    for (const deed of deeds) expect(DEEDS).toContain(deed);
-    expect(deeds.size).toBeGreaterThan(5);
+    // A shortest solution does every thing that brings a pair nearer, and none that prepares nothing or takes back.
+    const idle = ['turn-cube', 'turn-top', 'both-in', 'regroup', 'shift'];
+    expect(DEEDS.filter((deed) => !deeds.has(deed))).toEqual(idle);
   });
 
   it('are of no use where the base is not whole at the end: that is an error of ours', () => {
