@@ -6,7 +6,7 @@ import type { Cube } from './cube.ts';
 import { FACES } from './faces.ts';
 import type { Goal } from './goal.ts';
 import { solvedWith } from './solved-with.ts';
-import { TURNS, type Turn } from './turns.ts';
+import { isTurnOfTop, TURNS, type Turn } from './turns.ts';
 
 export type ChangeKind = 'quarters' | 'swapped' | 'top' | 'dropped' | 'added' | 'letter' | 'other';
 
@@ -66,7 +66,7 @@ function additionsAt(turns: readonly Turn[], at: number, addable: readonly Turn[
   const fitting = addable.filter((now) => !beside.some((t) => t?.letter === now.letter && t.kind === now.kind));
   return fitting.map((now): Edit => {
     const atAnEnd = at === 0 || at === turns.length;
-    const kind = now.kind === 'face' && now.letter === 'U' && atAnEnd ? 'top' : 'added';
+    const kind = isTurnOfTop(now) && atAnEnd ? 'top' : 'added';
     return { kind, at, cut: 0, put: [now], was: undefined, now };
   });
 }

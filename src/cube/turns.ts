@@ -68,6 +68,14 @@ export function mirror(turns: readonly Turn[]): Turn[] {
 
 export const isTurnOfTop = (turn: Turn | undefined): boolean => turn?.kind === 'face' && turn.letter === 'U';
 
+/** With quarter turns of U before them, as one turn with one of U that they begin with. */
+export function afterTop(quarters: number, turns: readonly Turn[]): Turn[] {
+  const [first, ...rest] = turns;
+  const begins = isTurnOfTop(first);
+  const all = (quarters + (begins ? first!.quarters : 0)) % 4;
+  return [...(all === 0 ? [] : [turnOf('face', 'U', all as Quarters)]), ...(begins ? rest : turns)];
+}
+
 /** Outer block turns: see Turn.length. */
 export const lengthOf = (turns: readonly Turn[]): number => turns.reduce((n, t) => n + t.length, 0);
 

@@ -175,7 +175,7 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
   if (lesson.families.length === 0) {
     if (!isWhole) return { proved: undefined, problems: [] };
     const message = 'rules speak of families of cases, and the lesson names none';
-    const hint = 'add family: top-away, or whichever they are for';
+    const hint = `add family: ${lesson.step.lesson.about.family[1]}, or whichever they are for`;
     return {
       proved: undefined,
       problems: [{ code: 'rule-without-family', span: lesson.rules[0]!.span, message, hint }],

@@ -1,5 +1,6 @@
 /** What was found of a lesson's rules, as figures for the coach. */
 
+import type { Sighting } from '../rules/world.ts';
 import type { RuleFigures } from '../words/plan-words.ts';
 import type { ProvedRules } from './prove-rules.ts';
 
@@ -9,8 +10,7 @@ export interface RulesReport {
   readonly mean: number | undefined;
   readonly worst: number | undefined;
   readonly sightings: number;
-  /** `UFR:R UB:U, own slot FL`. */
-  readonly uncovered: readonly { readonly address: string; readonly seen: string }[];
+  readonly uncovered: readonly Sighting[];
 }
 
 export const rulesReport = ({ table, rules }: ProvedRules): RulesReport => ({
@@ -25,5 +25,5 @@ export const rulesReport = ({ table, rules }: ProvedRules): RulesReport => ({
   mean: table.cost?.mean,
   worst: table.cost?.worst,
   sightings: table.sightings.length,
-  uncovered: table.uncovered.map(({ address, side }) => ({ address, seen: side })),
+  uncovered: table.uncovered,
 });

@@ -129,15 +129,15 @@ const ruleSchemaOf = (rules: RulePart, see: ReturnType<typeof seeSchemaOf>) =>
     see: about(
       see,
       'When the rule applies, and no earlier one does. Without it: whenever no earlier one does.',
-      rules.seeExample,
+      rules.seeExamples.rule,
     ).optional(),
     turn: about(
       z.enum(['cube']),
-      'cube: turn the whole cube a quarter, and look at the rules again. In place of lifting.',
+      `cube: turn the whole cube a quarter, and look at the rules again. ${rules.about.turn}`,
     ).optional(),
     // Read by the step, so that they have no type here.
     ...(rules.fields as Record<never, z.ZodType>),
-    most: about(z.int().min(1).max(30), 'The pair is solved within so many turns, first to last.', 8),
+    most: about(z.int().min(1).max(30), rules.about.most, 8),
     say: about(text(), 'What to say about it, in your words.').optional(),
   });
 
@@ -330,7 +330,7 @@ function makeFormat(step: Step): Format {
   const rule = rules && see && ruleSchemaOf(rules, see);
   const only = practiceSchema.shape.only.unwrap();
   const { items } = practiceSchema.shape;
-  const seen = see ? { see: about(see, only.shape.see.unwrap().description!, rules.seeExample).optional() } : {};
+  const seen = see ? { see: about(see, only.shape.see.unwrap().description!, rules.seeExamples.only).optional() } : {};
   const questions = step.practice.questions.map(({ name, about: asks }) => [name, about(count(), asks, 4).optional()]);
   const practice = practiceSchema.extend({
     items: z

@@ -1,19 +1,11 @@
 /** Solutions for one side of a case, as they are for another: the same turns seen from there. */
 
 import { fromTheSide } from '../cube/sides.ts';
-import { type Quarters, type Turn, turnOf } from '../cube/turns.ts';
+import { afterTop, type Turn } from '../cube/turns.ts';
 import { stepOf } from '../steps/steps.ts';
 import type { Subject } from '../steps/subject.ts';
 
 export const ROUND = [0, 1, 2, 3] as const;
-
-/** `turns` with that many quarter turns of U before, as one turn with a turn of U that they begin with. */
-function afterU(turns: readonly Turn[], quarters: number): Turn[] {
-  const [first, ...rest] = turns;
-  const begins = first?.kind === 'face' && first.letter === 'U';
-  const all = (quarters + (begins ? first.quarters : 0)) % 4;
-  return [...(all === 0 ? [] : [turnOf('face', 'U', all as Quarters)]), ...(begins ? rest : turns)];
-}
 
 /** Quarter turns about U that bring one side to another; undefined if none do. */
 const roundTo = (from: Subject, side: string): number | undefined =>
@@ -25,7 +17,7 @@ export function carried(turns: readonly Turn[], from: Subject, to: Subject): Tur
   const round = roundTo(from, to.side) ?? 0;
   // upToTop goes on by one turn of U at a time, from the subject it is given.
   const quarters = step.upToTop(step.turned(from, round)).findIndex(({ address }) => address === to.address);
-  return afterU(fromTheSide(turns, round), (4 - quarters) % 4);
+  return afterTop((4 - quarters) % 4, fromTheSide(turns, round));
 }
 
 /**

@@ -37,7 +37,7 @@ export function textSpans(
 }
 
 /** What the step says of features and advice; texts of rules are those of a step that has rules. */
-const ownWords = ({ lesson, making }: RuleTexts): RuleWordsOfStep =>
+export const ownWords = ({ lesson, making }: RuleTexts): RuleWordsOfStep =>
   lesson.step.rules!.words(making.words, lesson.families);
 
 export const wordsOf = ({ feature }: Pick<Condition, 'feature'>, texts: RuleTexts): FeatureWords =>

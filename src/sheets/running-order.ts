@@ -27,6 +27,7 @@ import { labelled, type StepBlocks, stepBlock } from './plan-step.ts';
 import {
   adviceSpans,
   branchText,
+  ownWords,
   questionText,
   type RuleTexts,
   statementText,
@@ -104,7 +105,7 @@ function partStep({ part, shown }: PlanContent & { does: 'part' }, texts: RuleTe
     body: [
       ...(isHeldOtherwise ? [labelled(handout.hold, handout.holdWords(colours.D, hold.front), texts)] : []),
       ...demonstrated(shown, making),
-      labelled(plan.ask, plan.steps.partAsk, texts),
+      labelled(plan.ask, lesson.step.sheets.plan(making.words).ask, texts),
       ...noteBlocks(watch, making),
     ],
   };
@@ -144,7 +145,10 @@ function drillStep(items: readonly DrillItem[], all: number, texts: RuleTexts): 
   const cells = items.map(({ rule, isException, shown }) =>
     smallCase(shown, texts.making, { above: [note(strong(plan.drillItem(rule.said.number, isException)))] }),
   );
-  return { title: drill.title, body: [note(...textSpans(drill.text(items.length, all), texts)), sideBySide(cells)] };
+  return {
+    title: drill.title,
+    body: [note(...textSpans(drill.text(items.length, all, ownWords(texts).points), texts)), sideBySide(cells)],
+  };
 }
 
 function stepBlocks(step: PlanStep, texts: RuleTexts): StepBlocks {
@@ -161,7 +165,7 @@ function stepBlocks(step: PlanStep, texts: RuleTexts): StepBlocks {
     case 'drill':
       return drillStep(step.items, step.all, texts);
     case 'open':
-      return said(open.title, open.text);
+      return said(open, texts.lesson.step.sheets.plan(texts.making.words).open);
     case 'break':
       return { ...said(pause.title, pause.text), bare: true };
     case 'drill again':
@@ -179,7 +183,8 @@ const reportId = (id: string): string => `plan:${id}`;
 function reportBlocks(rules: ProvedRules, texts: RuleTexts): Block[] {
   const { report } = texts.making.words.plan;
   const { rules: figures, sightings, mean, worst, uncovered } = rulesReport(rules);
-  const named = uncovered.slice(0, MOST_UNCOVERED).map(({ address, seen }) => report.address(address, seen));
+  const own = ownWords(texts);
+  const named = uncovered.slice(0, MOST_UNCOVERED).map(own.seen);
   const header = report.columns.map((text) => line('label', ...textSpans(text, texts)));
   const rows = figures.flatMap((one, i) => {
     const claims = [reportId(rules.rules[i]!.claim.id)];
@@ -194,7 +199,7 @@ function reportBlocks(rules: ProvedRules, texts: RuleTexts): Block[] {
         { kind: 'grid', columns: report.columns.length, gap: mm(3), rowGap: 0, cells: [...header, ...rows] },
         note(...textSpans(report.table(sightings, mean, worst), texts)),
         note(...textSpans(report.uncovered(uncovered.length, named), texts)),
-        line('label', ...textSpans(report.means, texts)),
+        line('label', ...textSpans(report.means(own.sighting), texts)),
       ),
       line: 'above',
     },

@@ -30,6 +30,12 @@ export interface RuleWordsOfStep {
   readonly how: (advice: Advice) => string | undefined;
   /** What stands after it, in a word or two. */
   readonly after: (advice: Advice) => string;
+  /** What a set of examples has every one of: `every foreign slot`. */
+  readonly points: string;
+  /** What a sighting is, before from where it is seen. */
+  readonly sighting: string;
+  /** One of them, for the coach: `UFR:R UB:U with its own slot seen at FL`. */
+  readonly seen: (sighting: Sighting) => string;
 }
 
 export interface RulePart extends RuleWorld {
@@ -42,8 +48,10 @@ export interface RulePart extends RuleWorld {
 
   /** Keys of a rule that say what to do; read by `read` once they fit. */
   readonly fields: z.ZodRawShape;
-  /** What may stand after `see`, as an example. */
-  readonly seeExample: Readonly<Record<string, string>>;
+  /** What editors say of `turn`, in place of what it stands, and of `most`. */
+  readonly about: Readonly<Record<'turn' | 'most', string>>;
+  /** What may stand after `see`, in a rule and for the cases to be practised. */
+  readonly seeExamples: Readonly<Record<'rule' | 'only', Readonly<Record<string, string>>>>;
   /** Undefined, and told, if it is no advice. */
   readonly read: (fields: OwnFields, most: number, reading: AdviceReading) => Advice | undefined;
   /** Fields of a rule's claim that say what to do: nothing of this step where the cube is turned. */

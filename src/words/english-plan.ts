@@ -22,16 +22,11 @@ export const plan: PlanWords = {
   slip: 'Slip to expect',
   answer: (answer, then) => `Wanted: ${answer}. Then: ${then}.`,
   steps: {
-    open: {
-      title: 'Open',
-      text: 'Everyone holds the cube alike. Show the pair, its own slot and where the pieces are stuck. Say what today is for.',
-    },
+    open: 'Open',
     rule: (number) => `Rule ${number}`,
     alone: (statement) => `${statement}.`,
     earlier: 'What no earlier rule takes.',
     part: 'Show',
-    partAsk:
-      'Where are the two pieces, where does {cross} face, and which face would you turn first? Hands off until someone says why.',
     turned: {
       title: 'Turn the cube, look again',
       text: 'The same set-up. Then turn the whole cube by {turns} and ask anew.',
@@ -40,10 +35,10 @@ export const plan: PlanWords = {
     turnedPair: (before, after) => `Rule ${before}; from there it is rule ${after}.`,
     drill: {
       title: 'Drill',
-      text: (shown, all) =>
+      text: (shown, all, points) =>
         `In pairs: one sets up, the other says the rule before the first turn. ${
           shown === all ? `These ${all} set-ups have` : `These are ${shown} of ${all} set-ups that between them have`
-        } every rule, every exception, every foreign slot, the pair in every slot, and both hands; no fewer do.`,
+        } every rule, every exception, ${points}, and both hands; no fewer do.`,
       again: 'On with the drill. Change over: who set up now solves.',
     },
     plainDrill: 'In pairs: one sets up from the handout, the other says what is seen before the first turn.',
@@ -80,9 +75,8 @@ export const plan: PlanWords = {
       count === 0
         ? 'A rule speaks of every sighting.'
         : `No rule speaks of ${count} sightings: ${named.join('; ')}${count > named.length ? ' and so on' : ''}.`,
-    address: (address, seen) => `${address} with its own slot seen at ${seen}`,
-    means:
-      'A sighting is a place of the two pieces as seen from one of four sides. Where advice works as often elsewhere, its conditions tell students little.',
+    means: (sighting) =>
+      `A sighting is ${sighting} as seen from one of four sides. Where advice works as often elsewhere, its conditions tell students little.`,
   },
   foot: (title, edition) => `${title} · for the coach · every turn proved · edition ${edition}`,
   proved: (edition) => `for the coach · edition ${edition}`,

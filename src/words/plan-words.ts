@@ -25,18 +25,18 @@ export interface PlanWords {
   /** The answer wanted, and what stands after the rule's turns. */
   readonly answer: (answer: string, then: string) => string;
   readonly steps: {
-    readonly open: { readonly title: string; readonly text: string };
+    readonly open: string;
     readonly rule: (number: number) => string;
     readonly alone: (statement: string) => string;
     readonly earlier: string;
     readonly part: string;
-    readonly partAsk: string;
     readonly turned: { readonly title: string; readonly text: string; readonly ask: string };
     /** The same set-up before and after a turn of the cube. */
     readonly turnedPair: (before: number, after: number) => string;
     readonly drill: {
       readonly title: string;
-      readonly text: (shown: number, all: number) => string;
+      /** `points`: what the step has its examples show: `every foreign slot`. */
+      readonly text: (shown: number, all: number, points: string) => string;
       readonly again: string;
     };
     readonly plainDrill: string;
@@ -56,8 +56,8 @@ export interface PlanWords {
     readonly cells: (figures: RuleFigures) => readonly string[];
     readonly table: (sightings: number, mean: number | undefined, worst: number | undefined) => string;
     readonly uncovered: (count: number, named: readonly string[]) => string;
-    readonly address: (address: string, seen: string) => string;
-    readonly means: string;
+    /** `sighting`: what that is, before from where it is seen. */
+    readonly means: (sighting: string) => string;
   };
   readonly foot: (title: string, edition: string) => string;
   readonly proved: (edition: string) => string;

@@ -15,7 +15,7 @@ import { afterTurns, type Cube, isOnTop, type Piece, pieceOf, placeOf } from '..
 import { FACES, type Face } from '../../cube/faces.ts';
 import { areHome } from '../../cube/goal.ts';
 import { everySide, faceFromTheSide, fromTheSide, SIDES } from '../../cube/sides.ts';
-import { lengthOf, type Quarters, type Turn, turnOf } from '../../cube/turns.ts';
+import { afterTop, isTurnOfTop, lengthOf, type Quarters, type Turn, turnOf } from '../../cube/turns.ts';
 import type { Advice, Followed } from '../../rules/world.ts';
 import { type Address, addressKey, addressOf, goalAt, writeAddress } from './address.ts';
 import { caseOf, type Family, familyOf } from './cases.ts';
@@ -64,14 +64,6 @@ const turn = (face: Face, quarters: Quarters): Turn => turnOf('face', face, quar
 const back = (quarters: Quarters): Quarters => (4 - quarters) as Quarters;
 /** None, or a turn of U. */
 const TURNS_ON_TOP: readonly (readonly Turn[])[] = [[], ...AMOUNTS.map((quarters) => [turn('U', quarters)])];
-
-/** Turns of U first; one that the rest begins with is the same turn. */
-function withTopFirst(onTop: readonly Turn[], turns: readonly Turn[]): Turn[] {
-  const [first, ...rest] = turns;
-  if (!onTop[0] || first?.letter !== 'U') return [...onTop, ...turns];
-  const quarters = (onTop[0].quarters + first.quarters) % 4;
-  return quarters === 0 ? rest : [turn('U', quarters as Quarters), ...rest];
-}
 
 const slotOf = (cube: Cube, piece: Piece): Slot | undefined => slotOfPlace(placeOf(cube, piece));
 
@@ -169,7 +161,7 @@ function comeUp(start: Cube, turns: readonly Turn[], lists: readonly (readonly P
 
 /** A turn of U at the end leaves joined joined: what follows begins with another, or with none. */
 const withoutTopLast = (turns: readonly Turn[]): readonly Turn[] =>
-  turns.at(-1)?.letter === 'U' ? turns.slice(0, -1) : turns;
+  isTurnOfTop(turns.at(-1)) ? turns.slice(0, -1) : turns;
 
 /** From those sides from which the turns touch only faces of the stuck piece's slot. */
 function sidesOf(address: Address, by: readonly Turn[], piece: LiftedPiece | undefined): Side[] {
@@ -182,7 +174,7 @@ function sidesOf(address: Address, by: readonly Turn[], piece: LiftedPiece | und
     const isAtStuck = slots.length === 0 || slots.some((slot) => touched.every((face) => slot?.includes(face)));
     if (!isAtStuck || touched[0] === undefined) return [];
     return TURNS_ON_TOP.flatMap((onTop): Side[] => {
-      const all = withTopFirst(onTop, some);
+      const all = afterTop(onTop[0]?.quarters ?? 0, some);
       if (lists.length > 0 && !comeUp(start, all, lists)) return [];
       const turns = withoutTopLast(all);
       const cube = afterTurns(start, turns);
@@ -218,7 +210,9 @@ function waysOn(address: Address, goal: PairGoal, aim: Aim): readonly (readonly 
       return isSplit(address) ? insertsOf(address) : [];
     case 'insert': {
       const cube = cubeWithPair(address, OWN);
-      return TURNS_ON_TOP.flatMap((onTop) => everySide(aim.turns).map((turns) => withTopFirst(onTop, turns)))
+      return TURNS_ON_TOP.flatMap((onTop) =>
+        everySide(aim.turns).map((turns) => afterTop(onTop[0]?.quarters ?? 0, turns)),
+      )
         .filter((turns) => areHome(afterTurns(cube, turns), goal.pieces))
         .sort((a, b) => a.length - b.length);
     }

@@ -203,4 +203,7 @@ export const rules = {
     case: 'this case',
     insert: 'ready to insert',
   },
+  points: 'every foreign slot, the pair in every slot',
+  sighting: 'a place of the two pieces',
+  seen: (address: string, slot: string): string => `${address} with its own slot seen at ${slot}`,
 };

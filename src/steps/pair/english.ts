@@ -1,5 +1,6 @@
 /** English of a pair: what is printed only where a lesson is about pairs. */
 import type { PracticeWordsOfStep } from '../practice-part.ts';
+import type { PlanWordsOfStep } from '../sheet-part.ts';
 import { marking } from './english-marking.ts';
 import { rules } from './english-rules.ts';
 
@@ -36,4 +37,9 @@ const practice: PracticeWordsOfStep = {
     'set-up; with other turns the top, and slots that were open, may look otherwise.',
 };
 
-export const english = { marking, practice, rules };
+const plan: PlanWordsOfStep = {
+  open: 'Everyone holds the cube alike. Show the pair, its own slot and where the pieces are stuck. Say what today is for.',
+  ask: 'Where are the two pieces, where does {cross} face, and which face would you turn first? Hands off until someone says why.',
+};
+
+export const english = { marking, plan, practice, rules };

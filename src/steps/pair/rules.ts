@@ -163,7 +163,11 @@ function wordsFor(words: Parameters<RulePart['words']>[0], families: readonly st
   const away = PIECES.filter((piece) => [...whereabouts(families, piece)].join() === 'away');
   /** Which piece comes up: the one that the rule names, or the one that is away in all families. */
   const lifted = ({ piece }: PairAdvice): Lifted => piece ?? (away.length === 1 ? away[0]! : 'piece');
+  const { points, sighting, seen } = rules;
   return {
+    points,
+    sighting,
+    seen: ({ address, side }) => seen(address, side),
     // Pieces that are in slots in all families have words of their own for some features.
     feature: (name) => {
       const named = PIECES.filter((piece) => name.includes(piece));
@@ -199,7 +203,11 @@ export const pairRules: RulePart = {
   },
   seenSaid: ({ side }) => `pair of slot ${side}`,
   fields,
-  seeExample: { 'cross colour': 'sideways', 'edge front and corner top': 'unlike' },
+  about: { turn: 'In place of lifting.', most: 'The pair is solved within so many turns, first to last.' },
+  seeExamples: {
+    rule: { 'cross colour': 'sideways', 'edge front and corner top': 'unlike' },
+    only: { edge: 'bad' },
+  },
   read,
   claim,
   written,

@@ -20,5 +20,6 @@ export const english = {
     start: 'Every set-up begins with a solved cube.',
     common: 'After every right answer the corner is home and the cross is whole.',
   },
+  plan: { open: 'Show the corner.', ask: 'Is the corner on top?' },
   marking: { slips: {}, noPlace: 'Write a place such as UFR:R.' },
 };

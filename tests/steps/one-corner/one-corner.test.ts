@@ -93,6 +93,16 @@ describe('a lesson about one corner', () => {
     expect(err).toMatch(/rules\.yaml:10:1.*a lesson has no key "rules"/s);
   });
 
+  it('has a running order in its own words', async () => {
+    put(folder, 'evening.yaml', LESSON.replace('choose:', 'plan: { minutes: 30 }\nchoose:'));
+    expect(await command(folder, ['build', 'evening.yaml', '--out', 'evening'])).toMatchObject({ code: 0 });
+    const { pages } = await readPdf(readFileSync(join(folder, 'evening/evening-plan.pdf')));
+    const words = pages.map(({ text }) => text).join(' ');
+    expect(words).toContain('Show the corner.');
+    expect(words).toContain('Is the corner on top?');
+    expect(words).not.toMatch(/\b(?:own slot|slots?|edges?|joined|split|pieces)\b/i);
+  });
+
   it('is printed: a handout, a paper and its key', async () => {
     expect(readdirSync(join(folder, 'out')).sort()).toEqual([
       'corner-key.pdf',

@@ -258,6 +258,7 @@ export const oneCorner: Step = {
   sheets: {
     signs: (words) => wordsOf(words).signs,
     remark: () => undefined,
+    plan: (words) => wordsOf(words).plan,
     openSaid: () => undefined,
   },
   find: {
