@@ -275,15 +275,22 @@ export function follow(sighting: PairSighting, advice: PairAdvice): Followed | u
 const turnsBehindOrBelow = (turns: readonly Turn[]): number =>
   turns.filter(({ letter }) => 'BD'.includes(letter)).length;
 
+const knownSteps = new Map<number, readonly (readonly Turn[])[]>();
+
 /** From an address on by one lift to joined or split and the insert, or by the insert alone. */
-const stepsFrom = (address: Address): (readonly Turn[])[] => [
-  ...insertsOf(address),
-  ...liftsFrom(address).flatMap(({ turns, address: ready }) =>
-    insertsOf(ready)
-      .filter((insert) => canFollow(turns, insert))
-      .map((insert) => [...turns, ...insert]),
-  ),
-];
+function stepsFrom(address: Address): readonly (readonly Turn[])[] {
+  const key = addressKey(address);
+  const steps = knownSteps.get(key) ?? [
+    ...insertsOf(address),
+    ...liftsFrom(address).flatMap(({ turns, address: ready }) =>
+      insertsOf(ready)
+        .filter((insert) => canFollow(turns, insert))
+        .map((insert) => [...turns, ...insert]),
+    ),
+  ];
+  knownSteps.set(key, steps);
+  return steps;
+}
 
 /**
  * The same for advice that only leads on: from there in steps that are taught, a lift and an insert, rather than by the

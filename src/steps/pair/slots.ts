@@ -29,8 +29,16 @@ export interface PairGoal extends Goal {
   readonly kept: readonly Slot[];
 }
 
+/** By slot and kept slots: there are few goals, and every sighting of every case asks for one. */
+const knownGoals = new Map<string, PairGoal>();
+
 /** The goal for a pair with these slots kept; the pair's own slot is never one of them. */
 export function goalOf(slot: Slot, kept: readonly Slot[]): PairGoal {
+  const key = `${slot} ${kept}`;
+  const known = knownGoals.get(key);
+  if (known) return known;
   const keptInOrder = SLOTS.filter((s) => s !== slot && kept.includes(s));
-  return { ...goalOfPieces([...CROSS, ...keptInOrder.flatMap(pairOf)], pairOf(slot)), slot, kept: keptInOrder };
+  const goal = { ...goalOfPieces([...CROSS, ...keptInOrder.flatMap(pairOf)], pairOf(slot)), slot, kept: keptInOrder };
+  knownGoals.set(key, goal);
+  return goal;
 }
