@@ -1,6 +1,6 @@
 /** What does not fit the lesson format (schema.ts), told with places and what would be right. */
 import { isAlias, isMap, isScalar, isSeq, type Scalar } from 'yaml';
-import type { z } from 'zod';
+import { z } from 'zod';
 import type { Step } from '../steps/step.ts';
 import { likelyWord, listed } from '../text/likely.ts';
 import type { Problem } from './problem.ts';
@@ -22,6 +22,12 @@ export interface Tables {
 }
 
 const keysOf = ({ shape }: z.ZodObject): readonly string[] => Object.keys(shape);
+
+/** Of a key that may hold a table or a text. */
+function keysWithin({ shape }: z.ZodObject, key: string): readonly string[] {
+  const { options = [] } = (shape[key] as z.ZodOptional<z.ZodUnion<z.ZodType[]>>).unwrap();
+  return options.flatMap((option) => (option instanceof z.ZodObject ? keysOf(option) : []));
+}
 
 function makeTables({ step, lesson, case: ofCase, every, claims, practice, words, rule }: Format): Tables {
   const table = (name: string, schema: z.ZodObject): Table => ({ name, keys: keysOf(schema) });
@@ -47,8 +53,8 @@ function makeTables({ step, lesson, case: ofCase, every, claims, practice, words
     if (path.length === 1 && typeof key === 'string' && Object.hasOwn(named, key))
       return table(`"${key}"`, named[key]!);
     if (path.at(-1) === 'hold') return table('a hold', holdSchema);
-    if (path.at(-1) === 'aim') return { name: '"aim"', keys: ['insert'] };
     if (rule && path.at(-2) === 'rules') return table('a rule', rule);
+    if (rule && path.at(-3) === 'rules') return { name: `"${path.at(-1)}"`, keys: keysWithin(rule, `${path.at(-1)}`) };
     if (path.at(-2) === 'solutions') return table('a solution', solutionSchema.options[1]);
     if (keySpan(yaml, path, 'part')) return table('a heading of a part', partSchema);
     if (keySpan(yaml, path, 'every')) return table('"every"', every);

@@ -1,12 +1,6 @@
 /** English of verdicts and near misses. */
+import { listed, placeWords } from './english-phrases.ts';
 import type { MarkingWords, NearMissWords } from './marking.ts';
-
-const SIDE: Readonly<Record<string, string>> = { U: 'top', D: 'bottom', F: 'front', B: 'back', R: 'right', L: 'left' };
-
-export const placeWords = (place: string): string => [...place].map((side) => SIDE[side] ?? side).join(' ');
-
-export const listed = (items: readonly string[], last = 'and'): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 
 /** The first few of what may be a whole class. */
 const few = (items: readonly string[], last = 'and'): string =>

@@ -1,12 +1,6 @@
 /** English of rules of thumb, whatever they see and advise. */
+import { capital, listed } from './english-phrases.ts';
 import type { RuleWords } from './rule-words.ts';
-
-/** `a`, `a or b`, `a, b or c` */
-const listed = (items: readonly string[], word: 'and' | 'or'): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${word} ${items.at(-1)}`;
-
-const capital = (text: string): string =>
-  text.startsWith('{cross}') ? text.replace('{cross}', '{Cross}') : text.charAt(0).toUpperCase() + text.slice(1);
 
 export const rules: RuleWords = {
   or: (answers) => listed(answers, 'or'),
@@ -15,9 +9,9 @@ export const rules: RuleWords = {
   otherwise: 'otherwise',
   together: (statements) =>
     statements.length === 2
-      ? `Are both true? ${capital(listed(statements, 'and'))}.`
-      : `Are all true? ${capital(listed(statements, 'and'))}.`,
-  all: (statements) => capital(listed(statements, 'and')),
+      ? `Are both true? ${capital(listed(statements))}.`
+      : `Are all true? ${capital(listed(statements))}.`,
+  all: (statements) => capital(listed(statements)),
   noRule: 'No rule for this one. Look for another way.',
   turnTheCube: 'Turn the whole cube a quarter',
   lookAgain: 'Then begin again at the first question.',
@@ -31,7 +25,7 @@ export const rules: RuleWords = {
         ? 'also after any turn of the top'
         : `also after ${count === 2 ? 'one other turn' : `${count - 1} other turns`} of the top`,
     more: (count) => `And ${count} more.`,
-    exactIf: (statements) => `Always, if also ${listed(statements, 'and')}.`,
+    exactIf: (statements) => `Always, if also ${listed(statements)}.`,
   },
   chart: {
     title: (lesson) => `${lesson}: see, then turn`,

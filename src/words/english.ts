@@ -3,6 +3,7 @@ import { booklet } from './english-booklet.ts';
 import { course } from './english-course.ts';
 import { marking } from './english-marking.ts';
 import { markingSheets } from './english-marking-sheets.ts';
+import { capital, listed, placeWords } from './english-phrases.ts';
 import { plan } from './english-plan.ts';
 import { practice } from './english-practice.ts';
 import { rules } from './english-rules.ts';
@@ -15,7 +16,6 @@ import type {
   HandoutWords,
   PieceSaid,
   PieceWhere,
-  PlaceName,
   Side,
 } from './words.ts';
 
@@ -28,7 +28,6 @@ const colours: { readonly [colour in Colour]: ColourWords } = {
   orange: { name: 'orange', letter: 'O' },
 };
 
-const SIDE: Readonly<Record<Side, string>> = { U: 'top', D: 'bottom', F: 'front', B: 'back', R: 'right', L: 'left' };
 const TOWARDS: Readonly<Record<Side, string>> = {
   U: 'up',
   D: 'down',
@@ -37,19 +36,6 @@ const TOWARDS: Readonly<Record<Side, string>> = {
   R: 'to the right',
   L: 'to the left',
 };
-
-/** `FR` front right, `UBL` top back left: top or bottom, then front or back, then the side. */
-const placeWords = (place: PlaceName): string =>
-  [...'UDFBRL']
-    .filter((side) => place.includes(side))
-    .map((side) => SIDE[side as Side])
-    .join(' ');
-
-/** `a`, `a and b`, `a, b and c` */
-const listed = (items: readonly string[]): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const MISPLACED = { corner: 'twisted', edge: 'flipped' } as const;
 

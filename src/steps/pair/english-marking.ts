@@ -1,5 +1,5 @@
 /** English of what is said of answers about pairs. */
-import { listed, placeWords } from '../../words/english-marking.ts';
+import { listed, placeWords } from '../../words/english-phrases.ts';
 import type { Unsolved } from './unsolved.ts';
 
 const slotWords = (slots: readonly string[]): string =>

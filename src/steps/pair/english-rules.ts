@@ -1,5 +1,5 @@
 /** English of rules of thumb for pairs: questions, answers, statements, advice. */
-import { listed } from '../../text/likely.ts';
+import { listed } from '../../words/english-phrases.ts';
 import type { FeatureWords } from '../../words/rule-words.ts';
 import type { Whereabouts } from './address.ts';
 import type { LiftedPiece, Way } from './advice.ts';
@@ -182,7 +182,7 @@ export const rules = {
   lift: (piece: Lifted, faces: readonly string[]): string =>
     faces.length === 0 || faces.length === 4
       ? `Lift ${NAMES[piece]} with either face`
-      : `Lift ${NAMES[piece]} with ${listed(faces)}`,
+      : `Lift ${NAMES[piece]} with ${listed(faces, 'or')}`,
   how: (how: Way, lifted: Lifted): string =>
     ({
       hidden: `Turn the top first, so that the face takes ${OTHER[lifted]} down.`,

@@ -7,7 +7,7 @@ import type { Advice } from '../../rules/world.ts';
 import { about } from '../../text/about.ts';
 import type { AdviceReading, RulePart, RuleWordsOfStep } from '../rule-part.ts';
 import { readAddress, type Whereabouts, writeAddress } from './address.ts';
-import { type Aim, LIFTED_PIECES, type LiftedPiece, type PairAdvice, WAYS, type Way } from './advice.ts';
+import { type Aim, LIFTED_PIECES, type PairAdvice, WAYS } from './advice.ts';
 import { FAMILIES } from './cases.ts';
 import type { Lifted } from './english-rules.ts';
 import { likelyFamily } from './family-words.ts';
@@ -53,13 +53,7 @@ const fields = {
 };
 
 /** As they fit the schema. */
-interface Written {
-  readonly lift?: LiftedPiece;
-  readonly with?: string;
-  readonly how?: Way;
-  readonly by?: string;
-  readonly aim?: string | { readonly insert: string };
-}
+type Written = z.infer<z.ZodObject<typeof fields>>;
 
 function liftIn(text = 'any', { tell }: AdviceReading): readonly Face[] | undefined {
   const said = text.trim();
