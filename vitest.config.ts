@@ -19,7 +19,7 @@ export default defineConfig({
     reporters: ['default', './scripts/count-reporter.ts'],
     projects: [
       // One process for many suites: what all of them load, open and search is loaded, opened and searched once.
-      { extends: true, test: { name: 'shared', include, exclude: alone, pool: 'threads', isolate: false } },
+      { extends: true, test: { name: 'shared', include, exclude: alone, isolate: false } },
       { extends: true, test: { name: 'alone', include: alone } },
     ],
   },

@@ -12,8 +12,9 @@ import { bytesOf } from './small-lesson.ts';
 const SEED = 20_261_125;
 const texts = SAMPLES.map(sampleText);
 
-const errorsOf = (text: string) => {
-  const { source, problems, proved } = loadLesson('a.yaml', bytesOf(text));
+/** `of`: cases, without the rules, where a fault of a solution is looked for. */
+const errorsOf = (text: string, of?: 'cases') => {
+  const { source, problems, proved } = loadLesson('a.yaml', bytesOf(text), {}, of);
   return { proved, errors: problems.map((p) => placeProblem(p, source)).filter((p) => p.severity === 'error') };
 };
 
@@ -88,7 +89,9 @@ describe('planted faults', () => {
       if (slip === 'swapped') list.splice(i, 2, ...list.slice(i, i + 2).reverse());
       if (slip === 'letter') list[i] = list[i]!.replace(letter, random.pick(['R', 'L', 'F', 'U']));
       lines[at] = before! + list.join(' ');
-      const failing = errorsOf(lines.join('\n')).errors.find((e) => e.line === at + 1 && e.code === 'solution-fails');
+      const failing = errorsOf(lines.join('\n'), 'cases').errors.find(
+        (e) => e.line === at + 1 && e.code === 'solution-fails',
+      );
       // Some slips leave a solution that solves all the same.
       if (!failing) continue;
       slips++;
