@@ -1,6 +1,6 @@
 /** A finished build read again: every claim of its file proved anew, and its texts looked for on the pages of the PDFs. */
-import { type Fault, readClaimsFile, type SolutionClaim } from './claims-file.ts';
-import { compare } from './compare.ts';
+import { auditClaims } from './audit-claims.ts';
+import type { Fault, SolutionClaim } from './claims-file.ts';
 import { readPdf } from './pdf-text.ts';
 import { printedRuns } from './printed-runs.ts';
 
@@ -81,9 +81,8 @@ export async function auditBuild(
   claimsFile: unknown,
   pdfBytesBySheet: ReadonlyMap<string, Uint8Array>,
 ): Promise<Audit> {
-  const { solutions, faults: shapeFaults } = readClaimsFile(claimsFile);
-  const faults: Fault[] = [...shapeFaults];
-  for (const claim of solutions) faults.push(...compare(claim).map((fault) => ({ id: claim.id, fault })));
+  const { solutions, faults: ofClaims } = auditClaims(claimsFile);
+  const faults: Fault[] = [...ofClaims];
   for (const [sheet, claims] of groupBy(solutions, (claim) => claim.sheet)) {
     const bytes = pdfBytesBySheet.get(sheet);
     if (!bytes) {

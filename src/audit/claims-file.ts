@@ -114,6 +114,8 @@ export interface Fault {
 
 export interface ClaimsRead {
   readonly solutions: readonly SolutionClaim[];
+  /** Claims of another kind. */
+  readonly others: number;
   readonly faults: readonly Fault[];
 }
 
@@ -124,19 +126,24 @@ function issuesOf(error: z.ZodError): string[] {
 /** Takes the parsed JSON of a claims file. Claims of another kind are left alone, malformed ones become faults. */
 export function readClaimsFile(json: unknown): ClaimsRead {
   const file = claimsFile.safeParse(json);
-  if (!file.success) return { solutions: [], faults: issuesOf(file.error).map((fault) => ({ id: '', fault })) };
+  if (!file.success)
+    return { solutions: [], others: 0, faults: issuesOf(file.error).map((fault) => ({ id: '', fault })) };
   const solutions: SolutionClaim[] = [];
   const faults: Fault[] = [];
   const seen = new Set<string>();
+  let others = 0;
   for (const [i, entry] of file.data.claims.entries()) {
     const head = anyClaim.safeParse(entry);
     const id = head.success ? head.data.id : `claims[${i}]`;
     if (seen.has(id)) faults.push({ id, fault: 'two claims bear this id' });
     seen.add(id);
-    if (head.success && head.data.kind !== 'solution') continue;
+    if (head.success && head.data.kind !== 'solution') {
+      others++;
+      continue;
+    }
     const claim = solutionClaim.safeParse(entry);
     if (claim.success) solutions.push(claim.data);
     else faults.push(...issuesOf(claim.error).map((fault) => ({ id, fault })));
   }
-  return { solutions, faults };
+  return { solutions, others, faults };
 }

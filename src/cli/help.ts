@@ -125,6 +125,16 @@ npx turnsheet mark --type CLAIMS [ANSWERS.csv] [--json]
   npx turnsheet mark out/edge-away.claims.json lessons/class/edge-away-answers.csv --out out
   npx turnsheet mark --type out/edge-away.claims.json
 `,
+  verify: `npx turnsheet verify CLAIMS… [--json]
+
+  Proves the solutions of claims files again with a second checker, which reads turns and turns stickers in its own way
+  and shares nothing with what made them; tells of each claim what is wrong with it. CLAIMS are the NAME.claims.json that
+  "build" writes. Claims of other kinds, such as rules and answers by letter, are counted and not looked at.
+
+  --json          one JSON document on standard output
+
+  npx turnsheet verify out/edge-away.claims.json
+`,
 };
 
 const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints them as class material.
@@ -136,6 +146,7 @@ const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints th
   npx turnsheet cases [FAMILY]    the catalogue: shortest lengths and numbers of solutions
   npx turnsheet rules [FAMILY]    the fewest rules of thumb for a family, proved
   npx turnsheet mark CLAIMS …     mark what students hand in
+  npx turnsheet verify CLAIMS…    prove what was printed again, with a second checker
   npx turnsheet help COMMAND      more about a command, with examples
   npx turnsheet --version
 

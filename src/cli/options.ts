@@ -112,6 +112,13 @@ export interface MarkOptions {
   readonly scheme: FaceColours;
 }
 
+export interface VerifyOptions {
+  readonly command: 'verify';
+  readonly json: boolean;
+  /** Claims files. */
+  readonly files: readonly string[];
+}
+
 export interface HelpOptions {
   readonly command: 'help';
   readonly about: CommandName | undefined;
@@ -129,6 +136,7 @@ export type Options =
   | CasesOptions
   | RulesOptions
   | MarkOptions
+  | VerifyOptions
   | HelpOptions
   | VersionOptions;
 
@@ -137,7 +145,7 @@ export interface UsageError {
   readonly usage: string;
 }
 
-export const COMMAND_NAMES = ['check', 'build', 'new', 'find', 'cases', 'rules', 'mark'] as const;
+export const COMMAND_NAMES = ['check', 'build', 'new', 'find', 'cases', 'rules', 'mark', 'verify'] as const;
 export type CommandName = (typeof COMMAND_NAMES)[number];
 
 /** What each option is followed by, and the commands that take it besides those of a step's own. */
@@ -263,8 +271,10 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   if (word === 'cases') return casesOptions(read, files);
   if (word === 'rules') return rulesOptions(values, files);
   if (word === 'mark') return markOptions(values, files);
-  if (files.length === 0) return { usage: `"${word}" needs the name of a lesson file` };
+  const what = word === 'verify' ? 'claims' : 'lesson';
+  if (files.length === 0) return { usage: `"${word}" needs the name of a ${what} file` };
   const json = values.json ?? false;
+  if (word === 'verify') return { command: 'verify', json, files };
   if (word === 'check') return { command: 'check', json, files };
   if (word === 'new') {
     if (files.length > 1) return { usage: '"new" writes one lesson: name one file' };

@@ -29,6 +29,8 @@ async function dispatch(options: Options, io: Io): Promise<ExitCode> {
     case 'mark':
       if (options.type) return (await import('./mark-typed.ts')).markTyped(options, io);
       return (await import('./mark.ts')).mark(options, io);
+    case 'verify':
+      return (await import('./verify.ts')).verify(options, io);
   }
 }
 
