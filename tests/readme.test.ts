@@ -5,7 +5,8 @@ import { COMMAND_NAMES } from '../src/cli/options.ts';
 import { formatOf } from '../src/lesson/schema.ts';
 import { VERDICTS } from '../src/marking/submission.ts';
 import { wordsIn } from '../src/steps/languages.ts';
-import { DEEDS } from '../src/steps/pair/phases.ts';
+import { DEEDS } from '../src/steps/pair/said.ts';
+import { pairWords } from '../src/steps/pair/words.ts';
 import { steps, USUAL_STEP } from '../src/steps/steps.ts';
 import { command, newFolder, put } from './cli/command.ts';
 
@@ -52,7 +53,7 @@ describe('the README', () => {
   });
 
   it('explains every word for a phase', () => {
-    const words = DEEDS.map((deed) => english.handout.phase([deed], undefined));
+    const words = DEEDS.map((deed) => pairWords(english).cases.phase([deed], undefined));
     expect(words.filter((word) => !README.includes(`\`${word}\``))).toEqual([]);
   });
 

@@ -13,7 +13,7 @@ import { printableCode } from '../sheets/print-text.ts';
 import { reportSheet } from '../sheets/report-sheet.ts';
 import { slipsSheet } from '../sheets/slips-sheet.ts';
 import { wordsIn } from '../steps/languages.ts';
-import type { MarkingSheetWords } from '../words/marking-sheets.ts';
+import type { MarkingSheetWords } from '../words/words.ts';
 import type { OutFile } from './files.ts';
 import type { MarkOptions } from './options.ts';
 

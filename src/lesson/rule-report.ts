@@ -1,7 +1,7 @@
 /** What was found of a lesson's rules, as figures for the coach. */
 
 import type { Sighting } from '../rules/world.ts';
-import type { RuleFigures } from '../words/plan-words.ts';
+import type { RuleFigures } from '../words/said.ts';
 import type { ProvedRules } from './prove-rules.ts';
 
 export interface RulesReport {

@@ -9,7 +9,7 @@ import { type Change, mendsThatSolve } from '../cube/mend.ts';
 import { OTHER_SIDES, OTHER_WAYS_UP, turnsFrom } from '../cube/other-holds.ts';
 import { prove } from '../cube/solves.ts';
 import { inverse, mirror, type Turn, turnOf, writeTurns } from '../cube/turns.ts';
-import type { MarkingWords } from '../words/marking.ts';
+import type { MarkingWords } from '../words/words.ts';
 import type { SolutionItem } from './items.ts';
 import { MOST_TURNS_MENDED } from './limits.ts';
 import type { NearMiss, NearMissKind } from './submission.ts';

@@ -1,6 +1,6 @@
 /** Which item a row is about. */
 import { likelyWord } from '../text/likely.ts';
-import type { MarkingWords } from '../words/marking.ts';
+import type { MarkingWords } from '../words/words.ts';
 import { type Item, type Items, nameKey } from './items.ts';
 import type { Submission } from './submission.ts';
 import { type Answered, type OnHandout, withoutPaper } from './which-paper.ts';

@@ -2,7 +2,7 @@
 import { readTurns } from '../cube/notation.ts';
 import type { Failed } from '../steps/marking-part.ts';
 import { groupedBy } from '../text/grouped.ts';
-import type { SlipName } from '../words/marking-sheets.ts';
+import type { SlipName } from '../words/said.ts';
 import { byCode, byStudent, type StudentRows } from './by-student.ts';
 import { type ChoiceItem, type Item, type NamedRule, nameKey } from './items.ts';
 import { lettersGiven } from './mark-choice.ts';

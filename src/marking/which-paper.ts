@@ -3,7 +3,7 @@
  * unless the answer speaks against it: it is right on a paper and not there, or it has the form of a paper's question
  * (a letter, a place). Then the coach is asked, so that no right answer is marked wrong on a sheet that was not meant.
  */
-import type { MarkingWords } from '../words/marking.ts';
+import type { MarkingWords } from '../words/words.ts';
 import { type Item, type Items, nameKey } from './items.ts';
 
 /** An answer held against items; no slips are looked for. */

@@ -71,10 +71,11 @@ const addressesOf = (cases: readonly ProvedCase[]): ProvedCase[][] =>
 /** `proved`: a lesson of `bookletLesson`. */
 export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Making): Sheet {
   const { booklet: words, handout, language } = making.words;
+  const ofStep = proved.lesson.step.sheets.words(making.words);
   let number = 0;
   const chapters = facts.families.flatMap((family, i): Block[] => {
     const panels = addressesOf(proved.parts[i]!.cases);
-    const heading = words.family(family, panels.length);
+    const heading = words.family(ofStep.family(family), family, panels.length);
     return [
       ...(i > 0 ? [space(mm(6))] : []),
       h2([plain(heading)], { bookmark: heading }),
@@ -82,7 +83,8 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
       ...panels.flatMap((positions): Block[] => [panel(positions, ++number, facts, making), space(mm(4))]),
     ];
   });
-  const title = words.title(facts.families);
+  const [only, ...others] = facts.families;
+  const title = only && others.length === 0 ? ofStep.family(only) : ofStep.allCases;
   const cases = proved.cases.length / SIDES;
   const { coverage } = facts;
   const taught = coverage && [...facts.solutions.keys()].filter((address) => coverage.has(address)).length;
@@ -98,11 +100,7 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
         [PICTURE, figure(openViewLegend(making.words, making.ink), PICTURE)],
         [
           'rest',
-          stack(
-            mm(2),
-            line('body', plain(words.howToRead)),
-            note(plain(signsOf(proved.lesson.step, making).join(' '))),
-          ),
+          stack(mm(2), line('body', plain(ofStep.booklet)), note(plain(signsOf(proved.lesson.step, making).join(' ')))),
         ],
       ),
       space(mm(6)),

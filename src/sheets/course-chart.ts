@@ -7,10 +7,11 @@ import type { ProvedLesson } from '../lesson/prove.ts';
 import { positionAt } from '../lesson/source.ts';
 import { wordsIn } from '../steps/languages.ts';
 import type { Step } from '../steps/step.ts';
-import { USUAL_STEP } from '../steps/steps.ts';
+import { stepOf, USUAL_STEP } from '../steps/steps.ts';
 import type { Subject } from '../steps/subject.ts';
 import { drawCase } from '../svg/draw-case.ts';
 import type { Ink } from '../svg/palette.ts';
+import { groupedBy } from '../text/grouped.ts';
 import { columns, figure, h1, h2, h3, space, whole } from './blocks.ts';
 import { headRule } from './heading.ts';
 import type { Making } from './making.ts';
@@ -114,7 +115,11 @@ export function courseChart(
   const practice = claims.some(({ practised }) => practised > 0);
   const shown = (some: readonly CoverageClaim[]): number => some.filter(({ evenings }) => evenings.length > 0).length;
   const cases = casesToTeach(taught);
-  const families = [...new Set(cases.map(({ family }) => family))];
+  const ofFamilies = groupedBy(
+    cases.map((subject, i) => ({ subject, claim: claims[i]! })),
+    ({ subject }) => `${subject.step} ${subject.family}`,
+  );
+  const charts = stepsOf(taught).map(({ sheets }) => sheets.words(making.words).chart);
   const title = plainText(course.title, making);
   return {
     title,
@@ -129,14 +134,13 @@ export function courseChart(
       ...taught.map((one) => eveningRow(one, making)),
       space(mm(4)),
       h2([plain(words.coverage)]),
-      note(plain(words.howToRead(practice))),
+      note(plain(charts.map((what) => words.howToRead(what, practice)).join(' '))),
       space(mm(3)),
-      ...families.flatMap((family): Block[] => {
-        const ofFamily = cases
-          .map((subject, i) => ({ subject, claim: claims[i]! }))
-          .filter(({ claim }) => claim.family === family);
+      ...[...ofFamilies.values()].flatMap((ofFamily): Block[] => {
         const some = ofFamily.map(({ claim }) => claim);
-        const heading = words.family(family, shown(some), some.length);
+        const { subject } = ofFamily[0]!;
+        const said = stepOf(subject).sheets.words(making.words).family(subject.family);
+        const heading = words.family(said, shown(some), some.length);
         return [
           h3([strong(heading)], { bookmark: heading, keepWithNext: true }),
           space(mm(1.5)),

@@ -9,7 +9,7 @@ import { typographic } from './typographic.ts';
 
 /** What lines and shades of the pictures mean in this ink. */
 export const signsOf = ({ sheets }: Step, { words, ink }: Pick<Making, 'words' | 'ink'>): string[] => [
-  ...sheets.signs(words),
+  ...sheets.words(words).signs,
   ...words.handout.signs[ink],
 ];
 

@@ -11,7 +11,7 @@ import { drawCase } from '../svg/draw-case.ts';
 import type { Look } from '../svg/marks.ts';
 import type { Scene } from '../svg/scene.ts';
 import { groupedBy } from '../text/grouped.ts';
-import type { KindWords } from '../words/practice-words.ts';
+import type { KindWords } from '../words/said.ts';
 import { h1, h3 } from './blocks.ts';
 import type { Making } from './making.ts';
 import { printedTurns } from './phrases.ts';

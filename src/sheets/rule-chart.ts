@@ -85,7 +85,8 @@ function head({ lesson }: ProvedLesson, { table, rules }: ProvedRules, making: M
   const { handout, rules: words } = making.words;
   const isExact = rules.every(({ claim }) => claim.exact) && table.uncovered.length === 0;
   const hold = `${handout.hold}: ${handout.holdWords(lesson.colours.D, lesson.hold.front)}.`;
-  const about = [hold, ...handout.signs.lines.slice(0, 2), ...(isExact ? [] : [words.chart.inexact])];
+  const { signs } = lesson.step.sheets.words(making.words);
+  const about = [hold, ...signs.slice(0, 2), ...(isExact ? [] : [words.chart.inexact])];
   const titles: Block[] = [
     ...clubLine(lesson, making),
     titleBlock(lesson, making),

@@ -6,7 +6,7 @@ import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import { type Condition, type Counsel, turnsTheCube } from '../rules/rules.ts';
 import type { Answer, Question } from '../rules/tree.ts';
 import type { RuleWordsOfStep } from '../steps/rule-part.ts';
-import type { FeatureWords } from '../words/rule-words.ts';
+import type { FeatureWords } from '../words/said.ts';
 import type { Making } from './making.ts';
 import { colourSpan, printedTurns } from './phrases.ts';
 import { typographic } from './typographic.ts';

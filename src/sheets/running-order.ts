@@ -105,7 +105,7 @@ function partStep({ part, shown }: PlanContent & { does: 'part' }, texts: RuleTe
     body: [
       ...(isHeldOtherwise ? [labelled(handout.hold, handout.holdWords(colours.D, hold.front), texts)] : []),
       ...demonstrated(shown, making),
-      labelled(plan.ask, lesson.step.sheets.plan(making.words).ask, texts),
+      labelled(plan.ask, lesson.step.sheets.words(making.words).plan.ask, texts),
       ...noteBlocks(watch, making),
     ],
   };
@@ -165,7 +165,7 @@ function stepBlocks(step: PlanStep, texts: RuleTexts): StepBlocks {
     case 'drill':
       return drillStep(step.items, step.all, texts);
     case 'open':
-      return said(open, texts.lesson.step.sheets.plan(texts.making.words).open);
+      return said(open, texts.lesson.step.sheets.words(texts.making.words).plan.open);
     case 'break':
       return { ...said(pause.title, pause.text), bare: true };
     case 'drill again':

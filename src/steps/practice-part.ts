@@ -3,7 +3,7 @@ import type { Colour } from '../cube/colours.ts';
 import type { Piece } from '../cube/cube.ts';
 import type { Face } from '../cube/faces.ts';
 import type { Place } from '../cube/spots.ts';
-import type { KindWords } from '../words/practice-words.ts';
+import type { KindWords } from '../words/said.ts';
 import type { Words } from '../words/words.ts';
 import type { Subject } from './subject.ts';
 

@@ -3,7 +3,7 @@ import type { z } from 'zod';
 import type { TriggerList } from '../cube/triggers.ts';
 import type { Turn } from '../cube/turns.ts';
 import type { Advice, RuleWorld, Sighting } from '../rules/world.ts';
-import type { FeatureWords } from '../words/rule-words.ts';
+import type { FeatureWords } from '../words/said.ts';
 import type { Words } from '../words/words.ts';
 import type { OwnFields, Told } from './lesson-part.ts';
 import type { Subject } from './subject.ts';

@@ -1,23 +1,17 @@
 /** English of the chart of a course. */
-import type { CourseWords } from './words.ts';
+import { counted } from './english-phrases.ts';
 
-const WHEREABOUTS: Readonly<Record<string, string>> = { home: 'at home', top: 'on top', away: 'in a foreign slot' };
-const counted = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`;
-
-export const course: CourseWords = {
-  about: (shown, of) => `${shown} of ${of} cases shown`,
+export const course = {
+  about: (shown: number, of: number) => `${shown} of ${of} cases shown`,
   evenings: 'Evenings',
-  evening: (number) => `Evening ${number}`,
-  cases: (cases) => `${counted(cases, 'case')} shown`,
-  pages: (pages) => counted(pages, 'page'),
+  evening: (number: number) => `Evening ${number}`,
+  cases: (cases: number) => `${counted(cases, 'case')} shown`,
+  pages: (pages: number) => counted(pages, 'page'),
   coverage: 'What is shown when',
-  howToRead: (practice) =>
-    'Every case of a pair, its own slot at the front right. Below each, the evenings that show it' +
-    (practice ? ' and how often it is practised.' : '.'),
-  family: (family, shown, of) => {
-    const [corner, edge] = family.split('-').map((word) => WHEREABOUTS[word]!);
-    return `Corner ${corner}, edge ${edge}: ${shown} of ${of}`;
-  },
+  /** `what`: which cases there are, as a sentence without its stop. */
+  howToRead: (what: string, practice: boolean) =>
+    `${what}. Below each, the evenings that show it${practice ? ' and how often it is practised.' : '.'}`,
+  family: (said: string, shown: number, of: number) => `${said}: ${shown} of ${of}`,
   never: 'never',
-  practised: (times) => `${times}\u00d7`,
+  practised: (times: number) => `${times}\u00d7`,
 };

@@ -1,5 +1,5 @@
 /** English of slips and of the class's report. */
-import type { MarkingSheetWords } from './marking-sheets.ts';
+import type { SlipName } from './said.ts';
 
 const ASKS: Readonly<Record<string, string>> = {
   rule: 'Which rule holds',
@@ -11,31 +11,34 @@ const ASKS: Readonly<Record<string, string>> = {
   order: 'The order of steps',
 };
 
-export const markingSheets: MarkingSheetWords = {
+export const markingSheets = {
   slips: {
-    title: (lesson) => `Slips · ${lesson}`,
+    title: (lesson: string) => `Slips · ${lesson}`,
     noCode: 'No code',
-    rowOf: (row) => `Row ${row} of the answers`,
-    score: (right, of) => `${right} of ${of} right`,
-    item: (item) => `Item ${item}`,
-    paper: (paper) => `paper ${paper}`,
+    /** In place of a code that cannot be printed. */
+    rowOf: (row: number) => `Row ${row} of the answers`,
+    score: (right: string, of: number) => `${right} of ${of} right`,
+    item: (item: string) => `Item ${item}`,
+    paper: (paper: string) => `paper ${paper}`,
     setUp: 'Set up',
     yours: 'Your turns',
     theCase: 'The case',
-    beforeTurn: (turn) => `Before your turn ${turn}`,
+    beforeTurn: (turn: number) => `Before your turn ${turn}`,
+    /** Under the turn that went wrong. */
     here: 'here',
     right: 'Right:',
-    over: (turns) => `${turns} more than the shortest`,
+    /** After an item that needs so many turns more than the shortest. */
+    over: (turns: number) => `${turns} more than the shortest`,
     notAnswered: 'Not answered:',
     times: 'Times, not marked:',
     unmatched: 'Not marked, the item is not clear:',
   },
   report: {
-    title: (lesson) => `Class report · ${lesson}`,
-    whole: (answers, students, share) =>
+    title: (lesson: string) => `Class report · ${lesson}`,
+    whole: (answers: number, students: number, share: string) =>
       `${answers} ${answers === 1 ? 'answer' : 'answers'} of ${students} ${students === 1 ? 'student' : 'students'}, ${share} right`,
     items: 'Items, the hardest first',
-    rightOf: (right, of) => `${right} of ${of} right`,
+    rightOf: (right: string, of: number) => `${right} of ${of} right`,
     slips: 'Commonest slips',
     slip: {
       amount: 'A turn the wrong way or too far: a prime or a 2',
@@ -53,25 +56,27 @@ export const markingSheets: MarkingSheetWords = {
       unreadable: 'Cannot be read, and not right as it was likely meant',
       choice: 'Another letter than the right one',
       unknown: 'No single slip',
-    },
-    times: (count) => (count === 1 ? 'once' : `${count} times`),
-    example: (student, item) => `${student}, item ${item}`,
+    } satisfies Readonly<Record<SlipName, string>>,
+    times: (count: number) => (count === 1 ? 'once' : `${count} times`),
+    example: (student: string, item: string) => `${student}, item ${item}`,
     choices: 'Questions of choice',
-    asks: (asks) => (Object.hasOwn(ASKS, asks) ? ASKS[asks]! : asks),
-    chose: (letter, option, count) => `${count} chose ${letter}, ${option}`,
+    asks: (asks: string) => (Object.hasOwn(ASKS, asks) ? ASKS[asks]! : asks),
+    chose: (letter: string, option: string, count: number) => `${count} chose ${letter}, ${option}`,
     rules: 'Rules, the one missed most first',
-    rule: (number) => `Rule ${number}`,
+    rule: (number: number) => `Rule ${number}`,
+    /** In place of what it sees. */
     ruleForTheRest: 'what no other takes',
-    ruleItems: (items) => `Items ${items}`,
+    ruleItems: (items: string) => `Items ${items}`,
     again: 'Who needs the lesson again',
     againNote: 'Fewer than half of what they answered is right; right turns that are only misspelt are left out of it.',
     nobody: 'Nobody.',
     shorter: 'Shorter than the sheet',
-    shorterThan: (student, item, length, key) =>
+    shorterThan: (student: string, item: string, length: number, key: number) =>
       `${student}, item ${item}: ${length} ${length === 1 ? 'turn' : 'turns'}, the sheet has ${key}`,
     notMarked: 'Not marked',
-    more: (count) => `and ${count} more`,
+    more: (count: number) => `and ${count} more`,
   },
-  page: (page, pages) => `page ${page} of ${pages}`,
-  foot: (title) => `${title} · every answer done on the cube`,
+  page: (page: number, pages: number) => `page ${page} of ${pages}`,
+  /** At the foot: answers were done on the cube. */
+  foot: (title: string) => `${title} · every answer done on the cube`,
 };

@@ -1,18 +1,16 @@
 /** English of verdicts and near misses. */
-import { listed, placeWords } from './english-phrases.ts';
-import type { MarkingWords, NearMissWords } from './marking.ts';
+import { counted, listed, placeWords } from './english-phrases.ts';
+import type { NearMissWords, PlaceName } from './said.ts';
 
 /** The first few of what may be a whole class. */
 const few = (items: readonly string[], last = 'and'): string =>
   items.length <= 4 ? listed(items, last) : `${items.slice(0, 3).join(', ')} ${last} ${items.length - 3} more`;
 
-const counted = (count: number): string => `${count} ${count === 1 ? 'turn' : 'turns'}`;
-
 const lengthWords = (length: number, over: number | undefined): string => {
-  if (over === undefined) return counted(length);
+  if (over === undefined) return counted(length, 'turn');
   return over === 0
-    ? `${counted(length)}, the shortest there is`
-    : `${counted(length)}, ${over} more than the shortest`;
+    ? `${counted(length, 'turn')}, the shortest there is`
+    : `${counted(length, 'turn')}, ${over} more than the shortest`;
 };
 
 function nearMiss(miss: NearMissWords): string {
@@ -44,55 +42,76 @@ function nearMiss(miss: NearMissWords): string {
   }
 }
 
-export const marking: MarkingWords = {
-  solves: (length, over) => `Solves: ${lengthWords(length, over)}.`,
-  solvesTurned: (length, over) => `Solves, with the whole cube turned: ${lengthWords(length, over)}.`,
-  beatsKey: (key) => `The sheet needs ${key}.`,
-  wholeUntil: (turns, of) =>
+export const marking = {
+  solves: (length: number, over: number | undefined) => `Solves: ${lengthWords(length, over)}.`,
+  solvesTurned: (length: number, over: number | undefined) =>
+    `Solves, with the whole cube turned: ${lengthWords(length, over)}.`,
+  /** Shorter than what the sheet recommends. */
+  beatsKey: (key: number) => `The sheet needs ${key}.`,
+  /** After how many of the answer's turns what should stay was last whole, of how many; 0 is never. */
+  wholeUntil: (turns: number, of: number) =>
     turns === of
       ? 'All that should stay is whole at the end.'
       : turns === 0
         ? 'After the first turn, what should stay was never whole again.'
         : `What should stay was last whole after turn ${turns} of ${of}.`,
-  unreadable: (character, message, hint) => `Cannot be read at character ${character}: ${message}; ${hint}.`,
-  tooLong: (most) => `Longer than ${most} characters: that is no answer.`,
-  meant: (answer, solves) => `Likely meant: \`${answer}\`, which ${solves ? 'solves' : 'does not solve'}.`,
-  noLetter: (letters, order) =>
+  unreadable: (character: number, message: string, hint: string) =>
+    `Cannot be read at character ${character}: ${message}; ${hint}.`,
+  tooLong: (most: number) => `Longer than ${most} characters: that is no answer.`,
+  meant: (answer: string, solves: boolean) =>
+    `Likely meant: \`${answer}\`, which ${solves ? 'solves' : 'does not solve'}.`,
+  noLetter: (letters: readonly string[], order: boolean) =>
     order ? `Write the letters ${listed(letters)} in order.` : `Write one letter: ${listed(letters, 'or')}.`,
-  wrongPlace: (right, side) => `It is at the ${placeWords(right)}, its sticker on the ${placeWords(side)}.`,
+  wrongPlace: (right: PlaceName, side: PlaceName) =>
+    `It is at the ${placeWords(right)}, its sticker on the ${placeWords(side)}.`,
   empty: 'No answer.',
+  /** A time where turns are marked. */
   time: 'A time; times are not marked.',
   rightChoice: 'Right.',
-  wrongChoice: (right, option) => (option === '' ? `Right is ${right}.` : `Right is ${right}: ${option}.`),
-  wrongMend: (letter, turn, now) => `${letter} is right; its turn ${turn} should be \`${now}\`.`,
-  noMend: (given) => `The letter and the number are right; "${given}" cannot be read as a turn.`,
-  noMendGiven: (turn, now) => `Right. Its turn ${turn} should be \`${now}\`, which was not said.`,
+  /** The right letter and what it stands for; letters in order stand for nothing more. */
+  wrongChoice: (right: string, option: string) =>
+    option === '' ? `Right is ${right}.` : `Right is ${right}: ${option}.`,
+  /** The letter of a slip is right, the turn or its mend is not. */
+  wrongMend: (letter: string, turn: number, now: string) =>
+    `${letter} is right; its turn ${turn} should be \`${now}\`.`,
+  /** The turn that is given in place of a slip cannot be read. */
+  noMend: (given: string) => `The letter and the number are right; "${given}" cannot be read as a turn.`,
+  /** The letter is right, and not all of the rest is given. */
+  noMendGiven: (turn: number, now: string) => `Right. Its turn ${turn} should be \`${now}\`, which was not said.`,
+  /** Small letters counted as turns of the outer layer only. */
   countedAsOuter: 'Small letters were counted as turns of one layer; write capitals.',
-  smallLettersSay: (wouldSolve) =>
+  smallLettersSay: (wouldSolve: boolean) =>
     wouldSolve
       ? 'Small letters were read as wide turns, two layers.'
       : 'Small letters were read as wide turns, two layers; as turns of one layer it would not solve.',
   nearMiss,
-  tooManyTurns: (most) => `More than ${most} turns: no slip was looked for.`,
-  marked: (mark) => `Marked by the coach: ${mark}.`,
+  tooManyTurns: (most: number) => `More than ${most} turns: no slip was looked for.`,
+  /** The coach's own mark. */
+  marked: (mark: string) => `Marked by the coach: ${mark}.`,
   unmatched: {
     noItem: 'No item is named.',
-    unknownItem: (item, likely) => `There is no item ${item}${likely ? `; ${likely} was likely meant` : ''}.`,
-    paperForItem: (item, paper) =>
+    unknownItem: (item: string, likely: string | undefined) =>
+      `There is no item ${item}${likely ? `; ${likely} was likely meant` : ''}.`,
+    /** What is named as the item looks like the code of a paper. */
+    paperForItem: (item: string, paper: string) =>
       item.toUpperCase() === paper.toUpperCase()
         ? `${paper} is a paper: name an item of it too.`
         : `There is no item ${item}; if it is a paper, ${paper} was likely meant: name paper, item and answer.`,
-    several: (item, sheets) => `Item ${item} is in ${listed(sheets)}: name one of them as the paper.`,
-    whichPaper: (item, papers, right, handout) => {
+    /** In several files: their names, of which one belongs in the column of the paper. */
+    several: (item: string, sheets: readonly string[]) =>
+      `Item ${item} is in ${listed(sheets)}: name one of them as the paper.`,
+    /** No paper is named: which papers have the item, on which of them the answer is right, and the handout that has it too. */
+    whichPaper: (item: string, papers: readonly string[], right: readonly string[], handout: string | undefined) => {
       const on =
         right.length > 0
           ? `It would be right on paper ${few(right, 'or')}`
           : `It is an item of ${papers.length === 1 ? 'paper' : 'papers'} ${few(papers)}`;
       return `Item ${item}: which paper? ${on}${handout === undefined ? '' : `; for the handout write ${handout} as the paper`}.`;
     },
-    unknownPaper: (paper, likely) => `There is no paper ${paper}${likely ? `; ${likely} was likely meant` : ''}.`,
-    notOnPaper: (paper, item, items) => `Paper ${paper} has no item ${item}; it has ${items}.`,
-    unproved: (claim, why) => `Item ${claim} cannot be marked, its claim does not hold: ${why}.`,
-    nothingToAnswer: (item) => `${item} is nothing that is answered.`,
+    unknownPaper: (paper: string, likely: string | undefined) =>
+      `There is no paper ${paper}${likely ? `; ${likely} was likely meant` : ''}.`,
+    notOnPaper: (paper: string, item: string, items: string) => `Paper ${paper} has no item ${item}; it has ${items}.`,
+    unproved: (claim: string, why: string) => `Item ${claim} cannot be marked, its claim does not hold: ${why}.`,
+    nothingToAnswer: (item: string) => `${item} is nothing that is answered.`,
   },
 };

@@ -1,5 +1,5 @@
 /** English of the running order. */
-import type { PlanWords } from './plan-words.ts';
+import type { RuleFigures } from './said.ts';
 
 const turns = (count: number): string => `${count} ${count === 1 ? 'turn' : 'turns'}`;
 /** With one decimal, `1.0` as `1`. */
@@ -12,19 +12,21 @@ const cost = (mean: number | undefined, worst: number | undefined): string =>
       ? ' Never longer than the shortest solution.'
       : ` ${round(mean)} turns over the shortest on average, ${turns(worst)} at worst.`;
 
-export const plan: PlanWords = {
-  title: (lesson) => `${lesson}: running order`,
-  lead: (minutes) => `Running order for the coach, ${minutes} minutes.`,
-  minutes: (count) => `${count} min`,
-  clock: (minutes) => `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`,
+export const plan = {
+  title: (lesson: string) => `${lesson}: running order`,
+  lead: (minutes: number) => `Running order for the coach, ${minutes} minutes.`,
+  minutes: (count: number) => `${count} min`,
+  /** From the start: `0:05`. */
+  clock: (minutes: number) => `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`,
   notes: 'Notes',
   ask: 'Ask',
   slip: 'Slip to expect',
-  answer: (answer, then) => `Wanted: ${answer}. Then: ${then}.`,
+  /** The answer wanted, and what stands after the rule's turns. */
+  answer: (answer: string, then: string) => `Wanted: ${answer}. Then: ${then}.`,
   steps: {
     open: 'Open',
-    rule: (number) => `Rule ${number}`,
-    alone: (statement) => `${statement}.`,
+    rule: (number: number) => `Rule ${number}`,
+    alone: (statement: string) => `${statement}.`,
     earlier: 'What no earlier rule takes.',
     part: 'Show',
     turned: {
@@ -32,10 +34,12 @@ export const plan: PlanWords = {
       text: 'The same set-up. Then turn the whole cube by {turns} and ask anew.',
       ask: 'Nothing was turned but the cube. Which rule now, and why?',
     },
-    turnedPair: (before, after) => `Rule ${before}; from there it is rule ${after}.`,
+    /** The same set-up before and after a turn of the cube. */
+    turnedPair: (before: number, after: number) => `Rule ${before}; from there it is rule ${after}.`,
     drill: {
       title: 'Drill',
-      text: (shown, all, points) =>
+      /** `points`: what the step has its examples show: `every foreign slot`. */
+      text: (shown: number, all: number, points: string) =>
         `In pairs: one sets up, the other says the rule before the first turn. ${
           shown === all ? `These ${all} set-ups have` : `These are ${shown} of ${all} set-ups that between them have`
         } every rule, every exception, ${points}, and both hands; no fewer do.`,
@@ -49,35 +53,39 @@ export const plan: PlanWords = {
       ask: 'Which question do you ask first, and which one decides? Who met a case that no rule fitted?',
     },
   },
+  /** What looks alike: an exception, or what another rule takes, and in what it differs. */
   slips: {
-    exception: (statements) =>
+    exception: (statements: readonly string[]) =>
       statements.length > 0
         ? `It looks alike, but ${statements.join('; ')}: the rule does not hold.`
         : 'It looks alike, but the rule does not hold.',
-    neighbour: (rule, statements) =>
+    neighbour: (rule: number, statements: readonly string[]) =>
       statements.length > 0
         ? `It looks alike, but ${statements.join('; ')}: rule ${rule}.`
         : `It looks alike, but rule ${rule} holds.`,
   },
-  drillItem: (rule, isException) => (isException ? `Rule ${rule}, exception` : `Rule ${rule}`),
+  drillItem: (rule: number, isException: boolean) => (isException ? `Rule ${rule}, exception` : `Rule ${rule}`),
   report: {
     heading: 'What was proved of the rules',
+    /** A table's: five columns. */
     columns: ['Rule', 'Holds for sightings', 'Works elsewhere too', 'Over the shortest, mean', 'At worst'],
-    cells: ({ number, sightings, holds, excluded, contrast, mean, worst }) => [
+    cells: ({ number, sightings, holds, excluded, contrast, mean, worst }: RuleFigures): readonly string[] => [
       String(number),
       sightings === 0 ? 'never applies' : holds === sightings ? `all ${sightings}` : `${holds} of ${sightings}`,
       excluded > 0 ? `${contrast} of ${excluded}` : '\u2013',
       mean === undefined ? '\u2013' : turns(Number(round(mean))),
       worst === undefined ? '\u2013' : turns(worst),
     ],
-    table: (sightings, mean, worst) => `All rules together, ${sightings} sightings.${cost(mean, worst)}`,
-    uncovered: (count, named) =>
+    table: (sightings: number, mean: number | undefined, worst: number | undefined) =>
+      `All rules together, ${sightings} sightings.${cost(mean, worst)}`,
+    uncovered: (count: number, named: readonly string[]) =>
       count === 0
         ? 'A rule speaks of every sighting.'
         : `No rule speaks of ${count} sightings: ${named.join('; ')}${count > named.length ? ' and so on' : ''}.`,
-    means: (sighting) =>
+    /** `sighting`: what that is, before from where it is seen. */
+    means: (sighting: string) =>
       `A sighting is ${sighting} as seen from one of four sides. Where advice works as often elsewhere, its conditions tell students little.`,
   },
-  foot: (title, edition) => `${title} · for the coach · every turn proved · edition ${edition}`,
-  proved: (edition) => `for the coach · edition ${edition}`,
+  foot: (title: string, edition: string) => `${title} · for the coach · every turn proved · edition ${edition}`,
+  proved: (edition: string) => `for the coach · edition ${edition}`,
 };

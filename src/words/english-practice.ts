@@ -1,13 +1,16 @@
 /** English of practice papers and keys. */
-import type { PracticeWords } from './practice-words.ts';
+import type { KindWords } from './said.ts';
 
 const SIDES = { F: 'front', R: 'right', B: 'back', L: 'left' } as const;
 
-export const practice: PracticeWords = {
-  title: (lesson) => `Practice: ${lesson}`,
-  keyTitle: (lesson) => `Key: ${lesson}`,
-  paper: (code) => `Paper ${code}`,
-  student: (code) => `For ${code}`,
+export const practice = {
+  title: (lesson: string) => `Practice: ${lesson}`,
+  keyTitle: (lesson: string) => `Key: ${lesson}`,
+  /** Over the title: which paper this is. */
+  paper: (code: string) => `Paper ${code}`,
+  /** Whose it is, as the roster has it. */
+  student: (code: string) => `For ${code}`,
+  /** Heading and question of each kind of exercise that all steps word alike. */
   kinds: {
     rule: {
       title: 'Name the rule',
@@ -31,26 +34,35 @@ export const practice: PracticeWords = {
       ask: 'These are the parts of a solution. Write the letters in the order in which the parts are turned.',
     },
     drill: { title: 'Drill', ask: 'Set up, solve, write the time. Then set up again.' },
-  },
-  slipHeads: ['letter', 'turn', 'right'],
-  checkWord: (words) => (words === 1 ? 'Check word' : 'Check words'),
-  checkWordSays: (items, words) =>
+  } satisfies Readonly<Record<string, KindWords>>,
+  /** Over the boxes of a slip: the letter, the number of the turn, the right turn. */
+  slipHeads: ['letter', 'turn', 'right'] as const,
+  checkWord: (words: number) => (words === 1 ? 'Check word' : 'Check words'),
+  /** The numbers of the items whose letters spell it. */
+  checkWordSays: (items: string, words: number) =>
     `The letters of your answers to ${items} spell ${words === 1 ? 'a word' : 'words'} if all are right.`,
+  /** Said before a drill. */
   strain:
     'Fingers and wrists tire before you notice. Shake your hands out after every row, rest at each break, and stop at ' +
     'once if anything aches.',
+  /** Between rows of a drill. */
   rest: 'Break: put the cube down for a minute.',
   times: 'Times',
   recommended: 'Recommended',
+  /** Over a shorter solution than the recommended one. */
   shortest: 'Shortest',
+  /** Where the recommended one is one of the shortest. */
   noneShorter: 'none is shorter',
+  /** Under the picture of the cube after the recommended answer. */
   after: 'after it',
-  slipAnswer: (turn) => [`turn ${turn} should be`, 'and not'],
+  /** What stands before the right turn and before the wrong one. */
+  slipAnswer: (turn: number): readonly [string, string] => [`turn ${turn} should be`, 'and not'],
   setUp: 'set-up',
-  foot: (title, code) => `${title} · paper ${code}`,
-  shortFoot: (code) => `paper ${code}`,
+  foot: (title: string, code: string) => `${title} · paper ${code}`,
+  shortFoot: (code: string) => `paper ${code}`,
   drawing: {
-    top: (top, sides) => {
+    /** Names of colours: nine of the top, row by row, and the three below each of its sides, as one looks at that side. */
+    top: (top: readonly string[], sides: { readonly [side in 'F' | 'R' | 'B' | 'L']: readonly string[] }) => {
       const rows = [0, 3, 6].map((from) => top.slice(from, from + 3).join(' '));
       const around = (['F', 'R', 'B', 'L'] as const).map((side) => `${SIDES[side]} ${sides[side].join(' ')}`);
       return `The top, row by row: ${rows.join(', ')}. The row below it: ${around.join(', ')}.`;

@@ -8,10 +8,11 @@ import type { Face } from '../../cube/faces.ts';
 import { faceOfCornerSpot, faceOfEdgeSpot } from '../../cube/spots.ts';
 import { centreAt, seenAt, seenPlace } from '../../cube/view.ts';
 import { describeHold } from '../../svg/describe-hold.ts';
-import type { PieceSaid, PieceWhere, Words } from '../../words/words.ts';
+import type { Words } from '../../words/words.ts';
 import { pairPieces } from './emphasis.ts';
-import type { PairGoal } from './slots.ts';
-import { edgeOfSlot, type Slot, slotOfPlace } from './slots.ts';
+import type { PieceSaid, PieceWhere } from './said.ts';
+import { edgeOfSlot, type PairGoal, type Slot, slotOfPlace } from './slots.ts';
+import { pairWords } from './words.ts';
 
 function whereIs(cube: Cube, goal: PairGoal, piece: Piece): PieceWhere {
   const place = placeOf(cube, piece);
@@ -53,11 +54,11 @@ export const pairSaid = (cube: Cube, goal: PairGoal, colours: FaceColours): { co
 export function describeOwnSlot(cube: Cube, slot: Slot, colours: FaceColours, words: Words): string {
   const place = seenPlace(cube.view, edgeOfSlot(slot));
   const [first, second] = ([...place] as Face[]).map((side) => colours[centreAt(cube.view, side)]);
-  return words.drawing.pair(first!, second!, place);
+  return pairWords(words).drawing.pair(first!, second!, place);
 }
 
 export function describeCase(cube: Cube, goal: PairGoal, colours: FaceColours, words: Words): string {
-  const { drawing } = words;
+  const { drawing } = pairWords(words);
   const { corner, edge } = pairPieces(goal);
   const solved = isHome(cube, corner) && isHome(cube, edge);
   const said = pairSaid(cube, goal, colours);
@@ -65,7 +66,7 @@ export function describeCase(cube: Cube, goal: PairGoal, colours: FaceColours, w
     describeHold(cube, colours, words),
     describeOwnSlot(cube, goal.slot, colours, words),
     ...(solved
-      ? [drawing.pairSolved]
+      ? [drawing.solved]
       : (['corner', 'edge'] as const).map((piece) => {
           const { where, colour, side } = said[piece];
           return drawing.piece(piece, where, colour, side);

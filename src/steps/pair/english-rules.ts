@@ -1,6 +1,6 @@
 /** English of rules of thumb for pairs: questions, answers, statements, advice. */
 import { listed } from '../../words/english-phrases.ts';
-import type { FeatureWords } from '../../words/rule-words.ts';
+import type { FeatureWords } from '../../words/said.ts';
 import type { Whereabouts } from './address.ts';
 import type { LiftedPiece, Way } from './advice.ts';
 import type { FeatureName } from './features.ts';

@@ -1,6 +1,7 @@
 /** English of a pair: what is printed only where a lesson is about pairs. */
 import type { PracticeWordsOfStep } from '../practice-part.ts';
-import type { PlanWordsOfStep } from '../sheet-part.ts';
+import type { SheetWordsOfStep } from '../sheet-part.ts';
+import { cases, drawing, promises } from './english-cases.ts';
 import { marking } from './english-marking.ts';
 import { rules } from './english-rules.ts';
 
@@ -37,9 +38,25 @@ const practice: PracticeWordsOfStep = {
     'set-up; with other turns the top, and slots that were open, may look otherwise.',
 };
 
-const plan: PlanWordsOfStep = {
-  open: 'Everyone holds the cube alike. Show the pair, its own slot and where the pieces are stuck. Say what today is for.',
-  ask: 'Where are the two pieces, where does {cross} face, and which face would you turn first? Hands off until someone says why.',
+const WHEREABOUTS: Readonly<Record<string, string>> = { home: 'at home', top: 'on top', away: 'in a foreign slot' };
+
+const sheets: SheetWordsOfStep = {
+  signs: ['Heavy line: the pair.', 'Dashed: its own slot.', 'Thin line: the slot where a piece is stuck.'],
+  family: (family) => {
+    const [corner, edge] = family.split('-').map((word) => WHEREABOUTS[word]!);
+    return `Corner ${corner}, edge ${edge}`;
+  },
+  allCases: 'All cases of one pair',
+  booklet:
+    'White is down and green in front before each set-up. A panel shows one case with the slot of its pair at the front ' +
+    'right, front left, back left and back right. All other slots are kept, but those that a piece is stuck in. The ' +
+    'shortest solution is proved to be the shortest; below it, where they differ, the one that is easiest for hands by ' +
+    "turnsheet's own measure, at most one turn longer.",
+  chart: 'Every case of a pair, its own slot at the front right',
+  plan: {
+    open: 'Everyone holds the cube alike. Show the pair, its own slot and where the pieces are stuck. Say what today is for.',
+    ask: 'Where are the two pieces, where does {cross} face, and which face would you turn first? Hands off until someone says why.',
+  },
 };
 
-export const english = { marking, plan, practice, rules };
+export const english = { cases, drawing, marking, practice, promises, rules, sheets };

@@ -10,6 +10,7 @@ import { IN_SIDE_MIRROR } from './mirrored.ts';
 import { SLOT_WORDS, slotSaid } from './slot-words.ts';
 import { SLOTS, type Slot, slotOfPlace } from './slots.ts';
 import { asPair, asPairWhere, type PairWhere } from './subject.ts';
+import { pairWords } from './words.ts';
 
 const slot = z.enum(SLOTS);
 const own = about(slot, "The pair's own slot: FR front right (without it), FL, BL, BR.", 'BL').optional();
@@ -196,7 +197,7 @@ export const pairLesson: LessonPart = {
   mirroredPromise: (promise) => (isOfSlots(promise) ? { ...promise, slots: mirroredSlots(promise.slots) } : promise),
   broken,
   promiseSaid: (promise, words) => {
-    const said = words.handout.promises;
+    const said = pairWords(words).promises;
     if (!isOfSlots(promise)) return said.kept;
     return promise.slots.length === SLOTS.length ? said.everySlot : said.slots(promise.slots);
   },

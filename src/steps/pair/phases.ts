@@ -11,40 +11,11 @@ import { effect, type View } from '../../cube/view.ts';
 import type { Merge, Phase, Phases, PhasesPart } from '../phases-part.ts';
 import { type Address, addressOf, isSolvedAddress, writeAddress } from './address.ts';
 import { isJoined, isSplit } from './joined-split.ts';
+import type { Deed } from './said.ts';
 import type { PairGoal } from './slots.ts';
 import { cornerOfSlot } from './slots.ts';
 import { asPair } from './subject.ts';
-
-/**
- * What a stretch does, from where the pair is before and after it.
- *
- *   turn-cube                        the whole cube, nothing else
- *   turn-top                         turns of the top with nothing after them that they prepare
- *   edge-out corner-out both-out     these come from slots to the top
- *   edge-in corner-in both-in        these go from the top into slots, the pair unsolved
- *   join split                       both on top before and after, now joined or split
- *   regroup                          both on top before and after, now neither
- *   insert                           both on top before, the pair solved after
- *   solve                            the pair solved after, a piece in a slot before: lift and insert in one
- *   shift                            anything else: pieces change slots
- */
-export const DEEDS = [
-  'turn-cube',
-  'turn-top',
-  'edge-out',
-  'corner-out',
-  'both-out',
-  'edge-in',
-  'corner-in',
-  'both-in',
-  'join',
-  'split',
-  'regroup',
-  'insert',
-  'solve',
-  'shift',
-] as const;
-export type Deed = (typeof DEEDS)[number];
+import { pairWords } from './words.ts';
 
 /** How the pair stands after a stretch, if that has a name. */
 export type Standing = 'joined' | 'split' | 'solved';
@@ -221,6 +192,9 @@ export const pairPhases: PhasesPart = {
     const { cube, goal } = asPair(subject);
     return phasesOf(cube, turns, goal, triggers);
   },
-  said: ({ does, stood }, { handout }) =>
-    handout.phase(does as readonly Deed[], stood === 'solved' ? undefined : (stood as 'joined' | 'split' | undefined)),
+  said: ({ does, stood }, words) =>
+    pairWords(words).cases.phase(
+      does as readonly Deed[],
+      stood === 'solved' ? undefined : (stood as 'joined' | 'split' | undefined),
+    ),
 };

@@ -114,7 +114,7 @@ export const pairPractice: PracticePart = {
   lookAlikes,
   pieces: (subject) => Object.entries(pairPieces(asPair(subject).goal)).map(([name, piece]) => ({ name, piece })),
   pieceSaid: ({ name, at, colour, faces }, words) =>
-    words.drawing.piece(name as 'corner' | 'edge', { at: 'elsewhere', place: at }, colour, faces),
+    pairWords(words).drawing.piece(name as 'corner' | 'edge', { at: 'elsewhere', place: at }, colour, faces),
   sidesWanted: (filter) => slotsIn(filter, 'slot'),
   isWanted: (subject, filter) => {
     const stuck = slotsIn(filter, 'stuck');

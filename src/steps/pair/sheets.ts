@@ -5,16 +5,15 @@ import { asPair } from './subject.ts';
 import { pairWords } from './words.ts';
 
 export const pairSheets: SheetPart = {
-  signs: ({ handout }) => handout.signs.lines,
-  remark: (shown, { handout }) => {
+  words: (words) => pairWords(words).sheets,
+  remark: (shown, words) => {
     const someStuck = shown
       .map(asPair)
       .some(({ goal, where }) => goal.kept.length < SLOTS.length - 1 - where.open.length);
-    return someStuck ? handout.stuckStaysOpen : undefined;
+    return someStuck ? pairWords(words).cases.stuckStaysOpen : undefined;
   },
-  plan: (words) => pairWords(words).plan,
-  openSaid: (subject, { handout }) => {
+  openSaid: (subject, words) => {
     const { open } = asPair(subject).where;
-    return open.length > 0 ? handout.open(open) : undefined;
+    return open.length > 0 ? pairWords(words).cases.open(open) : undefined;
   },
 };

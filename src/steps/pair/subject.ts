@@ -8,6 +8,7 @@ import { describeCase, pairSaid } from './describe.ts';
 import { pairEmphasis } from './emphasis.ts';
 import { cubeWithPair } from './place-pair.ts';
 import type { PairGoal, Slot } from './slots.ts';
+import { pairWords } from './words.ts';
 
 /** Which pair is asked about. */
 export interface PairWhere extends Where {
@@ -62,7 +63,7 @@ function subjectOn(cube: Cube, at: Address, where: PairWhere): PairSubject {
     ...drawnFor(goal),
     named: (colours, words) => {
       const { corner, edge } = pairSaid(cube, goal, colours);
-      return words.handout.caseName(corner, edge);
+      return pairWords(words).cases.named(corner, edge);
     },
     claim: () => ({ pair: where.slot, kept: goal.kept }),
   };

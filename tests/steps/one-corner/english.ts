@@ -8,7 +8,14 @@ const place = (at: string): string => [...at].map((side) => SIDE[side]).join(' '
 export const english = {
   corner: (at: string, colour: Colour, face: Face) =>
     `The corner is at the ${place(at)}, ${colour} to the ${SIDE[face]}.`,
-  signs: ['Heavy line: the corner.', 'Dashed: where it belongs.'],
+  sheets: {
+    signs: ['Heavy line: the corner.', 'Dashed: where it belongs.'],
+    family: (family: string) => (family === 'below' ? 'The corner below' : 'The corner on top'),
+    allCases: 'All cases of one corner',
+    booklet: 'A panel shows one case, its corner seen from each of four sides.',
+    chart: 'Every case of a corner',
+    plan: { open: 'Show the corner.', ask: 'Is the corner on top?' },
+  },
   fails: (broken: readonly string[]) => `Not home: ${broken.map(place).join(', ')}.`,
   practice: {
     kinds: {
@@ -20,6 +27,5 @@ export const english = {
     start: 'Every set-up begins with a solved cube.',
     common: 'After every right answer the corner is home and the cross is whole.',
   },
-  plan: { open: 'Show the corner.', ask: 'Is the corner on top?' },
   marking: { slips: {}, noPlace: 'Write a place such as UFR:R.' },
 };

@@ -256,9 +256,8 @@ export const oneCorner: Step = {
     words: (words) => wordsOf(words).marking,
   },
   sheets: {
-    signs: (words) => wordsOf(words).signs,
+    words: (words) => wordsOf(words).sheets,
     remark: () => undefined,
-    plan: (words) => wordsOf(words).plan,
     openSaid: () => undefined,
   },
   find: {
