@@ -1,6 +1,6 @@
 // What has to be there before anything runs: the packages of the lock file, and the compiled command.
 // Plain JavaScript without packages, since there may be none yet.
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -17,6 +17,22 @@ export function run(command, args, env = {}) {
   });
   if (error) console.error(`${command}: ${error.message}`);
   if (status !== 0) process.exit(status ?? 1);
+}
+
+/** Starts a package's command beside what is run meanwhile; awaited, it ends the process if its exit code is not 0. */
+export function startPackage(name, args) {
+  const child = spawn(join(root, 'node_modules', '.bin', name), args, {
+    cwd: root,
+    stdio: 'inherit',
+    shell: process.platform === 'win32',
+  });
+  return new Promise((done) => {
+    child.on('error', (error) => {
+      console.error(`${name}: ${error.message}`);
+      process.exit(1);
+    });
+    child.on('exit', (status) => (status === 0 ? done() : process.exit(status ?? 1)));
+  });
 }
 
 export const runPackage = (name, args, env) => run(join(root, 'node_modules', '.bin', name), args, env);
