@@ -10,8 +10,8 @@ import { countErrors, counted, tell } from './report.ts';
 /** What keeps a proved lesson from being printed on the usual paper; what prints is loaded for a lesson that is. */
 async function pageProblems({ loaded }: LoadedFile): Promise<Found[]> {
   if (!loaded?.proved) return [];
-  const { printLesson } = await import('../sheets/printed.ts');
-  const { problems } = printLesson(loaded.proved, { paper: 'a4', ink: 'colour' });
+  const { printProblems } = await import('../sheets/printed.ts');
+  const problems = printProblems(loaded.proved, { paper: 'a4', ink: 'colour' });
   return problems.map((problem) => ({ problem, source: loaded.source }));
 }
 

@@ -46,24 +46,35 @@ function practisedIn(papers: readonly PracticePaper[]): Map<string, number> {
   return new Map([...byCase].map(([address, ofCase]) => [address, ofCase.length]));
 }
 
+/** The sheets that are wanted, laid out volume by volume; papers are made if a sheet of theirs is among them. */
+function laidOut(proved: ProvedLesson, { paper, ink, students, only }: Printing) {
+  const isWanted = ({ suffix }: { readonly suffix: Suffix }): boolean => only?.includes(suffix) ?? true;
+  const { papers, problems } = PRACTICE_SUFFIXES.some((suffix) => isWanted({ suffix }))
+    ? papersOf(proved, students)
+    : { papers: [], problems: [] };
+  const wanted = [...sheetsOf(proved, makingOf(proved, ink)), ...practiceSheets(papers, ink)].filter(isWanted);
+  const sheets = wanted.map((sheet) => ({ ...sheet, volumes: sheet.make().map((one) => layOut(one, { paper })) }));
+  const faults = sheets.flatMap(({ volumes }) => volumes.flatMap((volume) => volume.faults));
+  return { papers, sheets, problems: [...problems, ...faults.map(problemOfFault)] };
+}
+
 /**
  * All sheets of a lesson, or those named in `only`: of the others nothing is made, and no papers unless a sheet of theirs
  * is wanted.
  */
-export function printLesson(proved: ProvedLesson, { paper, ink, students, only }: Printing): Printed {
-  const isWanted = ({ suffix }: { readonly suffix: Suffix }): boolean => only?.includes(suffix) ?? true;
-  const made = PRACTICE_SUFFIXES.some((suffix) => isWanted({ suffix }))
-    ? papersOf(proved, students)
-    : { papers: [], problems: [] };
-  const sheets = [...sheetsOf(proved, makingOf(proved, ink)), ...practiceSheets(made.papers, ink)].filter(isWanted);
-  const laidOut = sheets.map(({ suffix, make, claims }) => {
-    const volumes = make().map((one) => layOut(one, { paper }));
-    const faults = volumes.flatMap((volume) => volume.faults);
-    return { suffix, pages: bound(volumes.map((volume) => volume.pages)), claims: claims(), faults };
-  });
+export function printLesson(proved: ProvedLesson, printing: Printing): Printed {
+  const { papers, sheets, problems } = laidOut(proved, printing);
   return {
-    sheets: laidOut,
-    practised: practisedIn(made.papers),
-    problems: [...made.problems, ...laidOut.flatMap(({ faults }) => faults.map(problemOfFault))],
+    sheets: sheets.map(({ suffix, volumes, claims }) => ({
+      suffix,
+      pages: bound(volumes.map((volume) => volume.pages)),
+      claims: claims(),
+    })),
+    practised: practisedIn(papers),
+    problems,
   };
 }
+
+/** What keeps a lesson from being printed: no volume is bound for it, and nothing claimed. */
+export const printProblems = (proved: ProvedLesson, printing: Printing): readonly Problem[] =>
+  laidOut(proved, printing).problems;
