@@ -1,12 +1,14 @@
 /** Proving: what is broken, how long the base was whole, what a goal asks for. Rows are worked out by hand. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { reprove } from '../../src/audit/reprove.ts';
 import { afterTurns, homeOf, isHome, pieceOf, solvedCube } from '../../src/cube/cube.ts';
 import { areHome } from '../../src/cube/goal.ts';
 import { prove } from '../../src/cube/solves.ts';
 import type { Place } from '../../src/cube/spots.ts';
-import { inverse, TURNS } from '../../src/cube/turns.ts';
+import { inverse, TURNS, writeTurns } from '../../src/cube/turns.ts';
 import { cornerOfSlot, edgeOfSlot, goalOf, SLOTS, type Slot, slotOfPlace } from '../../src/steps/pair/slots.ts';
+import { randomFrom } from '../random.ts';
 import { turnsIn } from './read.ts';
 
 const ALL_BUT_FR: readonly Slot[] = ['FL', 'BL', 'BR'];
@@ -172,5 +174,39 @@ describe('any turns', () => {
 
   test('a piece is named by its home', () => {
     for (let piece = 0; piece < 20; piece++) expect(pieceOf(homeOf(piece))).toBe(piece);
+  });
+});
+
+describe('a goal of the last layer', () => {
+  const LAST = [...'UFR UFL UBL UBR UF UL UB UR'.split(' ')] as Place[];
+  const FIRST_TWO = SLOTS.flatMap((slot): Place[] => [cornerOfSlot(slot), edgeOfSlot(slot)]);
+  const CROSS: readonly Place[] = ['DF', 'DL', 'DB', 'DR'];
+
+  // The second checker's stickers know nothing of pieces. Half of the words are made of short ways there and back.
+  test.each([20261128, 7, 91])('is judged as the second checker judges it (seed %i)', (seed) => {
+    const r = randomFrom(seed);
+    const word = (length: number) => Array.from({ length }, () => r.pick(TURNS.slice(0, 18)));
+    const verdicts = new Set<string>();
+    for (let i = 0; i < 200; i++) {
+      const some = word(r.below(3));
+      const [setup, solution] = r.chance(0.5) ? [some, [...inverse(some), ...word(r.below(2))]] : [word(4), word(4)];
+      const base = r.chance(0.5) ? [] : CROSS;
+      const home = [...(r.chance(0.3) ? FIRST_TWO : []), ...(r.chance(0.5) ? LAST.filter(() => r.chance(0.6)) : [])];
+      const top = r.chance(0.5) ? LAST.filter(() => r.chance(0.6)) : [];
+      const free = r.chance(0.5) ? ('U' as const) : undefined;
+      const goal = { base: base.map(pieceOf), pieces: [...base, ...home].map(pieceOf), top, free };
+      const proof = prove(afterTurns(solvedCube(), setup), solution, goal);
+      const text = { setup: writeTurns(setup), solution: writeTurns(solution) };
+      const again = reprove({
+        ...text,
+        base: base as never,
+        goal: { home: home as never, top: top as never, free: free ?? null },
+      });
+      expect(proof.verdict, JSON.stringify({ ...text, base, home, top, free })).toBe(again.verdict);
+      expect(proof.broken.length).toBe(again.broken.length);
+      verdicts.add(`${proof.verdict} ${top.length > 0} ${free}`);
+    }
+    // Both verdicts, with and without each.
+    expect(verdicts.size).toBe(8);
   });
 });
