@@ -1,101 +1,64 @@
 /** The claims file as a stranger reads it: its form, and problems where it has another. */
 import { z } from 'zod';
-import { PLACES, type Place, SLOTS, type Slot } from './places.ts';
+import { PLACES, SLOTS } from './places.ts';
 
-/** The parts of a claim that a reader of the sheet has in hand. */
-export interface SolutionClaimText {
-  readonly setup: string;
-  readonly solution: string;
-  /** Home after the set-up and after the solution. */
-  readonly base: readonly Place[];
-  /** What the solution brings about besides: see `Reproof`. */
-  readonly goal: { readonly home: readonly Place[]; readonly top: readonly Place[]; readonly free: 'U' | null };
-}
+const slot = z.enum(SLOTS);
+const places = z.array(z.enum(PLACES)).readonly();
+const count = z.number().int().nonnegative();
 
-/** Of a claim about a pair. */
-export interface PairText {
-  readonly pair: Slot;
-  readonly kept: readonly Slot[];
-}
-
-export interface PhaseText {
-  readonly turns: string;
-  readonly address: string;
-}
-
-export interface MergeText {
-  readonly turn: number;
-  readonly of: string;
-  readonly as: readonly string[];
-  readonly address: string;
-}
+/** Of a phase: its turns, and the address after them. */
+const phase = z.object({ turns: z.string(), address: z.string() });
+const merge = z.object({
+  turn: count.positive(),
+  of: z.string(),
+  as: z.array(z.string()).readonly(),
+  address: z.string(),
+});
 
 /**
  * A claim of kind `solution` as it stands in a claims file. This is the contract of the file and not of the prover,
  * written out a second time on purpose. Further fields may stand there; they are not judged.
  */
-export interface SolutionClaim extends SolutionClaimText {
-  /** Both, or neither: see `PairText`. */
-  readonly pair?: Slot | undefined;
-  readonly kept?: readonly Slot[] | undefined;
-  readonly id: string;
-  readonly kind: 'solution';
-  /** Of the solve. Only pairs are judged by their address, case and family, pair and kept slots. */
-  readonly step: string;
-  readonly file: string;
-  /** 1-based, of the solution in the lesson file. */
-  readonly line: number;
-  readonly sheet: string;
-  /** Physical, 1-based. */
-  readonly page: number;
-  readonly hold: { readonly up: string; readonly front: string };
-  /** Six colours, up front right down back left; those of most cubes where it is left out. */
-  readonly scheme?: string | null | undefined;
-  readonly cross: string;
-  readonly address: string;
-  readonly case: string;
-  readonly family: string;
-  readonly verdict: 'solves' | 'fails';
-  readonly broken: readonly string[];
-  readonly length: number;
-  readonly shortest?: number | null | undefined;
-  readonly phases?: readonly PhaseText[] | null | undefined;
-  readonly merges?: readonly MergeText[] | null | undefined;
-}
-
-const slot = z.enum(SLOTS);
-const places = z.array(z.enum(PLACES));
-const count = z.number().int().nonnegative();
-
-const solutionClaim = z.looseObject({
+const solutionClaim = z.object({
   id: z.string().min(1),
   kind: z.literal('solution'),
+  /** Of the solve. Only pairs are judged by their address, case and family, pair and kept slots. */
   step: z.string(),
   file: z.string(),
+  /** 1-based, of the solution in the lesson file. */
   line: count.positive(),
   sheet: z.string().min(1),
+  /** Physical, 1-based. */
   page: count.positive(),
-  hold: z.looseObject({ up: z.string(), front: z.string() }),
+  hold: z.object({ up: z.string(), front: z.string() }),
+  /** Six colours, up front right down back left; those of most cubes where it is left out. */
   scheme: z.string().nullish(),
   setup: z.string(),
   solution: z.string(),
   cross: z.string(),
+  /** Home after the set-up and after the solution. */
   base: places,
-  goal: z.looseObject({ home: places, top: places, free: z.enum(['U']).nullable() }),
+  /** What the solution brings about besides: see `Reproof`. */
+  goal: z.object({ home: places, top: places, free: z.enum(['U']).nullable() }),
+  /** Of a claim about a pair, with `kept`. */
   pair: slot.optional(),
-  kept: z.array(slot).optional(),
+  kept: z.array(slot).readonly().optional(),
   address: z.string(),
   case: z.string(),
   family: z.string(),
   verdict: z.enum(['solves', 'fails']),
-  broken: z.array(z.string()),
+  broken: z.array(z.string()).readonly(),
   length: count,
   shortest: count.nullish(),
-  phases: z.array(z.looseObject({ turns: z.string(), address: z.string() })).nullish(),
-  merges: z
-    .array(z.looseObject({ turn: count.positive(), of: z.string(), as: z.array(z.string()), address: z.string() }))
-    .nullish(),
-}) satisfies z.ZodType<SolutionClaim>;
+  phases: z.array(phase).readonly().nullish(),
+  merges: z.array(merge).readonly().nullish(),
+});
+export type SolutionClaim = Readonly<z.infer<typeof solutionClaim>>;
+
+/** The parts of a claim that a reader of the sheet has in hand. */
+export type SolutionClaimText = Pick<SolutionClaim, 'setup' | 'solution' | 'base' | 'goal'>;
+/** What a claim about a pair has besides. */
+export type PairText = { readonly [field in 'pair' | 'kept']: NonNullable<SolutionClaim[field]> };
 
 const claimsFile = z.looseObject({
   lesson: z.string(),
