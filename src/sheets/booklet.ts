@@ -4,7 +4,7 @@ import { type Block, mm, type Sheet } from '../layout/blocks.ts';
 import { SIDES } from '../lesson/booklet-lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
-import { openViewLegend } from '../svg/open-view-legend.ts';
+import { openViewLegend } from '../svg/draw.ts';
 import { columns, figure, h1, h2, h3, space, stack, whole } from './blocks.ts';
 import { headRule } from './heading.ts';
 import type { Making } from './making.ts';

@@ -9,7 +9,7 @@ import { wordsIn } from '../steps/languages.ts';
 import type { Step } from '../steps/step.ts';
 import { stepOf, USUAL_STEP } from '../steps/steps.ts';
 import type { Subject } from '../steps/subject.ts';
-import { drawCase } from '../svg/draw-case.ts';
+import { drawCase } from '../svg/draw.ts';
 import type { Ink } from '../svg/palette.ts';
 import { groupedBy } from '../text/grouped.ts';
 import { columns, figure, h1, h2, h3, space, whole } from './blocks.ts';

@@ -4,8 +4,7 @@ import { type Block, type ColumnsBlock, mm, type Sheet } from '../layout/blocks.
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedPart } from '../lesson/proved.ts';
-import { drawHold } from '../svg/draw-hold.ts';
-import { openViewLegend } from '../svg/open-view-legend.ts';
+import { drawHold, openViewLegend } from '../svg/draw.ts';
 import { type Cell, columns, figure, h2, space, stack } from './blocks.ts';
 import { clubLine, dotted, headRule, headToFill, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';

@@ -7,7 +7,7 @@ import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedCase, ProvedSolution } from '../lesson/proved.ts';
 import { stepOf } from '../steps/steps.ts';
 import type { Subject } from '../steps/subject.ts';
-import { drawCase } from '../svg/draw-case.ts';
+import { drawCase } from '../svg/draw.ts';
 import type { Scene } from '../svg/scene.ts';
 import { columns, figure, h3, space, whole } from './blocks.ts';
 import type { Making } from './making.ts';

@@ -6,8 +6,7 @@ import { type ExerciseKind, isShared, type SharedKind } from '../lesson/practice
 import type { PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { stepOf } from '../steps/steps.ts';
-import { drawPlace } from '../svg/draw-place.ts';
-import { drawWhole } from '../svg/draw-whole.ts';
+import { drawPlace, drawWhole } from '../svg/draw.ts';
 import type { Scene } from '../svg/scene.ts';
 import { columns, figure, h2, space, whole } from './blocks.ts';
 import { headRule } from './heading.ts';

@@ -7,7 +7,7 @@ import type { ChoiceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import type { PracticeWordsOfStep } from '../steps/practice-part.ts';
 import { stepOf } from '../steps/steps.ts';
-import { drawCase } from '../svg/draw-case.ts';
+import { drawCase } from '../svg/draw.ts';
 import type { Look } from '../svg/marks.ts';
 import type { Scene } from '../svg/scene.ts';
 import { groupedBy } from '../text/grouped.ts';

@@ -5,7 +5,7 @@ import type { Claim } from '../lesson/claim.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedLessonRule, ProvedRules } from '../lesson/prove-rules.ts';
 import { type Answer, leavesOf, type Question, type Tree, treeOf } from '../rules/tree.ts';
-import { openViewLegend } from '../svg/open-view-legend.ts';
+import { openViewLegend } from '../svg/draw.ts';
 import { columns, figure, h2, stack } from './blocks.ts';
 import { clubLine, headRule, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';

@@ -4,7 +4,7 @@ import { afterTurns } from '../cube/cube.ts';
 import { type Block, type ColumnsBlock, mm, type Pt, type Span } from '../layout/blocks.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { ShownExample, ShownException } from '../lesson/rule-examples.ts';
-import { drawCase } from '../svg/draw-case.ts';
+import { drawCase } from '../svg/draw.ts';
 import type { Scene } from '../svg/scene.ts';
 import { columns, figure, h3, stack } from './blocks.ts';
 import { casePicture } from './panel.ts';

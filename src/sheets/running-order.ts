@@ -17,7 +17,7 @@ import {
 import type { ProvedRules } from '../lesson/prove-rules.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { rulesReport } from '../lesson/rule-report.ts';
-import { drawCase } from '../svg/draw-case.ts';
+import { drawCase } from '../svg/draw.ts';
 import { h2, space, stack, whole } from './blocks.ts';
 import { clubLine, headRule, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';

@@ -17,7 +17,7 @@ import type { StudentRows } from '../marking/by-student.ts';
 import type { Item, SolutionItem } from '../marking/items.ts';
 import type { MarkedRow, NearMissKind } from '../marking/submission.ts';
 import { isTimed } from '../marking/submission.ts';
-import { drawCase } from '../svg/draw-case.ts';
+import { drawCase } from '../svg/draw.ts';
 import type { Ink } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { Words } from '../words/words.ts';

@@ -3,11 +3,10 @@ import type { FaceColours } from '../cube/colours.ts';
 import type { Cube, Piece } from '../cube/cube.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Sticker } from '../cube/stickers.ts';
+import { centreAt } from '../cube/view.ts';
 import type { Words } from '../words/words.ts';
 
-/**
- * main: what is to be brought home. kept: pieces that stay solved. centre: names its face. other: does not matter.
- */
+/** main: what is to be brought home. kept: pieces that stay solved. centre: names its face. other: does not matter. */
 export type Role = 'main' | 'kept' | 'centre' | 'other';
 
 /** What stands out of a picture, and how. */
@@ -27,3 +26,7 @@ export interface Drawn {
   /** The picture in words, for those who cannot see it. */
   readonly describe: (cube: Cube, colours: FaceColours, words: Words) => string;
 }
+
+/** How the cube is held now: which centres the viewer sees below and in front. */
+export const describeHold = (cube: Cube, colours: FaceColours, words: Words): string =>
+  words.drawing.hold(colours[centreAt(cube.view, 'D')], colours[centreAt(cube.view, 'F')]);

@@ -1,12 +1,12 @@
 /** The marks that drawings of a cube are made of. Each function only emits; where things lie is in the projection. */
 import type { FaceColours } from '../cube/colours.ts';
-import type { Cube } from '../cube/cube.ts';
+import { type Cube, homeOf, solvedCube } from '../cube/cube.ts';
 import type { Place } from '../cube/spots.ts';
 import { type Sticker, stickersOf } from '../cube/stickers.ts';
+import { seenPlace } from '../cube/view.ts';
 import type { Words } from '../words/words.ts';
 import type { Role } from './emphasis.ts';
 import { BLACK, type Ink, PALETTES } from './palette.ts';
-import { tileOfSticker, tilesOfPlaces } from './place-tiles.ts';
 import type { Projection, Tile } from './projection.ts';
 import type { Label, Point, Polygon, Stroke } from './scene.ts';
 import { unionOutline } from './shapes.ts';
@@ -38,9 +38,12 @@ const STUCK: Stroke = { colour: BLACK, width: 1.1 };
 /** Rounds a sticker of the pair. */
 const RIM = 0.65;
 
+const tileOf = (projection: Projection, { face, row, column }: Sticker): Tile | undefined =>
+  projection.tiles[face]?.[3 * row + column];
+
 export const seenStickers = (cube: Cube, projection: Projection, roleFor: (s: Sticker) => Role): SeenSticker[] =>
   stickersOf(cube).flatMap((sticker) => {
-    const tile = tileOfSticker(projection, sticker);
+    const tile = tileOf(projection, sticker);
     return tile ? [{ piece: sticker.piece, colour: sticker.colour, tile, role: roleFor(sticker) }] : [];
   });
 
@@ -55,9 +58,20 @@ export function ground({ tile, role, colour }: SeenSticker, { colours, ink }: Lo
 export const cubeEdges = ({ faces }: Projection, ink: Ink): Polygon[] =>
   faces.map((points) => ({ kind: 'polygon', points, stroke: { colour: PALETTES[ink].edges, width: EDGES } }));
 
+/** On a solved cube each piece is in its home place, so its stickers show where that place's faces are. */
+const ALL_PLACES = stickersOf(solvedCube()).flatMap((on) =>
+  on.piece === undefined ? [] : [{ place: homeOf(on.piece), on }],
+);
+
 /** Places as one shape, or as many as do not touch; nothing where they are out of sight. */
 export const placeOutlines = (projection: Projection, cube: Cube, places: readonly Place[]): Point[][] =>
-  unionOutline(tilesOfPlaces(projection, cube.view, places).map((t) => t.outline));
+  unionOutline(
+    places
+      .map((place) => seenPlace(cube.view, place))
+      .flatMap((seen) => ALL_PLACES.flatMap(({ place, on }) => (place === seen ? [on] : [])))
+      .flatMap((on) => tileOf(projection, on) ?? [])
+      .map((tile) => tile.outline),
+  );
 
 /** The pair's own slot, emptied: goes under the cube's edges. */
 export const hole = (outline: readonly Point[], ink: Ink): Polygon => ({

@@ -24,14 +24,13 @@ export interface Projection {
 /** How far a sticker of the pair stays inside its place. */
 const GAP = 0.95;
 
-const tileOf = (corners: readonly Point[], letterSize: number): Tile => {
-  const outline = clockwise(corners);
-  return { outline, inner: inset(outline, GAP), middle: middle(outline), letterSize };
-};
-
-/** The nine tiles of a face, from a function that gives the corners of the sticker at (row, column). */
-export const tilesOf = (corners: (row: number, column: number) => readonly Point[], size: (row: number) => number) =>
-  Array.from({ length: 9 }, (_, i) => tileOf(corners(Math.floor(i / 3), i % 3), size(Math.floor(i / 3))));
+/** The nine tiles of a face, from a function that gives the upper left corner of the sticker at (row, column). */
+export const tilesOf = (at: (row: number, column: number) => Point, letterSize: (row: number) => number): Tile[] =>
+  Array.from({ length: 9 }, (_, i) => {
+    const [row, column] = [Math.floor(i / 3), i % 3];
+    const outline = clockwise([at(row, column), at(row, column + 1), at(row + 1, column + 1), at(row + 1, column)]);
+    return { outline, inner: inset(outline, GAP), middle: middle(outline), letterSize: letterSize(row) };
+  });
 
 export const projectionOf = (width: number, height: number, tiles: Projection['tiles']): Projection => ({
   width,

@@ -1,7 +1,7 @@
 /** Scene -> SVG text. The only file that knows svg.js, and svgdom, the document that svg.js needs outside a browser. */
 import { type Container, registerWindow, SVG } from '@svgdotjs/svg.js';
 import { createSVGWindow } from 'svgdom';
-import type { Label, Line, Mark, Point, Polygon, Scene, Stroke } from './scene.ts';
+import type { Mark, Point, Scene, Stroke } from './scene.ts';
 import { rounded } from './shapes.ts';
 
 /** Baseline below the middle of a capital, in font sizes; half the cap height of Source Sans. */
@@ -31,33 +31,19 @@ const strokeAttributes = (stroke: Stroke | undefined): Record<string, string> =>
       }
     : {};
 
-function addPolygon(to: Container, { points, fill, stroke }: Polygon): void {
-  to.element('polygon').attr({ points: path(points), fill: fill ?? 'none', ...strokeAttributes(stroke) });
-}
-
-function addLine(to: Container, { points, stroke }: Line): void {
-  to.element('polyline').attr({ points: path(points), fill: 'none', ...strokeAttributes(stroke) });
-}
-
-function addLabel(to: Container, { text, x, y, size, colour }: Label): void {
+function addMark(to: Container, mark: Mark): void {
+  if (mark.kind !== 'label') {
+    const { points, stroke } = mark;
+    const fill = (mark.kind === 'polygon' && mark.fill) || 'none';
+    const element = to.element(mark.kind === 'polygon' ? 'polygon' : 'polyline');
+    element.attr({ points: path(points), fill, ...strokeAttributes(stroke) });
+    return;
+  }
+  const { text, x, y, size, colour } = mark;
   const attributes = { x: number(x), y: number(y + size * HALF_CAPITAL), 'font-size': number(size), fill: colour };
   to.element('text')
     .words(text)
     .attr({ ...attributes, 'font-family': FONT, 'font-weight': '600', 'text-anchor': 'middle' });
-}
-
-function addMark(to: Container, mark: Mark): void {
-  switch (mark.kind) {
-    case 'polygon':
-      addPolygon(to, mark);
-      break;
-    case 'line':
-      addLine(to, mark);
-      break;
-    case 'label':
-      addLabel(to, mark);
-      break;
-  }
 }
 
 /** A whole SVG document; the scene's description is what a screen reader says. The same scene, the same bytes. */

@@ -8,9 +8,10 @@ import { ADDRESSES } from '../../src/steps/pair/cases.ts';
 import { cubeWithPair } from '../../src/steps/pair/place-pair.ts';
 import { goalOf, SLOTS, type Slot } from '../../src/steps/pair/slots.ts';
 import { drawnFor } from '../../src/steps/pair/subject.ts';
-import { drawCase, VIEWS, type ViewName } from '../../src/svg/draw-case.ts';
+import { drawCase } from '../../src/svg/draw.ts';
 import { BLACK, contrast, type Ink, PALETTES } from '../../src/svg/palette.ts';
 import type { Point, Polygon, Scene } from '../../src/svg/scene.ts';
+import { VIEWS, type ViewName } from '../../src/svg/views.ts';
 import { writeSvg } from '../../src/svg/write-svg.ts';
 import { pixelsOf } from './pixels.ts';
 

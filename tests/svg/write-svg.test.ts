@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { coloursHeld, USUAL_SCHEME } from '../../src/cube/colours.ts';
 import { wordsIn } from '../../src/steps/languages.ts';
-import { drawHold } from '../../src/svg/draw-hold.ts';
-import { openViewLegend } from '../../src/svg/open-view-legend.ts';
+import { drawHold, openViewLegend } from '../../src/svg/draw.ts';
 import { PALETTES } from '../../src/svg/palette.ts';
 import type { Scene } from '../../src/svg/scene.ts';
 import { writeSvg } from '../../src/svg/write-svg.ts';

@@ -7,7 +7,7 @@ import { type Cube, isHome, type Piece, placeOf } from '../../cube/cube.ts';
 import type { Face } from '../../cube/faces.ts';
 import { faceOfCornerSpot, faceOfEdgeSpot } from '../../cube/spots.ts';
 import { centreAt, seenAt, seenPlace } from '../../cube/view.ts';
-import { describeHold } from '../../svg/describe-hold.ts';
+import { describeHold } from '../../svg/emphasis.ts';
 import type { Words } from '../../words/words.ts';
 import { pairPieces } from './emphasis.ts';
 import type { PieceSaid, PieceWhere } from './said.ts';

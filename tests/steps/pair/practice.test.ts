@@ -8,7 +8,7 @@ import { ADDRESSES } from '../../../src/steps/pair/cases.ts';
 import { pairPractice } from '../../../src/steps/pair/practice.ts';
 import { SLOTS } from '../../../src/steps/pair/slots.ts';
 import { type PairSubject, pairSubject } from '../../../src/steps/pair/subject.ts';
-import { drawCase } from '../../../src/svg/draw-case.ts';
+import { drawCase } from '../../../src/svg/draw.ts';
 import * as answers from '../../practice/answers.ts';
 
 const look = { colours: USUAL_SCHEME, ink: 'colour', words: wordsIn('en') } as const;
