@@ -41,15 +41,15 @@ function makeTables({ step, lesson, case: ofCase, every, claims, practice, words
     cards: lesson.shape.cards.unwrap(),
   };
   const { items, only } = practice.shape;
-  const ofPractice = (key: string | number | undefined): Table => {
-    if (key === 'items') return table('"items"', items);
-    return key === 'only' ? table('"only"', only.unwrap()) : table('a practice', practice);
+  const ofPractice: Readonly<Record<string, Table>> = {
+    items: table('"items"', items),
+    only: table('"only"', only.unwrap()),
   };
   const at = (yaml: YamlText, path: Path): Table => {
     if (path.length === 0) return table('a lesson', lesson);
     if (rule && path.at(-1) === 'see') return table('what is seen', rule.shape.see.unwrap());
     const [key] = path;
-    if (key === 'practice') return ofPractice(path[1]);
+    if (key === 'practice') return ofPractice[String(path[1])] ?? table('a practice', practice);
     if (path.length === 1 && typeof key === 'string' && Object.hasOwn(named, key))
       return table(`"${key}"`, named[key]!);
     if (path.at(-1) === 'hold') return table('a hold', holdSchema);
@@ -71,7 +71,7 @@ export function tablesOf(format: Format): Tables {
   return tables;
 }
 
-const EXAMPLES: Readonly<Record<string, string>> = {
+const EXAMPLES_OF_PRACTICE = {
   items: 'items: { solve: 6, likeness: 4 }, numbers from 0 to 60',
   seed: 'seed: 7, a whole number',
   open: 'open: 2, a number from 0 to 60',
@@ -80,90 +80,64 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   words: 'words: [SLOT, FRONT], words of three to nine letters',
 };
 
+const EXAMPLES = new Map<string | undefined, string>([
+  ...Object.entries({ ...schemeSchema.shape, ...holdSchema.shape }).map(([key, colour]): [string, string] => [
+    key,
+    `${key}: ${colour.meta()!['examples']}`,
+  ]),
+  ['hold', 'hold: { cross: white, front: green }'],
+  ['minutes', 'minutes: 60'],
+  ['duplex', 'duplex: long'],
+  ...['setup', 'turns', 'insert'].map((key): [string, string] => [key, `${key}: R U' R'`]),
+  ['solutions', 'a list: a line "- R U\' R\'" for each solution'],
+  ['cases', 'a list: a line that begins with "- " for each case'],
+  ['lessons', 'a list: a line "- lesson: edge-away.yaml" for each evening'],
+  ['lesson', 'lesson: edge-away.yaml'],
+  ['rules', 'a list: a line that begins with "- " for each rule'],
+  ['see', 'see: { cross colour: sideways }'],
+  ['most', 'most: 8'],
+  ['open', 'open: BL, or a list in brackets: [BL, BR]'],
+]);
+
+/** The key that a path leads to, past places in lists. */
+const lastKey = (path: Path): string | undefined => path.filter((step) => typeof step === 'string').at(-1);
+
 /** What belongs at a path, as one would write it. */
 function example(path: Path): string {
-  if (path[0] === 'practice') return EXAMPLES[String(path[1])] ?? EXAMPLES['items']!;
-  const key = path.filter((step) => typeof step === 'string').at(-1);
-  if (path[0] === 'claims' && key === 'turns') return 'turns: 8, a whole number';
-  switch (key) {
-    case 'hold':
-      return 'hold: { cross: white, front: green }';
-    case 'cross':
-    case 'up':
-      return `${key}: white`;
-    case 'front':
-      return 'front: green';
-    case 'right':
-      return 'right: red';
-    case 'down':
-      return 'down: yellow';
-    case 'back':
-      return 'back: blue';
-    case 'left':
-      return 'left: orange';
-    case 'minutes':
-      return 'minutes: 60';
-    case 'duplex':
-      return 'duplex: long';
-    case 'setup':
-    case 'turns':
-    case 'insert':
-      return `${key}: R U' R'`;
-    case 'solutions':
-      return 'a list: a line "- R U\' R\'" for each solution';
-    case 'cases':
-      return 'a list: a line that begins with "- " for each case';
-    case 'lessons':
-      return 'a list: a line "- lesson: edge-away.yaml" for each evening';
-    case 'lesson':
-      return 'lesson: edge-away.yaml';
-    case 'rules':
-      return 'a list: a line that begins with "- " for each rule';
-    case 'see':
-      return 'see: { cross colour: sideways }';
-    case 'most':
-      return 'most: 8';
-    case 'open':
-      return 'open: BL, or a list in brackets: [BL, BR]';
-    default:
-      return `${key}: one text; in double quotes if it begins or ends with a sign`;
+  const [table, below] = path;
+  if (table === 'practice') {
+    return Object.entries(EXAMPLES_OF_PRACTICE).find(([key]) => key === below)?.[1] ?? EXAMPLES_OF_PRACTICE.items;
   }
+  const key = lastKey(path);
+  if (table === 'claims' && key === 'turns') return 'turns: 8, a whole number';
+  return EXAMPLES.get(key) ?? `${key}: one text; in double quotes if it begins or ends with a sign`;
 }
 
 function kindOfValue(yaml: YamlText, path: Path): string {
   const node = nodeAt(yaml, path);
   if (isSeq(node)) return 'a list';
   if (isMap(node)) return 'a table';
-  if (isScalar(node)) {
-    if (node.value === null) return 'nothing';
-    if (typeof node.value === 'number') return 'a number';
-    if (typeof node.value === 'boolean') return 'a yes-or-no value';
-    return 'a text';
-  }
-  return 'nothing';
+  if (!isScalar(node) || node.value === null) return 'nothing';
+  if (typeof node.value === 'number') return 'a number';
+  return typeof node.value === 'boolean' ? 'a yes-or-no value' : 'a text';
 }
 
 function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[], tables: Tables): Problem[] {
   const table = tables.at(yaml, path);
-  const present = isMap(nodeAt(yaml, path)) ? nodeAt(yaml, path) : undefined;
+  const lesson = tables.at(yaml, []);
   const free = table.keys.filter((key) => !keySpan(yaml, path, key));
-  // Under a table of the lesson, a key of the lesson was put one step too far in.
-  const isIndented = (key: string): boolean => path.length === 1 && tables.at(yaml, []).keys.includes(key);
   return keys.map((key) => {
-    const likely = present ? likelyWord(key, free) : undefined;
-    if (!likely && isIndented(key)) {
-      return {
-        code: 'key-unknown',
-        span: keySpan(yaml, path, key) ?? spanAt(yaml, path),
-        message: `${table.name} has no key "${key}"`,
-        hint: `"${key}" is a key of ${tables.at(yaml, []).name}: write it at the start of the line`,
-      };
-    }
+    const likely = isMap(nodeAt(yaml, path)) ? likelyWord(key, free) : undefined;
+    // Under a table of the lesson, a key of the lesson was put one step too far in.
+    const isIndented = path.length === 1 && lesson.keys.includes(key);
+    const otherwise = isIndented
+      ? `"${key}" is a key of ${lesson.name}: write it at the start of the line`
+      : `its keys are ${listed(table.keys)}`;
     return {
       code: 'key-unknown',
       span: keySpan(yaml, path, key) ?? spanAt(yaml, path),
       message: `${table.name} has no key "${key}"`,
-      hint: likely ? `"${likely}" was likely meant` : `its keys are ${listed(table.keys)}`,
+      hint: likely ? `"${likely}" was likely meant` : otherwise,
     };
   });
 }
@@ -172,22 +146,12 @@ function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[], tables
 function missingKey(yaml: YamlText, path: Path, tables: Tables): Problem[] {
   const key = String(path.at(-1));
   const node = nodeAt(yaml, path.slice(0, -1));
-  const { keys } = tables.at(yaml, path.slice(0, -1));
+  const { name, keys } = tables.at(yaml, path.slice(0, -1));
   const written = isMap(node) ? node.items.map((pair) => String((pair.key as Scalar | null)?.value ?? '')) : [];
-  const foreign = written.filter((word) => !keys.includes(word));
-  if (isOnMendedLine(yaml, key) || foreign.some((word) => likelyWord(word, [key]) === key)) return [];
-  const table = tables.at(yaml, path.slice(0, -1));
-  const message = `${table.name} needs the key "${String(path.at(-1))}"`;
+  const isMisspelt = written.some((word) => !keys.includes(word) && likelyWord(word, [key]) === key);
+  if (isOnMendedLine(yaml, key) || isMisspelt) return [];
+  const message = `${name} needs the key "${key}"`;
   return [{ code: 'key-missing', span: spanAt(yaml, path), message, hint: `add ${example(path)}` }];
-}
-
-/** A dash with nothing behind it. */
-function emptyItem(yaml: YamlText, path: Path): Problem[] {
-  const node = nodeAt(yaml, path);
-  const start = yaml.toSource(yaml.text.lastIndexOf('-', node?.range?.[0] ?? 0));
-  const message = 'this case is empty';
-  const hint = "write - setup: R U' R', or take the dash out";
-  return [{ code: 'value-kind', span: { start, end: start + 1 }, message, hint }];
 }
 
 /** The branch of a union that the writer was on: a text comes first in each, a table or list second. */
@@ -203,59 +167,57 @@ function problemsOfUnion(
   return (branch ?? []).flatMap((inner) => problemsOf(yaml, inner as Issue, path, tables));
 }
 
-const emptyText = (path: Path, span: Problem['span']): Problem => ({
-  code: 'value-kind',
-  span,
-  message: `"${String(path.at(-1))}" is empty`,
-  hint: `write ${example(path)}`,
-});
-
 function problemsOf(yaml: YamlText, issue: Issue, base: Path, tables: Tables): Problem[] {
   const path = [...base, ...issue.path] as (string | number)[];
-  const span = spanAt(yaml, path);
+  const node = nodeAt(yaml, path);
+  const key = String(path.at(-1));
+  const ofKind = (message: string, hint = `write ${example(path)}`, span = spanAt(yaml, path)): Problem[] => [
+    { code: 'value-kind', span, message, hint },
+  ];
+  const unknown = (message: string, hint: string): Problem[] => [
+    { code: 'value-unknown', span: spanAt(yaml, path), message, hint },
+  ];
   switch (issue.code) {
     case 'unrecognized_keys':
       return unknownKeys(yaml, path, issue.keys, tables);
     case 'invalid_union':
       return problemsOfUnion(yaml, issue, path, tables);
     case 'invalid_value': {
-      const words = issue.values.map(String);
-      const node = nodeAt(yaml, path);
       if (!node) return missingKey(yaml, path, tables);
+      const words = issue.values.map(String);
       const written = isScalar(node) ? String(node.value) : kindOfValue(yaml, path);
       const { families, lesson } = tables.step;
       if (words.includes(families[0]!)) {
         const hint = lesson.likelyFamily(written) ?? `the families are ${lesson.familiesSaid}`;
-        return [{ code: 'value-unknown', span, message: `"${written}" is no family of cases`, hint }];
+        return unknown(`"${written}" is no family of cases`, hint);
       }
       const likely = lesson.likelyWord(written, words) ?? likelyWord(written, words);
-      const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
-      return [{ code: 'value-unknown', span, message: `"${written}" is not known here`, hint }];
+      return unknown(
+        `"${written}" is not known here`,
+        likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`,
+      );
     }
     case 'too_small':
-    case 'too_big':
-      if (issue.origin === 'number' || issue.origin === 'int') {
-        const message = `"${String(path.at(-1))}" cannot be ${String((nodeAt(yaml, path) as Scalar).value)}`;
-        return [{ code: 'value-kind', span, message, hint: `write ${example(path)}` }];
-      }
-      return [emptyText(path, span)];
+    case 'too_big': {
+      const isNumber = issue.origin === 'number' || issue.origin === 'int';
+      return ofKind(isNumber ? `"${key}" cannot be ${(node as Scalar).value}` : `"${key}" is empty`);
+    }
     case 'invalid_format':
-      if (path[0] === 'practice') {
-        const message = `"${String((nodeAt(yaml, path) as Scalar).value)}" is no check word`;
-        return [{ code: 'value-kind', span, message, hint: `write ${example(path)}` }];
-      }
-      return [emptyText(path, span)];
+      return ofKind(path[0] === 'practice' ? `"${(node as Scalar).value}" is no check word` : `"${key}" is empty`);
     case 'invalid_key': {
-      const message = `"${String(path.at(-1))}" cannot be a name: names have letters, digits, spaces and -`;
-      const at = keySpan(yaml, path.slice(0, -1), path.at(-1)) ?? span;
-      return [{ code: 'value-kind', span: at, message, hint: "write a name such as sledge: R' F R F'" }];
+      const message = `"${key}" cannot be a name: names have letters, digits, spaces and -`;
+      const hint = "write a name such as sledge: R' F R F'";
+      return ofKind(message, hint, keySpan(yaml, path.slice(0, -1), path.at(-1)));
     }
     default: {
-      if (!nodeAt(yaml, path)) return missingKey(yaml, path, tables);
+      if (!node) return missingKey(yaml, path, tables);
       const found = kindOfValue(yaml, path);
-      if (found === 'nothing' && path[0] === 'cases' && path.length === 2) return emptyItem(yaml, path);
-      const message = `${found} stands where "${String(path.filter((s) => typeof s === 'string').at(-1))}" wants something else`;
-      return [{ code: 'value-kind', span, message, hint: `write ${example(path)}` }];
+      if (found === 'nothing' && path[0] === 'cases' && path.length === 2) {
+        // A dash with nothing behind it.
+        const start = yaml.toSource(yaml.text.lastIndexOf('-', node.range?.[0] ?? 0));
+        return ofKind('this case is empty', "write - setup: R U' R', or take the dash out", { start, end: start + 1 });
+      }
+      return ofKind(`${found} stands where "${lastKey(path)}" wants something else`);
     }
   }
 }
