@@ -817,6 +817,31 @@ export const FAULTS: readonly Fault[] = [
     column: 9,
     says: /U, R, L, F and B/,
   },
+  // What a rule says and nothing proves is not printed: turns done in place of a lift move the other piece as they move it.
+  {
+    name: 'a rule that says how beside turns in place of a lift',
+    code: 'rule-unclear',
+    text: withRules("  - by: R' F R F'", '    how: hidden', '    aim: split', '    most: 8'),
+    line: 8,
+    column: 10,
+    says: /"how" beside "by"/,
+  },
+  {
+    name: 'a rule that lifts nothing and says which piece',
+    code: 'rule-unclear',
+    text: withRules('  - lift: edge', '    with: none', '    aim: split', '    most: 8'),
+    line: 7,
+    column: 11,
+    says: /"lift" beside "with: none"/,
+  },
+  {
+    name: 'a rule that lifts with no face, by turns',
+    code: 'rule-unclear',
+    text: withRules("  - by: R' F R F'", '    with: none', '    aim: split', '    most: 8'),
+    line: 8,
+    column: 11,
+    says: /"with" beside "by"/,
+  },
   {
     name: 'rules of no family',
     code: 'rule-without-family',

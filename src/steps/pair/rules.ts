@@ -84,6 +84,15 @@ function aimIn(written: NonNullable<Written['aim']>, { turns, tell }: AdviceRead
   return undefined;
 }
 
+/** A key that another one leaves nothing to say, and that other: what is not heeded would be printed unproved. */
+function unheededKey({ by, how, lift }: Written, faces: readonly Face[]): readonly [string, string] | undefined {
+  if (by !== undefined && how !== undefined) return ['how', 'by'];
+  if (faces.length > 0) return undefined;
+  if (by !== undefined) return ['with', 'by'];
+  const key = how !== undefined ? 'how' : lift !== undefined ? 'lift' : undefined;
+  return key && [key, 'with: none'];
+}
+
 function read(written: Written, most: number, reading: AdviceReading): PairAdvice | undefined {
   const { tell } = reading;
   if (written.aim === undefined) {
@@ -101,6 +110,13 @@ function read(written: Written, most: number, reading: AdviceReading): PairAdvic
   if (by?.some((t) => t.kind !== 'face' || t.letter === 'D')) {
     const message = 'a rule is done by turns of U, R, L, F and B';
     tell({ code: 'rule-unclear', message, hint: 'write it with these' }, 'by');
+    return undefined;
+  }
+  const unheeded = unheededKey(written, lift);
+  if (unheeded) {
+    const [key, beside] = unheeded;
+    const message = `"${key}" beside "${beside}" says nothing that could be proved`;
+    tell({ code: 'rule-unclear', message, hint: 'take one of the two out' }, key);
     return undefined;
   }
   return { aim, lift, piece: written.lift, way: written.how, by, most };
