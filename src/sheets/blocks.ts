@@ -3,6 +3,7 @@ import type {
   Block,
   ColumnsBlock,
   FigureBlock,
+  GridBlock,
   Pt,
   SpaceBlock,
   Span,
@@ -32,28 +33,24 @@ export const columns = (gap: Pt, ...cells: readonly Cell[]): ColumnsBlock => ({
   columns: cells.map(([width, child]) => ({ width: width === 'rest' ? { share: 1 } : width, child })),
 });
 
-/** `rest`: an entry of the outline, or where it comes from. */
-export const h1 = (spans: readonly Span[], rest: Partial<TextBlock>): TextBlock => ({
-  kind: 'text',
-  role: 'H1',
-  style: 'title',
-  spans,
-  ...rest,
+/** A picture of a width, and what is said at its right. */
+export const beside = (gap: Pt, scene: Scene, width: Pt, right: Block): ColumnsBlock =>
+  columns(gap, [width, figure(scene, width)], ['rest', right]);
+
+/** Cells in rows; without `least` as many beside each other as are given. */
+export const grid = (cells: readonly Block[], shape: Omit<GridBlock, 'kind' | 'cells'>): GridBlock => ({
+  kind: 'grid',
+  ...shape,
+  cells,
 });
-/** Over a part of the sheet, on one page with what follows. */
-export const h2 = (spans: readonly Span[], rest: Partial<TextBlock> = {}): TextBlock => ({
-  kind: 'text',
-  role: 'H2',
-  style: 'heading',
-  spans,
-  keepWithNext: true,
-  ...rest,
-});
+
+type Heading = (spans: readonly Span[], rest?: Partial<TextBlock>) => TextBlock;
+const heading =
+  (role: TextBlock['role'], style: TextBlock['style']): Heading =>
+  (spans, rest) => ({ kind: 'text', role, style, spans, ...rest });
+/** `rest`: an entry of the outline, or where it comes from. On one page with what follows, as all headings are. */
+export const h1 = heading('H1', 'title');
+/** Over a part of the sheet. */
+export const h2 = heading('H2', 'heading');
 /** Over an item. */
-export const h3 = (spans: readonly Span[], rest: Partial<TextBlock> = {}): TextBlock => ({
-  kind: 'text',
-  role: 'H3',
-  style: 'panel',
-  spans,
-  ...rest,
-});
+export const h3 = heading('H3', 'panel');

@@ -5,11 +5,11 @@ import { SIDES } from '../lesson/booklet-lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { openViewLegend } from '../svg/draw.ts';
-import { columns, figure, h1, h2, h3, space, stack, whole } from './blocks.ts';
-import { headRule } from './heading.ts';
+import { beside, figure, grid, h1, h2, h3, space, stack, whole } from './blocks.ts';
+import { headRule, lessonSheet } from './heading.ts';
 import type { Making } from './making.ts';
 import { casePicture } from './panel.ts';
-import { printedTurns, signsOf } from './phrases.ts';
+import { signsOf, turnsLine } from './phrases.ts';
 import { grey, line, note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(24);
@@ -29,19 +29,14 @@ export interface BookletFacts {
 /** A case from one side: picture, set-up, solutions. */
 function position({ case: c, ...proved }: ProvedCase, making: Making): Block {
   const { booklet, handout } = making.words;
-  const turnsOf = (label: string, turns: typeof c.setup, claims: readonly string[]): Block => ({
-    kind: 'turns',
-    label,
-    groups: [{ turns: printedTurns(turns, making) }],
-    claims,
-  });
   return whole(
     mm(1),
     figure(casePicture({ case: c, ...proved }, making), PICTURE),
-    turnsOf(handout.setUp, c.setup, []),
-    ...proved.solutions.map(({ solution, claim }, i) =>
-      turnsOf(i === 0 ? booklet.shortest(claim.length) : booklet.hands(claim.length), solution.turns, [claim.id]),
-    ),
+    turnsLine(c.setup, making, { label: handout.setUp }),
+    ...proved.solutions.map(({ solution, claim }, i) => {
+      const label = i === 0 ? booklet.shortest(claim.length) : booklet.hands(claim.length);
+      return turnsLine(solution.turns, making, { label, claims: [claim.id] });
+    }),
   );
 }
 
@@ -51,17 +46,10 @@ function panel(positions: readonly ProvedCase[], number: number, facts: BookletF
   const taught = facts.coverage && (facts.coverage.get(address) ?? []);
   const solutions = booklet.solutions(facts.solutions.get(address) ?? 0, positions[0]!.solutions[0]!.claim.length);
   const notes = [solutions, ...(taught ? [taught.length > 0 ? booklet.taught(taught) : booklet.notTaught] : [])];
-  return {
-    ...whole(mm(1.5), h3([grey(`${number}\u00a0\u00a0`), strong(address)]), note(grey(notes.join(' · '))), {
-      kind: 'grid',
-      columns: SIDES,
-      least: mm(36),
-      gap: GAP,
-      rowGap: mm(3),
-      cells: positions.map((one) => position(one, making)),
-    }),
-    line: 'above',
-  };
+  const title = h3([grey(`${number}\u00a0\u00a0`), strong(address)]);
+  const cells = positions.map((one) => position(one, making));
+  const sides = grid(cells, { columns: SIDES, least: mm(36), gap: GAP, rowGap: mm(3) });
+  return { ...whole(mm(1.5), title, note(grey(notes.join(' · '))), sides), line: 'above' };
 }
 
 /** Sides of one case follow each other. */
@@ -70,7 +58,7 @@ const addressesOf = (cases: readonly ProvedCase[]): ProvedCase[][] =>
 
 /** `proved`: a lesson of `bookletLesson`. */
 export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Making): Sheet {
-  const { booklet: words, handout, language } = making.words;
+  const { booklet: words } = making.words;
   const ofStep = proved.lesson.step.sheets.words(making.words);
   let number = 0;
   const chapters = facts.families.flatMap((family, i): Block[] => {
@@ -88,24 +76,14 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
   const cases = proved.cases.length / SIDES;
   const { coverage } = facts;
   const taught = coverage && [...facts.solutions.keys()].filter((address) => coverage.has(address)).length;
-  return {
-    title,
-    language,
-    body: [
-      h1([plain(title)], { bookmark: title }),
-      note(grey([words.about(cases), ...(taught === undefined ? [] : [words.covered(taught, cases)])].join(' · '))),
-      ...headRule(mm(4)),
-      columns(
-        mm(7),
-        [PICTURE, figure(openViewLegend(making.words, making.ink), PICTURE)],
-        [
-          'rest',
-          stack(mm(2), line('body', plain(ofStep.booklet)), note(plain(signsOf(proved.lesson.step, making).join(' ')))),
-        ],
-      ),
-      space(mm(6)),
-      ...chapters,
-    ],
-    foot: { left: [handout.foot(title, proved.edition), handout.proved(proved.edition)], right: handout.page },
-  };
+  const signs = note(plain(signsOf(proved.lesson.step, making).join(' ')));
+  const legend = openViewLegend(making.words, making.ink);
+  return lessonSheet(title, proved, making, [
+    h1([plain(title)], { bookmark: title }),
+    note(grey([words.about(cases), ...(taught === undefined ? [] : [words.covered(taught, cases)])].join(' · '))),
+    ...headRule(mm(4)),
+    beside(mm(7), legend, PICTURE, stack(mm(2), line('body', plain(ofStep.booklet)), signs)),
+    space(mm(6)),
+    ...chapters,
+  ]);
 }

@@ -4,11 +4,12 @@ import { type Block, mm, type Sheet } from '../layout/blocks.ts';
 import type { Claim } from '../lesson/claim.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
-import { columns, figure, h3, stack } from './blocks.ts';
+import { beside, h3, stack } from './blocks.ts';
+import { holdSaid } from './heading.ts';
 import type { Making } from './making.ts';
 import { caseName, casePicture, solvedGroups } from './panel.ts';
-import { noteBlocks, plainText, printedTurns } from './phrases.ts';
-import { grey, note, plain, strong } from './texts.ts';
+import { noteBlocks, plainText, ringOf, turnsLine, turnsSpan } from './phrases.ts';
+import { grey, line, note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(38);
 const GUTTER = mm(4);
@@ -16,29 +17,14 @@ const GUTTER = mm(4);
 const LEAST = { width: mm(80), height: mm(52) };
 
 /** A card that is dropped finds home: number, lesson, edition. */
-const label = ({ number }: ProvedCase['case'], { lesson, edition }: ProvedLesson, making: Making): Block => ({
-  kind: 'text',
-  role: 'P',
-  style: 'foot',
-  spans: [plain(`${number} · ${plainText(lesson.title, making)} · ${edition}`)],
-});
+const label = ({ number }: ProvedCase['case'], { lesson, edition }: ProvedLesson, making: Making): Block =>
+  line('foot', plain(`${number} · ${plainText(lesson.title, making)} · ${edition}`));
 
 function front(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
-  const { handout } = making.words;
   const { case: c } = one;
-  return columns(
-    GUTTER,
-    [PICTURE, figure(casePicture(one, making), PICTURE)],
-    [
-      'rest',
-      stack(mm(0.5), label(c, proved, making), note(plain(handout.holdWords(c.colours.D, c.hold.front))), {
-        kind: 'turns',
-        size: 'large',
-        label: handout.setUp,
-        groups: [{ turns: printedTurns(c.setup, making) }],
-      }),
-    ],
-  );
+  const setUp = turnsLine(c.setup, making, { size: 'large', label: making.words.handout.setUp });
+  const text = stack(mm(0.5), label(c, proved, making), note(plain(holdSaid(c, making))), setUp);
+  return beside(GUTTER, casePicture(one, making), PICTURE, text);
 }
 
 function back(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
@@ -50,13 +36,13 @@ function back(one: ProvedCase, proved: ProvedLesson, making: Making): Block {
       mm(0.5),
       label(c, proved, making),
       h3([strong(caseName(one, making))]),
-      note(grey(`${handout.setUp}\u00a0\u00a0`), { kind: 'turns', turns: printedTurns(c.setup, making) }),
+      note(grey(`${handout.setUp}\u00a0\u00a0`), turnsSpan(c.setup, making)),
       {
         kind: 'turns',
         size: 'large',
         label: handout.solve,
         groups: solvedGroups(one, making),
-        ring: { text: String(claim.length), spoken: handout.turns(claim.length) },
+        ring: ringOf(claim.length, making),
       },
       ...noteBlocks(solution.remark, making),
     ),

@@ -12,7 +12,7 @@ import type { Subject } from '../steps/subject.ts';
 import { drawCase } from '../svg/draw.ts';
 import type { Ink } from '../svg/palette.ts';
 import { groupedBy } from '../text/grouped.ts';
-import { columns, figure, h1, h2, h3, space, whole } from './blocks.ts';
+import { columns, figure, grid, h1, h2, h3, space, whole } from './blocks.ts';
 import { headRule } from './heading.ts';
 import type { Making } from './making.ts';
 import { lineSpans, plainText } from './phrases.ts';
@@ -86,17 +86,12 @@ function caseCell(
   making: Making,
 ): Block {
   const { course: words } = making.words;
-  const scene = drawCase(subject.cube, subject, 'open', {
-    colours: first!.lesson.colours,
-    ink: making.ink,
-    words: making.words,
-    small: true,
-  });
+  const look = { ...making, colours: first!.lesson.colours, small: true };
   const when: Span = claim.evenings.length > 0 ? strong(claim.evenings.join(', ')) : grey(words.never);
   return {
     ...whole(
       0,
-      figure(scene, PICTURE),
+      figure(drawCase(subject.cube, subject, 'open', look), PICTURE),
       note(when, ...(practice && claim.practised > 0 ? [plain(` · ${words.practised(claim.practised)}`)] : [])),
     ),
     claims: [claim.id],
@@ -140,18 +135,12 @@ export function courseChart(
         const some = ofFamily.map(({ claim }) => claim);
         const { subject } = ofFamily[0]!;
         const said = stepOf(subject).sheets.words(making.words).family(subject.family);
+        const cells = ofFamily.map((one) => caseCell(one.subject, one.claim, practice, taught[0]?.proved, making));
         const heading = words.family(said, shown(some), some.length);
         return [
-          h3([strong(heading)], { bookmark: heading, keepWithNext: true }),
+          h3([strong(heading)], { bookmark: heading }),
           space(mm(1.5)),
-          {
-            kind: 'grid',
-            columns: 9,
-            least: CELL,
-            gap: 0,
-            rowGap: mm(1.5),
-            cells: ofFamily.map(({ subject, claim }) => caseCell(subject, claim, practice, taught[0]?.proved, making)),
-          },
+          grid(cells, { columns: 9, least: CELL, gap: 0, rowGap: mm(1.5) }),
           space(mm(4)),
         ];
       }),

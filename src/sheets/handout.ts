@@ -5,8 +5,8 @@ import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedPart } from '../lesson/proved.ts';
 import { drawHold, openViewLegend } from '../svg/draw.ts';
-import { type Cell, columns, figure, h2, space, stack } from './blocks.ts';
-import { clubLine, dotted, headRule, headToFill, titleBlock } from './heading.ts';
+import { type Cell, columns, figure, grid, h2, space, stack } from './blocks.ts';
+import { clubLine, dotted, headRule, headToFill, holdNote, lessonSheet, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';
 import { casePanel } from './panel.ts';
 import { lineSpans, noteBlocks, plainText, signsOf, textBlocks } from './phrases.ts';
@@ -42,13 +42,8 @@ function head(proved: ProvedLesson, making: Making): Block[] {
 
 /** How to hold the cube. */
 function orientation(lesson: Lesson, making: Making): Block {
-  const { words, ink } = making;
-  const { hold, holdWords } = words.handout;
-  return stack(
-    mm(1),
-    figure(drawHold({ colours: lesson.colours, ink, words }), PICTURE),
-    note(strong(`${hold}: `), plain(holdWords(lesson.colours.D, lesson.hold.front))),
-  );
+  const picture = drawHold({ ...making, colours: lesson.colours });
+  return stack(mm(1), figure(picture, PICTURE), holdNote(lesson, making));
 }
 
 /** The sides of the open view. */
@@ -91,21 +86,16 @@ function opening(proved: ProvedLesson, making: Making): Block[] {
 }
 
 function part({ part: { heading, text }, cases }: ProvedPart, lesson: Lesson, making: Making): Block[] {
-  const blocks: Block[] = [];
-  if (heading) {
-    const origin = heading.span;
-    const spans = lineSpans(heading, making);
-    const bookmark = plainText(heading, making);
-    blocks.push(h2(spans, { bookmark, origin }));
-  }
-  blocks.push(...textBlocks(text, making).map((block) => ({ ...block, keepWithNext: true })));
-  blocks.push(space(mm(2)));
-  const cells = cases.map((c) => casePanel(c, lesson, making));
-  blocks.push(
-    { kind: 'grid', columns: 2, least: NARROWEST_PANEL, gap: COLUMN_GAP, rowGap: ROW_GAP, cells },
+  const panels = cases.map((c) => casePanel(c, lesson, making));
+  return [
+    ...(heading
+      ? [h2(lineSpans(heading, making), { bookmark: plainText(heading, making), origin: heading.span })]
+      : []),
+    ...textBlocks(text, making).map((block) => ({ ...block, keepWithNext: true })),
+    space(mm(2)),
+    grid(panels, { columns: 2, least: NARROWEST_PANEL, gap: COLUMN_GAP, rowGap: ROW_GAP }),
     space(mm(4)),
-  );
-  return blocks;
+  ];
 }
 
 /** What the club calls things. */
@@ -117,18 +107,11 @@ function glossary({ clubWords }: Lesson, { words }: Making): Block[] {
 }
 
 export function handout(proved: ProvedLesson, making: Making): Sheet {
-  const { lesson, parts, edition } = proved;
-  const { handout: words, language } = making.words;
-  const title = plainText(lesson.title, making);
-  return {
-    title,
-    language,
-    body: [
-      ...head(proved, making),
-      ...opening(proved, making),
-      ...parts.flatMap((p) => part(p, lesson, making)),
-      ...glossary(lesson, making),
-    ],
-    foot: { left: [words.foot(title, edition), words.proved(edition)], right: words.page },
-  };
+  const { lesson, parts } = proved;
+  return lessonSheet(plainText(lesson.title, making), proved, making, [
+    ...head(proved, making),
+    ...opening(proved, making),
+    ...parts.flatMap((p) => part(p, lesson, making)),
+    ...glossary(lesson, making),
+  ]);
 }

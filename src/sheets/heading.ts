@@ -1,11 +1,12 @@
 /** What the heads of all sheets of a lesson have in common. */
 
-import { type Block, mm, type Pt, type Span } from '../layout/blocks.ts';
+import { type Block, mm, type Pt, type Sheet, type Span } from '../layout/blocks.ts';
 import type { Lesson, TextLine } from '../lesson/lesson.ts';
-import { columns, space, stack } from './blocks.ts';
+import type { ProvedLesson } from '../lesson/prove.ts';
+import { columns, h1, space, stack } from './blocks.ts';
 import type { Making } from './making.ts';
 import { lineSpans, plainText } from './phrases.ts';
-import { line, plain } from './texts.ts';
+import { line, note, plain, strong } from './texts.ts';
 
 /** Several lines as one, a dot between. */
 export const dotted = (lines: readonly (TextLine | undefined)[], making: Making): Span[] =>
@@ -19,13 +20,34 @@ export function clubLine({ club, course }: Lesson, making: Making): Block[] {
   return spans.length > 0 ? [line('label', ...spans)] : [];
 }
 
-export const titleBlock = ({ title }: Lesson, making: Making): Block => ({
-  kind: 'text',
-  role: 'H1',
-  style: 'title',
-  spans: title ? lineSpans(title, making) : [],
-  bookmark: plainText(title, making),
-  ...(title && { origin: title.span }),
+export const titleBlock = ({ title }: Lesson, making: Making): Block =>
+  h1(title ? lineSpans(title, making) : [], {
+    bookmark: plainText(title, making),
+    ...(title && { origin: title.span }),
+  });
+
+/** What is at the bottom and in front, in words. */
+export const holdSaid = ({ colours, hold }: Pick<Lesson, 'colours' | 'hold'>, { words }: Making): string =>
+  words.handout.holdWords(colours.D, hold.front);
+
+/** The hold in a line of its own. */
+export const holdNote = (lesson: Lesson, making: Making, more = ''): Block =>
+  note(strong(`${making.words.handout.hold}: `), plain(`${holdSaid(lesson, making)}${more}`));
+
+type Said = (title: string, edition: string) => string;
+
+/** A sheet of a lesson: its edition in the foot, `named` after the title, or alone where that is too wide. */
+export const lessonSheet = (
+  title: string,
+  { edition }: ProvedLesson,
+  { words: { handout, language } }: Making,
+  body: readonly Block[],
+  named: { readonly foot: Said; readonly proved: (edition: string) => string } = handout,
+): Sheet => ({
+  title,
+  language,
+  body,
+  foot: { left: [named.foot(title, edition), named.proved(edition)], right: handout.page },
 });
 
 /** The heavy line below a head. */

@@ -1,7 +1,7 @@
 /** The panel of one case: picture, set-up, solutions with their lengths, what to watch. */
 
 import { afterTurns } from '../cube/cube.ts';
-import { inverse, lengthOf, type Turn } from '../cube/turns.ts';
+import { inverse, lengthOf } from '../cube/turns.ts';
 import { type Block, mm, type Span, type StackBlock, type TurnsBlock } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedCase, ProvedSolution } from '../lesson/proved.ts';
@@ -9,9 +9,10 @@ import { stepOf } from '../steps/steps.ts';
 import type { Subject } from '../steps/subject.ts';
 import { drawCase } from '../svg/draw.ts';
 import type { Scene } from '../svg/scene.ts';
-import { columns, figure, h3, space, whole } from './blocks.ts';
+import { beside, figure, grid, h3, space, whole } from './blocks.ts';
+import { holdSaid } from './heading.ts';
 import type { Making } from './making.ts';
-import { lineSpans, noteBlocks, plainText, printedTurns } from './phrases.ts';
+import { lineSpans, noteBlocks, plainText, printedTurns, ringOf, turnsLine } from './phrases.ts';
 import { grey, note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(35);
@@ -32,13 +33,6 @@ function title(proved: ProvedCase, making: Making): Block {
 
 type Groups = TurnsBlock['groups'];
 
-const turnsLine = (label: string, turns: readonly Turn[], making: Making, rest: Partial<TurnsBlock>): TurnsBlock => ({
-  kind: 'turns',
-  label,
-  groups: [{ turns: printedTurns(turns, making) }],
-  ...rest,
-});
-
 /** The turns of a solution in its phases, each with a few words. */
 function phaseGroups({ phases, solution }: ProvedSolution, subject: Subject, making: Making): Groups {
   const { words } = making;
@@ -57,12 +51,6 @@ function phaseGroups({ phases, solution }: ProvedSolution, subject: Subject, mak
 export const solvedGroups = ({ solutions, subject }: ProvedCase, making: Making): Groups =>
   phaseGroups(solutions[0]!, subject, making);
 
-/** How long the first solution is, in its ring. */
-export function ringOf({ solutions }: ProvedCase, { words: { handout } }: Making): NonNullable<TurnsBlock['ring']> {
-  const { length } = solutions[0]!.claim;
-  return { text: String(length), spoken: handout.turns(length) };
-}
-
 /** Two stand beside each other in the narrowest panel. */
 const STATE = mm(17);
 const STATE_GAP = mm(2);
@@ -75,76 +63,64 @@ function statesStrip({ phases }: ProvedSolution, { case: c, subject }: ProvedCas
   let after = subject.cube;
   const scenes = phases.phases.slice(0, -1).map(({ turns }) => {
     after = afterTurns(after, turns);
-    return drawCase(after, subject, 'open', { colours: c.colours, ink: making.ink, words: making.words, small: true });
+    return drawCase(after, subject, 'open', { ...making, colours: c.colours, small: true });
   });
-  return [
-    space(STATE_GAP / 2),
-    {
-      kind: 'grid',
-      columns: STATES_IN_A_ROW,
-      least: STATE,
-      gap: STATE_GAP,
-      rowGap: STATE_GAP,
-      cells: scenes.map((scene) => figure(scene, STATE)),
-    },
-  ];
+  const figures = scenes.map((scene) => figure(scene, STATE));
+  const shape = { columns: STATES_IN_A_ROW, least: STATE, gap: STATE_GAP, rowGap: STATE_GAP };
+  return [space(STATE_GAP / 2), grid(figures, shape)];
 }
 
 function solutionBlocks(proved: ProvedSolution, index: number, { subject }: ProvedCase, making: Making): Block[] {
   const { solution, claim } = proved;
-  const { words } = making;
-  const label = index === 0 ? words.handout.solve : words.handout.or;
-  const ring = { text: String(claim.length), spoken: words.handout.turns(claim.length) };
-  const origin = solution.span;
+  const { handout } = making.words;
   return [
     {
       kind: 'turns',
-      label,
+      label: index === 0 ? handout.solve : handout.or,
       groups: phaseGroups(proved, subject, making),
-      ring,
+      ring: ringOf(claim.length, making),
       claims: [claim.id],
-      origin,
+      origin: solution.span,
     },
     ...noteBlocks(solution.remark, making),
   ];
 }
 
+export const isHeldAs = ({ hold: a }: Held, { hold: b }: Held): boolean => a.up === b.up && a.front === b.front;
+type Held = Pick<Lesson, 'hold'>;
+
 /** What is otherwise than the reader has come to expect: the hold, and what is open. */
-function deviations({ case: c, subject }: ProvedCase, lesson: Lesson, { words }: Making): Block[] {
-  const { handout } = words;
-  const open = stepOf(subject).sheets.openSaid(subject, words);
-  const isHeldOtherwise = c.hold.up !== lesson.hold.up || c.hold.front !== lesson.hold.front;
+function deviations({ case: c, subject }: ProvedCase, lesson: Lesson, making: Making): Block[] {
+  const open = stepOf(subject).sheets.openSaid(subject, making.words);
   return [
-    ...(isHeldOtherwise ? [note(strong(`${handout.hold}: ${handout.holdWords(c.colours.D, c.hold.front)}`))] : []),
+    ...(isHeldAs(c, lesson) ? [] : [note(strong(`${making.words.handout.hold}: ${holdSaid(c, making)}`))]),
     ...(open === undefined ? [] : [note(plain(open))]),
   ];
 }
 
 /** The open view of a case after its set-up. */
-export const casePicture = ({ case: c, subject }: ProvedCase, { ink, words }: Making): Scene =>
-  drawCase(subject.cube, subject, 'open', { colours: c.colours, ink, words });
+export const casePicture = ({ case: c, subject }: ProvedCase, making: Making): Scene =>
+  drawCase(subject.cube, subject, 'open', { ...making, colours: c.colours });
 
 export function casePanel(proved: ProvedCase, lesson: Lesson, making: Making): StackBlock {
   const { case: c, solutions } = proved;
   const { handout } = making.words;
-  const origin = c.setupSpan;
   const text: Block[] = [
     title(proved, making),
     ...deviations(proved, lesson, making),
     ...noteBlocks(c.watch, making),
-    turnsLine(handout.setUp, c.setup, making, { origin }),
+    turnsLine(c.setup, making, { label: handout.setUp, origin: c.setupSpan }),
     ...solutions.flatMap((s, i) => [
       ...solutionBlocks(s, i, proved, making),
       ...(lesson.shows.states && i === 0 ? statesStrip(s, proved, making) : []),
     ]),
     ...(c.solutions.length === 0 ? [{ kind: 'write-line', label: handout.yours } as const] : []),
-    ...(lesson.shows.undo && lengthOf(c.setup) > 0 ? [turnsLine(handout.undo, inverse(c.setup), making, {})] : []),
+    ...(lesson.shows.undo && lengthOf(c.setup) > 0
+      ? [turnsLine(inverse(c.setup), making, { label: handout.undo })]
+      : []),
   ];
   return {
-    ...whole(
-      mm(1.6),
-      columns(GUTTER, [PICTURE, figure(casePicture(proved, making), PICTURE)], ['rest', whole(0, ...text)]),
-    ),
+    ...whole(mm(1.6), beside(GUTTER, casePicture(proved, making), PICTURE, whole(0, ...text))),
     line: 'above',
     origin: c.span,
   };

@@ -1,10 +1,12 @@
 /** A lesson's texts -> blocks. */
 import { spelt, type Turn } from '../cube/turns.ts';
-import type { Span, TextBlock } from '../layout/blocks.ts';
-import type { Paragraph, Phrase, Prose, TextLine } from '../lesson/lesson.ts';
+import type { Span, TextBlock, TurnsBlock } from '../layout/blocks.ts';
+import type { Phrase, Prose, TextLine } from '../lesson/lesson.ts';
 import type { Step } from '../steps/step.ts';
 import { letterInk, PALETTES } from '../svg/palette.ts';
+import { h2 } from './blocks.ts';
 import type { Making } from './making.ts';
+import { line as lineOf } from './texts.ts';
 import { typographic } from './typographic.ts';
 
 /** What lines and shades of the pictures mean in this ink. */
@@ -16,6 +18,24 @@ export const signsOf = ({ sheets }: Step, { words, ink }: Pick<Making, 'words' |
 /** Turns as they are printed; the page itself sets the primes. */
 export const printedTurns = (turns: readonly Turn[], { wide }: Pick<Making, 'wide'>): string[] =>
   turns.map((turn) => spelt(turn, wide));
+
+export const turnsSpan = (turns: readonly Turn[], making: Pick<Making, 'wide'>): Span => ({
+  kind: 'turns',
+  turns: printedTurns(turns, making),
+});
+
+/** Turns on a line of their own, in one group. */
+export const turnsLine = (
+  turns: readonly Turn[],
+  making: Pick<Making, 'wide'>,
+  rest?: Omit<Partial<TurnsBlock>, 'kind' | 'groups'>,
+): TurnsBlock => ({ kind: 'turns', groups: [{ turns: printedTurns(turns, making) }], ...rest });
+
+/** A length in a ring. */
+export const ringOf = (length: number, { words }: Pick<Making, 'words'>): NonNullable<TurnsBlock['ring']> => ({
+  text: String(length),
+  spoken: words.handout.turns(length),
+});
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -29,7 +49,7 @@ function spanOfPhrase(phrase: Phrase, making: Making, follows: boolean): Span {
     case 'strong':
       return { kind: phrase.kind, text: typographic(phrase.text, follows) };
     case 'turns':
-      return { kind: 'turns', turns: printedTurns(phrase.turns, making) };
+      return turnsSpan(phrase.turns, making);
     case 'colour':
       return colourSpan(phrase, making);
   }
@@ -63,25 +83,14 @@ export const lineSpans = (line: TextLine, making: Making, kind: 'plain' | 'stron
       : { kind, text: plainText({ phrases: [phrase], span: line.span }, making) },
   );
 
-const spansOf = (paragraph: Paragraph, making: Making): Span[] =>
-  paragraph.phrases.map((phrase, i) => spanOfPhrase(phrase, making, i > 0));
+const blocksOf = (prose: Prose, style: 'body' | 'note', making: Making): TextBlock[] =>
+  prose.map(({ kind, phrases, span: origin }): TextBlock => {
+    const spans = phrases.map((phrase, i) => spanOfPhrase(phrase, making, i > 0));
+    return kind === 'heading' ? h2(spans, { origin }) : { ...lineOf(style, ...spans), origin, bullet: kind === 'item' };
+  });
 
 /** What stands in a column of running text. */
-export const textBlocks = (prose: Prose, making: Making): TextBlock[] =>
-  prose.map((paragraph): TextBlock => {
-    const spans = spansOf(paragraph, making);
-    const origin = paragraph.span;
-    if (paragraph.kind === 'heading') {
-      return { kind: 'text', role: 'H2', style: 'heading', spans, origin, keepWithNext: true };
-    }
-    return { kind: 'text', role: 'P', style: 'body', spans, origin, bullet: paragraph.kind === 'item' };
-  });
+export const textBlocks = (prose: Prose, making: Making): TextBlock[] => blocksOf(prose, 'body', making);
 
 /** The same in the small type of panels and side columns. */
-export const noteBlocks = (prose: Prose, making: Making): TextBlock[] =>
-  prose.map((paragraph): TextBlock => {
-    const spans = spansOf(paragraph, making);
-    const origin = paragraph.span;
-    if (paragraph.kind === 'heading') return { kind: 'text', role: 'H2', style: 'heading', spans, origin };
-    return { kind: 'text', role: 'P', style: 'note', spans, origin, bullet: paragraph.kind === 'item' };
-  });
+export const noteBlocks = (prose: Prose, making: Making): TextBlock[] => blocksOf(prose, 'note', making);

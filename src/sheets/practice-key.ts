@@ -8,10 +8,10 @@ import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { stepOf } from '../steps/steps.ts';
 import { drawPlace, drawWhole } from '../svg/draw.ts';
 import type { Scene } from '../svg/scene.ts';
-import { columns, figure, h2, space, whole } from './blocks.ts';
-import { headRule } from './heading.ts';
+import { beside, grid, h2, space, whole } from './blocks.ts';
+import { headRule, holdNote } from './heading.ts';
 import type { Making } from './making.ts';
-import { plainText, printedTurns } from './phrases.ts';
+import { plainText, ringOf, turnsLine, turnsSpan } from './phrases.ts';
 import {
   drawnOnce,
   itemId,
@@ -48,7 +48,7 @@ const COLUMNS: Readonly<Record<SharedKind, { readonly columns: number; readonly 
 
 const setUpSpans = ({ exercise }: PaperItem, { making }: PaperMaking): Span[] => [
   grey(`${making.words.practice.setUp} `),
-  { kind: 'turns', turns: printedTurns(exercise.setup, making) },
+  turnsSpan(exercise.setup, making),
 ];
 
 const numberSpan = ({ number }: PaperItem): Span => grey(`${number}\u00a0\u00a0`);
@@ -69,12 +69,10 @@ function slipSpans({ exercise }: PaperItem, { making }: PaperMaking): Span[] {
   if (exercise.form !== 'choice' || !exercise.slip) return [];
   const { at, was, now } = exercise.slip;
   const [before, between] = making.words.practice.slipAnswer(at);
-  const turn = (one: typeof was): Span => ({ kind: 'turns', turns: printedTurns([one], making) });
-  return [plain(`${before} `), turn(now), plain(`, ${between} `), turn(was)];
+  return [plain(`${before} `), turnsSpan([now], making), plain(`, ${between} `), turnsSpan([was], making)];
 }
 
-const withPicture = (scene: Scene, text: Block): Block =>
-  columns(mm(4), [PICTURE, figure(scene, PICTURE)], ['rest', text]);
+const withPicture = (scene: Scene, text: Block): Block => beside(mm(4), scene, PICTURE, text);
 
 /** Where the telling sticker of a piece looks, in words. */
 function placeWords({ subject, asked, at, faces }: PlaceExercise, { making, look }: PaperMaking): string {
@@ -96,17 +94,14 @@ function solution(item: PaperItem, exercise: SolveExercise, of: PaperMaking): Bl
   const { handout, practice } = making.words;
   const { recommended, setup, subject } = exercise;
   const id = itemId(paper, item);
-  const solved = (label: string, list: readonly Turn[], claim: string): Block => {
-    const length = lengthOf(list);
-    const ring = { text: String(length), spoken: handout.turns(length) };
-    return { kind: 'turns', label, groups: [{ turns: printedTurns(list, making) }], ring, claims: [claim] };
-  };
+  const solved = (label: string, list: readonly Turn[], claim: string): Block =>
+    turnsLine(list, making, { label, ring: ringOf(lengthOf(list), making), claims: [claim] });
   const shorter = shorterOf(exercise);
   const none = shorter.length === 0 ? [grey(practice.noneShorter)] : [];
   const text = whole(
     0,
     line('body', numberSpan(item), ...none),
-    { kind: 'turns', label: handout.setUp, groups: [{ turns: printedTurns(setup, making) }] },
+    turnsLine(setup, making, { label: handout.setUp }),
     solved(practice.recommended, recommended, id),
     ...shorter.map((turns) => solved(practice.shortest, turns, shorterId(id))),
     ...openLines(item, making, plain),
@@ -136,7 +131,7 @@ function section(kind: ExerciseKind, items: readonly PaperItem[], of: PaperMakin
     h2([plain(title)]),
     ...(kind === 'solve' ? [common] : []),
     space(mm(1)),
-    { kind: 'grid', ...(isShared(kind) ? COLUMNS[kind] : NARROW), gap: GAP, rowGap: mm(3), cells },
+    grid(cells, { ...(isShared(kind) ? COLUMNS[kind] : NARROW), gap: GAP, rowGap: mm(3) }),
     space(mm(4)),
   ];
 }
@@ -144,7 +139,7 @@ function section(kind: ExerciseKind, items: readonly PaperItem[], of: PaperMakin
 /** With the code and the check words of its paper. */
 export function practiceKey(paper: PracticePaper, making: Making): Sheet {
   const of = paperMaking(paper, making);
-  const { practice, handout } = making.words;
+  const { practice } = making.words;
   const { lesson } = paper.student.proved;
   const { checkWords } = paper;
   const text = practice.keyTitle(plainText(lesson.title, making));
@@ -152,7 +147,7 @@ export function practiceKey(paper: PracticePaper, making: Making): Sheet {
   return sheetOf(text, of, [
     ...titleBlocks(text, of),
     ...headRule(),
-    note(strong(`${handout.hold}: `), plain(handout.holdWords(lesson.colours.D, lesson.hold.front))),
+    holdNote(lesson, making),
     ...(checkWords.length > 0 ? [check] : []),
     space(mm(3)),
     ...itemsByKind(paper).flatMap(([kind, items]) => section(kind, items, of)),

@@ -1,17 +1,16 @@
 /** A practice paper: exercises by kind, room to write, boxes for letters. */
 
-import type { Turn } from '../cube/turns.ts';
-import { type Block, type GridBlock, mm, type Pt, type Sheet, type TurnsBlock } from '../layout/blocks.ts';
+import { type Block, type GridBlock, mm, type Pt, type Sheet } from '../layout/blocks.ts';
 import { type ExerciseKind, isShared } from '../lesson/practice.ts';
 import type { ChoiceExercise } from '../practice/exercise.ts';
 import { isLettered } from '../practice/lettering.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { drawBlank, drawHold, openViewLegend } from '../svg/draw.ts';
 import type { Scene } from '../svg/scene.ts';
-import { columns, figure, h2, space, whole } from './blocks.ts';
-import { clubLine, headRule, headToFill } from './heading.ts';
+import { beside, columns, figure, grid, h2, space, whole } from './blocks.ts';
+import { clubLine, headRule, headToFill, holdNote } from './heading.ts';
 import type { Making } from './making.ts';
-import { plainText, printedTurns, signsOf } from './phrases.ts';
+import { plainText, signsOf, turnsLine } from './phrases.ts';
 import {
   drawnOnce,
   itemId,
@@ -50,21 +49,11 @@ const WRITE_LINES = 2;
 /** Rows of a drill between two breaks. */
 const ROWS_TO_A_BREAK = 3;
 
-const turns = (list: readonly Turn[], { making }: PaperMaking, label?: string): TurnsBlock => ({
-  kind: 'turns',
-  groups: [{ turns: printedTurns(list, making) }],
-  ...(label !== undefined && { label }),
-});
-
 /** The item's number, and boxes at the right for its answer. */
 function numberAndBoxes(item: PaperItem, boxes: number, heads?: readonly string[]): Block {
   const empty: Block = { kind: 'boxes', count: boxes, width: BOX, height: BOX, ...(heads && { heads }) };
   return columns(mm(2), ['rest', numberOf(item)], [boxes * BOX, empty]);
 }
-
-/** The picture of an item, and what is said at its right. */
-const beside = (picture: Scene, width: Pt, right: Block): Block =>
-  columns(INNER_GAP, [width, figure(picture, width)], ['rest', right]);
 
 /** Of the lesson as it is for the student. */
 const shownOnce = (what: string, { paper, look }: PaperMaking, draw: () => Scene): Scene =>
@@ -88,15 +77,20 @@ function panel(item: PaperItem, of: PaperMaking): Block {
   if (exercise.form === 'solve') {
     const open = openLines(item, of.making, strong);
     const lines = Array.from({ length: WRITE_LINES }, (): Block => ({ kind: 'write-line', label: '' }));
-    const right = [numberOf(item), turns(exercise.setup, of, words.handout.setUp), ...open, ...lines];
-    return beside(picture, PICTURE, whole(0, ...right));
+    const right = [
+      numberOf(item),
+      turnsLine(exercise.setup, of.making, { label: words.handout.setUp }),
+      ...open,
+      ...lines,
+    ];
+    return beside(INNER_GAP, picture, PICTURE, whole(0, ...right));
   }
   if (exercise.form === 'place') {
     const { name } = exercise.asked;
     const { mark, blank } = stepWords(item, of.making).pieces[name]!;
     const empty = shownOnce(`blank ${name}`, of, () => drawBlank(of.look, blank));
     const pictures = sideBySide([picture, empty].map((scene) => figure(scene, LARGE_PICTURE)));
-    return whole(PANEL_GAP, numberOf(item), pictures, turns(exercise.turns, of, mark));
+    return whole(PANEL_GAP, numberOf(item), pictures, turnsLine(exercise.turns, of.making, { label: mark }));
   }
   const options = choices(exercise, item, of);
   const inOrder = exercise.right.length > 1;
@@ -105,8 +99,9 @@ function panel(item: PaperItem, of: PaperMaking): Block {
   if (exercise.options.every((o) => o.says === 'word')) {
     return whole(PANEL_GAP, head, figure(picture, PICTURE), sideBySide(options));
   }
-  const setUp = exercise.kind === 'picture' ? [] : [turns(exercise.setup, of, words.handout.setUp)];
-  return beside(picture, CHOICE_PICTURE, whole(PANEL_GAP, head, ...setUp, ...options));
+  const setUp =
+    exercise.kind === 'picture' ? [] : [turnsLine(exercise.setup, of.making, { label: words.handout.setUp })];
+  return beside(INNER_GAP, picture, CHOICE_PICTURE, whole(PANEL_GAP, head, ...setUp, ...options));
 }
 
 /** How many panels of a kind stand beside each other, and the least width of one. */
@@ -126,7 +121,7 @@ function drillRow(item: PaperItem, of: PaperMaking, isFirst: boolean): Block {
     mm(3),
     [mm(6), lowered(numberOf(item), mm(5))],
     [SMALL_PICTURE, figure(pictureOf(item, of.look), SMALL_PICTURE)],
-    ['rest', lowered(turns(item.exercise.setup, of), mm(5))],
+    ['rest', lowered(turnsLine(item.exercise.setup, of.making), mm(5))],
     [TIMES * TIME_BOX, lowered(boxes, isFirst ? 0 : mm(3.6))],
   );
   return { ...row, claims: [itemId(of.paper, item)] };
@@ -149,18 +144,9 @@ function drill(items: readonly PaperItem[], of: PaperMaking): Block[] {
 function section(kind: ExerciseKind, items: readonly PaperItem[], of: PaperMaking): Block[] {
   const { title, ask } = kindWords(items[0]!, of.making);
   const head: Block[] = [h2([plain(title)]), { ...note(plain(ask)), keepWithNext: true }];
+  const panels = (): Block[] => items.map((item) => ({ ...panel(item, of), claims: [itemId(of.paper, item)] }));
   const body: Block[] =
-    kind === 'drill'
-      ? drill(items, of)
-      : [
-          {
-            kind: 'grid',
-            gap: GAP,
-            rowGap: ROW_GAP,
-            ...columnsOf(items[0]!),
-            cells: items.map((item) => ({ ...panel(item, of), claims: [itemId(of.paper, item)] })),
-          },
-        ];
+    kind === 'drill' ? drill(items, of) : [grid(panels(), { gap: GAP, rowGap: ROW_GAP, ...columnsOf(items[0]!) })];
   return [...head, space(mm(2)), ...body, space(mm(5))];
 }
 
@@ -188,20 +174,18 @@ function checkWord({ paper, making }: PaperMaking): Block[] {
     return { kind: 'boxes', count: word.length, width: BOX, height: BOX, heads };
   });
   const said = note(plain(practice.checkWordSays(numbersIn(lettered), checkWords.length)));
-  const grid: Block = { kind: 'grid', columns: 2, least: mm(75), gap: GAP, rowGap: mm(2), cells: rows };
-  return [whole(mm(2), h2([plain(practice.checkWord(checkWords.length))]), said, grid), space(mm(5))];
+  const boxes = grid(rows, { columns: 2, least: mm(75), gap: GAP, rowGap: mm(2) });
+  return [whole(mm(2), h2([plain(practice.checkWord(checkWords.length))]), said, boxes), space(mm(5))];
 }
 
 /** Club, course and paper over the title, lines for name and date beside it, the hold below. */
 function head(text: string, of: PaperMaking): Block[] {
   const { paper, making, look } = of;
   const { lesson } = paper.student.proved;
-  const { handout } = making.words;
   const { start } = stepWords(paper.items[0]!, making);
   const hold = shownOnce('hold', of, () => drawHold(look));
   const legend = shownOnce('legend', of, () => openViewLegend(making.words, making.ink));
-  const held = handout.holdWords(lesson.colours.D, lesson.hold.front);
-  const holdLine = note(strong(`${handout.hold}: `), plain(`${held}. ${start}`));
+  const holdLine = holdNote(lesson, making, `. ${start}`);
   return [
     headToFill([...clubLine(lesson, making), ...titleBlocks(text, of)], making),
     ...headRule(),

@@ -14,7 +14,7 @@ import { groupedBy } from '../text/grouped.ts';
 import type { KindWords } from '../words/said.ts';
 import { h1, h3 } from './blocks.ts';
 import type { Making } from './making.ts';
-import { printedTurns } from './phrases.ts';
+import { turnsSpan } from './phrases.ts';
 import { type RuleTexts, textSpans, wholeText } from './rule-texts.ts';
 import { line, plain, strong } from './texts.ts';
 
@@ -96,7 +96,7 @@ export function optionSpans(item: PaperItem, { options }: ChoiceExercise, i: num
   const option = options[i]!;
   switch (option.says) {
     case 'turns':
-      return [{ kind: 'turns', turns: printedTurns(option.turns, of.making) }];
+      return [turnsSpan(option.turns, of.making)];
     case 'word':
       return [plain(stepWords(item, of.making).answers[option.word]!)];
     case 'rule':

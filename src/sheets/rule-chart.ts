@@ -7,7 +7,7 @@ import type { ProvedLessonRule, ProvedRules } from '../lesson/prove-rules.ts';
 import { type Answer, leavesOf, type Question, type Tree, treeOf } from '../rules/tree.ts';
 import { openViewLegend } from '../svg/draw.ts';
 import { columns, figure, h2, stack } from './blocks.ts';
-import { clubLine, headRule, titleBlock } from './heading.ts';
+import { clubLine, headRule, holdSaid, lessonSheet, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';
 import { plainText } from './phrases.ts';
 import { isLong, MOST_EXCEPTIONS, ruleLeaf } from './rule-leaf.ts';
@@ -84,7 +84,7 @@ function treeBlock(tree: Tree, drawing: Drawing): Block {
 function head({ lesson }: ProvedLesson, { table, rules }: ProvedRules, making: Making): Block[] {
   const { handout, rules: words } = making.words;
   const isExact = rules.every(({ claim }) => claim.exact) && table.uncovered.length === 0;
-  const hold = `${handout.hold}: ${handout.holdWords(lesson.colours.D, lesson.hold.front)}.`;
+  const hold = `${handout.hold}: ${holdSaid(lesson, making)}.`;
   const { signs } = lesson.step.sheets.words(making.words);
   const about = [hold, ...signs.slice(0, 2), ...(isExact ? [] : [words.chart.inexact])];
   const titles: Block[] = [
@@ -108,15 +108,11 @@ export const ruleChartClaims = ({ rules }: ProvedRules): Claim[] =>
   ]);
 
 export function ruleChart(proved: ProvedLesson, rules: ProvedRules, making: Making): Sheet {
-  const { lesson, edition } = proved;
+  const { lesson } = proved;
   const words = making.words.rules.chart;
   const tree = treeOf(rules.table);
-  const title = words.title(plainText(lesson.title, making));
   const picture = pictureFor(rules.rules, leavesOf(tree).length);
-  return {
-    title,
-    language: making.words.language,
-    body: [...head(proved, rules, making), treeBlock(tree, { lesson, making, rules: rules.rules, picture })],
-    foot: { left: [words.foot(title, edition), words.proved(edition)], right: making.words.handout.page },
-  };
+  const chart = treeBlock(tree, { lesson, making, rules: rules.rules, picture });
+  const title = words.title(plainText(lesson.title, making));
+  return lessonSheet(title, proved, making, [...head(proved, rules, making), chart], words);
 }

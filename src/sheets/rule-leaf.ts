@@ -6,7 +6,7 @@ import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { ShownExample, ShownException } from '../lesson/rule-examples.ts';
 import { drawCase } from '../svg/draw.ts';
 import type { Scene } from '../svg/scene.ts';
-import { columns, figure, h3, stack } from './blocks.ts';
+import { columns, figure, grid, h3, stack } from './blocks.ts';
 import { casePicture } from './panel.ts';
 import { noteBlocks } from './phrases.ts';
 import { adviceSpans, howText, type RuleTexts, statementText, textSpans, thenText } from './rule-texts.ts';
@@ -41,16 +41,10 @@ function exceptionBlocks({ exceptions, exactIf }: ProvedLessonRule, texts: RuleT
     ...(further > 0 ? [words.more(further)] : []),
     ...(exactIf.length > 0 ? [words.exactIf(exactIf.map((c) => statementText(c, texts)))] : []),
   ].join(' ');
+  const cells = exceptions.slice(0, MOST_EXCEPTIONS).map((one) => exceptionCell(one, texts));
   return [
     { ...note(...textSpans(words.heading, texts, { strong: true })), keepWithNext: true },
-    {
-      kind: 'grid',
-      columns: 2,
-      least: NARROWEST_EXCEPTION,
-      gap: GAP,
-      rowGap: mm(2),
-      cells: exceptions.slice(0, MOST_EXCEPTIONS).map((one) => exceptionCell(one, texts)),
-    },
+    grid(cells, { columns: 2, least: NARROWEST_EXCEPTION, gap: GAP, rowGap: mm(2) }),
     ...(after ? [note(...textSpans(after, texts))] : []),
   ];
 }

@@ -8,7 +8,7 @@ import type { Answer, Question } from '../rules/tree.ts';
 import type { RuleWordsOfStep } from '../steps/rule-part.ts';
 import type { FeatureWords } from '../words/said.ts';
 import type { Making } from './making.ts';
-import { colourSpan, printedTurns } from './phrases.ts';
+import { colourSpan, turnsSpan } from './phrases.ts';
 import { typographic } from './typographic.ts';
 
 /** What the texts of one lesson's rules have in common. */
@@ -31,7 +31,7 @@ export function textSpans(
       return part === '' ? [] : [{ kind: strong ? 'strong' : 'plain', text: typographic(part, i > 0) }];
     }
     const token = part as Token;
-    if (token === 'turns') return [{ kind: 'turns', turns: printedTurns(turns, making) }];
+    if (token === 'turns') return [turnsSpan(turns, making)];
     return [colourSpan({ colour: lesson.colours.D, capital: token === 'Cross', strong }, making)];
   });
 }

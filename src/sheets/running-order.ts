@@ -18,11 +18,11 @@ import type { ProvedRules } from '../lesson/prove-rules.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import { rulesReport } from '../lesson/rule-report.ts';
 import { drawCase } from '../svg/draw.ts';
-import { h2, space, stack, whole } from './blocks.ts';
-import { clubLine, headRule, titleBlock } from './heading.ts';
+import { grid, h2, space, stack, whole } from './blocks.ts';
+import { clubLine, headRule, holdSaid, lessonSheet, titleBlock } from './heading.ts';
 import type { Making } from './making.ts';
-import { casePicture } from './panel.ts';
-import { noteBlocks, plainText, printedTurns } from './phrases.ts';
+import { casePicture, isHeldAs } from './panel.ts';
+import { noteBlocks, plainText, turnsSpan } from './phrases.ts';
 import { labelled, type StepBlocks, stepBlock } from './plan-step.ts';
 import {
   adviceSpans,
@@ -45,18 +45,12 @@ const Y = turnOf('rotation', 'y', 1);
 
 /** The set-up large, to be read from where it lies while both hands hold the cube; the solution below it. */
 const demonstrated = (shown: ProvedCase, making: Making): Block[] => [
-  line('title', { kind: 'turns', turns: printedTurns(shown.case.setup, making) }),
+  line('title', turnsSpan(shown.case.setup, making)),
   ...solutionLine(shown, making),
 ];
 
-const sideBySide = (cells: readonly Block[]): Block => ({
-  kind: 'grid',
-  columns: 2,
-  least: NARROWEST_CASE,
-  gap: COLUMN_GAP,
-  rowGap: mm(2),
-  cells,
-});
+const sideBySide = (cells: readonly Block[]): Block =>
+  grid(cells, { columns: 2, least: NARROWEST_CASE, gap: COLUMN_GAP, rowGap: mm(2) });
 
 /** The last question on the way to the rule, with its answer and what stands then. */
 function askBlocks({ asked, rule }: PlanContent & { does: 'rule' }, texts: RuleTexts): Block[] {
@@ -97,26 +91,22 @@ function ruleStep(content: PlanContent & { does: 'rule' }, texts: RuleTexts): St
 function partStep({ part, shown }: PlanContent & { does: 'part' }, texts: RuleTexts): StepBlocks {
   const { lesson, making } = texts;
   const { plan, handout } = making.words;
-  const { hold, colours, watch } = shown.case;
-  const isHeldOtherwise = hold.up !== lesson.hold.up || hold.front !== lesson.hold.front;
   return {
     title: part.heading ? plainText(part.heading, making) : plan.steps.part,
     picture: casePicture(shown, making),
     body: [
-      ...(isHeldOtherwise ? [labelled(handout.hold, handout.holdWords(colours.D, hold.front), texts)] : []),
+      ...(isHeldAs(shown.case, lesson) ? [] : [labelled(handout.hold, holdSaid(shown.case, making), texts)]),
       ...demonstrated(shown, making),
       labelled(plan.ask, lesson.step.sheets.words(making.words).plan.ask, texts),
-      ...noteBlocks(watch, making),
+      ...noteBlocks(shown.case.watch, making),
     ],
   };
 }
 
 function pairBlock({ before, after, rules }: TurnedPair, texts: RuleTexts): Block {
   const { lesson, making } = texts;
-  const scene = drawCase(afterTurns(before.subject.cube, [Y]), before.subject, 'open', {
-    ...making,
-    colours: lesson.colours,
-  });
+  const look = { ...making, colours: lesson.colours };
+  const scene = drawCase(afterTurns(before.subject.cube, [Y]), before.subject, 'open', look);
   const words = making.words.plan.steps.turnedPair(rules[0].said.number, rules[1].said.number);
   return stack(
     mm(1.5),
@@ -196,7 +186,7 @@ function reportBlocks(rules: ProvedRules, texts: RuleTexts): Block[] {
       ...whole(
         mm(0.5),
         h2(textSpans(report.heading, texts)),
-        { kind: 'grid', columns: report.columns.length, gap: mm(3), rowGap: 0, cells: [...header, ...rows] },
+        grid([...header, ...rows], { columns: report.columns.length, gap: mm(3), rowGap: 0 }),
         note(...textSpans(report.table(sightings, mean, worst), texts)),
         note(...textSpans(report.uncovered(uncovered.length, named), texts)),
         line('label', ...textSpans(report.means(own.sighting), texts)),
@@ -212,28 +202,17 @@ export const runningOrderClaims = (plan: ProvedPlan, rules: ProvedRules | undefi
   ...(rules?.rules ?? []).map(({ claim }) => ({ ...claim, id: reportId(claim.id) })),
 ];
 
-export function runningOrder(
-  { lesson, rules, edition }: ProvedLesson,
-  { minutes, steps }: ProvedPlan,
-  making: Making,
-): Sheet {
-  const { plan: words, handout, language } = making.words;
+export function runningOrder(proved: ProvedLesson, { minutes, steps }: ProvedPlan, making: Making): Sheet {
+  const { lesson, rules } = proved;
+  const { plan: words, handout } = making.words;
   const texts = { lesson, making };
-  const title = words.title(plainText(lesson.title, making));
-  return {
-    title,
-    language,
-    body: [
-      ...clubLine(lesson, making),
-      titleBlock(lesson, making),
-      note(
-        strong(`${words.lead(minutes)} `),
-        plain(`${handout.hold}: ${handout.holdWords(lesson.colours.D, lesson.hold.front)}.`),
-      ),
-      ...headRule(),
-      stack(mm(2.5), ...steps.map((step) => stepBlock(stepBlocks(step, texts), step, texts))),
-      ...(rules ? reportBlocks(rules, texts) : []),
-    ],
-    foot: { left: [words.foot(title, edition), words.proved(edition)], right: handout.page },
-  };
+  const body = [
+    ...clubLine(lesson, making),
+    titleBlock(lesson, making),
+    note(strong(`${words.lead(minutes)} `), plain(`${handout.hold}: ${holdSaid(lesson, making)}.`)),
+    ...headRule(),
+    stack(mm(2.5), ...steps.map((step) => stepBlock(stepBlocks(step, texts), step, texts))),
+    ...(rules ? reportBlocks(rules, texts) : []),
+  ];
+  return lessonSheet(words.title(plainText(lesson.title, making)), proved, making, body, words);
 }

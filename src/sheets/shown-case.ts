@@ -4,23 +4,23 @@ import type { Turn } from '../cube/turns.ts';
 import { type Block, mm, type TurnsBlock } from '../layout/blocks.ts';
 import type { ProvedCase } from '../lesson/proved.ts';
 import type { Scene } from '../svg/scene.ts';
-import { columns, figure, stack } from './blocks.ts';
+import { beside, stack } from './blocks.ts';
 import type { Making } from './making.ts';
-import { casePicture, ringOf, solvedGroups } from './panel.ts';
-import { printedTurns } from './phrases.ts';
+import { casePicture, solvedGroups } from './panel.ts';
+import { ringOf, turnsSpan } from './phrases.ts';
 import { grey, note } from './texts.ts';
 
 const PICTURE = mm(19);
 
 export const setUpLine = (setup: readonly Turn[], making: Making): Block =>
-  note(grey(`${making.words.handout.setUp}\u00a0 `), { kind: 'turns', turns: printedTurns(setup, making) });
+  note(grey(`${making.words.handout.setUp}\u00a0 `), turnsSpan(setup, making));
 
 /** The first solution in its phases, with its length; nothing for a case without one. */
 export const solutionLine = (shown: ProvedCase, making: Making): TurnsBlock[] =>
   shown.solutions.slice(0, 1).map(({ claim }) => ({
     kind: 'turns',
     groups: solvedGroups(shown, making),
-    ring: ringOf(shown, making),
+    ring: ringOf(claim.length, making),
     claims: [claim.id],
   }));
 
@@ -36,8 +36,9 @@ export const smallCase = (
   making: Making,
   { above = [], below = [], scene = casePicture(shown, making) }: Around = {},
 ): Block =>
-  columns(
+  beside(
     mm(3),
-    [PICTURE, figure(scene, PICTURE)],
-    ['rest', stack(0, ...above, setUpLine(shown.case.setup, making), ...solutionLine(shown, making), ...below)],
+    scene,
+    PICTURE,
+    stack(0, ...above, setUpLine(shown.case.setup, making), ...solutionLine(shown, making), ...below),
   );
