@@ -3,7 +3,7 @@ import { type Block, type Cards, mm, type Pt } from './blocks.ts';
 import type { Item } from './frames.ts';
 import { measure } from './measure.ts';
 import type { PageShape } from './paper.ts';
-import { round, type Sink, solid } from './pieces.ts';
+import { emptySink, lineAt, type Sink, solid } from './pieces.ts';
 import { nameOf, type Report } from './report.ts';
 import { hairline } from './type.ts';
 
@@ -13,16 +13,7 @@ const MARK_GAP = mm(1);
 const MARK = mm(2);
 
 /** The grid of a page: as far from its left edge as from its right, and from its top as from its bottom. */
-export interface CardGrid {
-  readonly columns: number;
-  readonly rows: number;
-  readonly left: Pt;
-  readonly top: Pt;
-  readonly width: Pt;
-  readonly height: Pt;
-}
-
-function cardGrid(shape: PageShape, least: Cards['least']): CardGrid {
+function cardGrid(shape: PageShape, least: Cards['least']) {
   const left = Math.max(shape.left, shape.width - shape.right);
   const top = Math.max(shape.top, shape.height - shape.bottom);
   const [roomX, roomY] = [shape.width - 2 * left, shape.height - 2 * top];
@@ -30,6 +21,8 @@ function cardGrid(shape: PageShape, least: Cards['least']): CardGrid {
   const rows = Math.max(1, Math.floor(roomY / least.height));
   return { columns, rows, left, top, width: roomX / columns, height: roomY / rows };
 }
+
+type CardGrid = ReturnType<typeof cardGrid>;
 
 /** Where on its page the back of the card at a place stands: over the long edge columns change, over the short one rows. */
 function backPlace({ columns, rows }: CardGrid, place: number, turnedOver: Cards['turnedOver']): number {
@@ -40,14 +33,7 @@ function backPlace({ columns, rows }: CardGrid, place: number, turnedOver: Cards
 /** At every edge of a column above and below the grid, of a row at its left and right. */
 function cutMarks({ columns, rows, left, top, width, height }: CardGrid): Item[] {
   const [right, bottom] = [left + columns * width, top + rows * height];
-  const line = (x1: Pt, y1: Pt, x2: Pt, y2: Pt): Item => ({
-    kind: 'line',
-    x1: round(x1),
-    y1: round(y1),
-    x2: round(x2),
-    y2: round(y2),
-    ...hairline,
-  });
+  const line = (x1: Pt, y1: Pt, x2: Pt, y2: Pt): Item => lineAt(x1, y1, x2, y2, hairline);
   const [from, to] = [MARK_GAP, MARK_GAP + MARK];
   return [
     ...Array.from({ length: columns + 1 }, (_, i) => left + i * width).flatMap((x) => [
@@ -78,10 +64,10 @@ export function placeCards({ cards, turnedOver, least }: Cards, shape: PageShape
   };
   for (let from = 0; from < cards.length; from += columns * rows) {
     const some = cards.slice(from, from + columns * rows);
-    const [fronts, backs] = [0, 1].map((): Sink => ({ items: cutMarks(grid), areas: [], claims: new Set() }));
-    for (const [i, { front }] of some.entries()) place(fronts!, front, i);
-    for (const [i, { back }] of some.entries()) place(backs!, back, backPlace(grid, i, turnedOver));
-    pages.push(fronts!, backs!);
+    const [fronts, backs] = [emptySink(cutMarks(grid)), emptySink(cutMarks(grid))];
+    for (const [i, { front }] of some.entries()) place(fronts, front, i);
+    for (const [i, { back }] of some.entries()) place(backs, back, backPlace(grid, i, turnedOver));
+    pages.push(fronts, backs);
   }
   return pages;
 }

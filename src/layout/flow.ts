@@ -8,26 +8,15 @@
  * uses up one chunk, so there are as many steps as chunks and at most as many pages.
  */
 import type { Pt } from './blocks.ts';
-import type { LayoutFault } from './frames.ts';
 import type { PageShape } from './paper.ts';
-import type { Piece, Sink, Strip } from './pieces.ts';
-import { nameOf } from './report.ts';
+import { emptySink, type Piece, type Sink, type Strip, slack, solid } from './pieces.ts';
+import { nameOf, type Report } from './report.ts';
 
 interface Chunk {
   /** White between this and what came before; vanishes at the top of a page. */
   readonly before: readonly Piece[];
   readonly pieces: readonly Piece[];
 }
-
-export interface Flow {
-  readonly pages: readonly Sink[];
-  readonly faults: readonly LayoutFault[];
-}
-
-/** Heights are sums of many fractions: a chunk that fits exactly must not fall to the next page. */
-const slack = 0.01;
-
-const heightOf = (pieces: readonly Piece[]): Pt => pieces.reduce((sum, piece) => sum + piece.height, 0);
 
 const cutIntoChunks = (pieces: readonly Piece[], isBreak: (strip: Strip) => boolean): Chunk[] => {
   const chunks: Chunk[] = [];
@@ -54,48 +43,41 @@ const cutIntoChunks = (pieces: readonly Piece[], isBreak: (strip: Strip) => bool
 /** Chunks of which only single strips may be taller than a page. */
 const chunksWithin = (pieces: readonly Piece[], room: Pt): readonly Chunk[] =>
   cutIntoChunks(pieces, (strip) => !strip.glued).flatMap((chunk) => {
-    if (heightOf(chunk.pieces) <= room + slack) return [chunk];
+    if (solid(chunk.pieces).height <= room + slack) return [chunk];
     return cutIntoChunks([...chunk.before, ...chunk.pieces], () => true);
   });
 
-const emptyPage = (): Sink => ({ items: [], areas: [], claims: new Set() });
-
 /** At least one page, however little there is. */
-export const flow = (pieces: readonly Piece[], shape: PageShape): Flow => {
+export const flow = (pieces: readonly Piece[], shape: PageShape, report: Report): readonly Sink[] => {
   const room = shape.bottom - shape.top;
-  const pages: Sink[] = [emptyPage()];
-  const faults: LayoutFault[] = [];
+  const pages: Sink[] = [emptySink()];
   let y = shape.top;
   let isFresh = true;
 
   const put = (placed: readonly Piece[]): void => {
-    const page = pages.at(-1)!;
     for (const piece of placed) {
-      piece.place?.(page, shape.left, y, piece.height);
+      piece.place?.(pages.at(-1)!, shape.left, y, piece.height);
       y += piece.height;
     }
     isFresh = false;
   };
 
   for (const { before, pieces: chunk } of chunksWithin(pieces, room)) {
-    const height = heightOf(chunk);
+    const { height } = solid(chunk);
     if (height > room + slack) {
-      const strip = chunk.find((piece) => piece.kind === 'strip');
-      if (strip) {
-        const { block } = strip;
-        faults.push({ code: 'block-too-tall', what: nameOf(block), ...(block.origin && { origin: block.origin }) });
-      }
+      const block = chunk.find((piece) => piece.kind === 'strip')?.block;
+      if (block) report.addFaults([{ code: 'block-too-tall', what: nameOf(block) }], block.origin);
       continue;
     }
-    if (!isFresh && y + heightOf(before) + height <= shape.bottom + slack) {
+    if (!isFresh && y + solid(before).height + height <= shape.bottom + slack) {
       put([...before, ...chunk]);
       continue;
     }
     if (!isFresh) {
-      pages.push(emptyPage());
+      pages.push(emptySink());
       y = shape.top;
     }
     put(chunk);
   }
-  return { pages, faults };
+  return pages;
 };

@@ -3,14 +3,14 @@
  * x and y are points from the top left corner of the page; y of a text is its baseline.
  */
 import type { Scene } from '../svg/scene.ts';
-import type { Origin, Pt } from './blocks.ts';
+import type { Origin, Pt, TextRole } from './blocks.ts';
 
 /** The font files of a page. */
 export type FontName = 'sans' | 'sans-strong' | 'mono';
 
 /** A part of the document's structure, for the tagged file. Items name the part they belong to by its number. */
 export interface Part {
-  readonly role: 'Document' | 'H1' | 'H2' | 'H3' | 'P' | 'Caption' | 'Figure' | 'Span';
+  readonly role: 'Document' | TextRole | 'Figure' | 'Span';
   readonly parent: number | undefined;
   /** Alternative text (figures), or the text to be spoken instead (spans). */
   readonly alt?: string;
@@ -23,14 +23,18 @@ interface Placed {
   readonly part?: number;
 }
 
-export interface PlacedText extends Placed {
+/** How letters look. */
+export interface Face {
+  readonly font: FontName;
+  readonly size: Pt;
+  readonly colour: string;
+}
+
+export interface PlacedText extends Placed, Face {
   readonly kind: 'text';
   readonly x: Pt;
   readonly y: Pt;
   readonly text: string;
-  readonly font: FontName;
-  readonly size: Pt;
-  readonly colour: string;
 }
 
 export interface PlacedLine extends Placed {
@@ -44,23 +48,15 @@ export interface PlacedLine extends Placed {
 }
 
 /** A box with rounded corners. */
-export interface PlacedBox extends Placed {
+export interface PlacedBox extends Placed, Area {
   readonly kind: 'box';
-  readonly x: Pt;
-  readonly y: Pt;
-  readonly width: Pt;
-  readonly height: Pt;
   readonly radius: Pt;
   readonly fill?: string;
   readonly line?: { readonly colour: string; readonly width: Pt };
 }
 
-export interface PlacedScene extends Placed {
+export interface PlacedScene extends Placed, Area {
   readonly kind: 'scene';
-  readonly x: Pt;
-  readonly y: Pt;
-  readonly width: Pt;
-  readonly height: Pt;
   readonly scene: Scene;
 }
 

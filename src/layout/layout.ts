@@ -1,14 +1,14 @@
 /** The way from a sheet to its finished pages: measure.ts, then flow.ts, then the foot, whose text counts the pages. */
-import type { Paper, Pt, Sheet } from './blocks.ts';
+import type { Paper, Sheet } from './blocks.ts';
 import { placeCards } from './cards.ts';
 import { flow } from './flow.ts';
 import { widthOf } from './fonts.ts';
 import type { Frame, Item, LayoutFault, Pages } from './frames.ts';
 import { measure } from './measure.ts';
 import { type PageShape, pageShape } from './paper.ts';
-import { round, type Sink } from './pieces.ts';
+import { faceOf, lineAt, textAt } from './pieces.ts';
 import { type Report, startReport } from './report.ts';
-import { baseline, hairline, inks, typeScale } from './type.ts';
+import { baseline, hairline, typeScale } from './type.ts';
 
 export interface LaidOut {
   readonly pages: Pages;
@@ -26,54 +26,44 @@ const placeFoot = ({ foot, cards }: Sheet, right: string, shape: PageShape, repo
   const style = typeScale.foot;
   const room = shape.right - shape.left - footGap - widthOf(style.font, right, style.size);
   const left = foot.left.find((text) => widthOf(style.font, text, style.size) <= room) ?? foot.left.at(-1) ?? '';
-  const base = round(shape.footTop + baseline(style));
+  const base = shape.footTop + baseline(style);
   const leftWidth = widthOf(style.font, left, style.size);
   const rightWidth = widthOf(style.font, right, style.size);
   if (leftWidth + footGap + rightWidth > shape.right - shape.left) {
     report.addFaults([{ code: 'word-too-wide', what: `${left} ${right}` }], undefined);
   }
-  const face = { font: style.font, size: style.size, colour: inks[style.ink] };
-  const rule = round(shape.footRule);
-  const line: Item = { kind: 'line', x1: round(shape.left), y1: rule, x2: round(shape.right), y2: rule, ...hairline };
-  const items: Item[] = cards ? [] : [line];
+  const { footRule } = shape;
+  const items: Item[] = cards ? [] : [lineAt(shape.left, footRule, shape.right, footRule, hairline)];
   for (const [text, x] of [
     [left, shape.left],
     [right, shape.right - rightWidth],
   ] as const) {
     report.checkGlyphs(style.font, text, undefined);
-    if (text !== '') items.push({ kind: 'text', x: round(x), y: base, text, ...face });
+    if (text !== '') items.push(textAt(faceOf(style), text, x, base));
   }
   return items;
-};
-
-const flowPages = (sheet: Sheet, shape: PageShape, report: Report): readonly Sink[] => {
-  const width: Pt = shape.right - shape.left;
-  const pieces = sheet.body.flatMap((block) => measure(block, width, report));
-  const flowed = flow(pieces, shape);
-  for (const fault of flowed.faults) report.addFaults([fault], fault.origin);
-  return flowed.pages;
 };
 
 /** Pages of `sheet` on `paper`: the same for the same input, whatever the machine. Never throws; see `faults`. */
 export const layOut = (sheet: Sheet, { paper }: { readonly paper: Paper }): LaidOut => {
   const shape = pageShape(paper);
   const report = startReport();
-  const placed = sheet.cards ? placeCards(sheet.cards, shape, report) : flowPages(sheet, shape, report);
-  const count = placed.length;
+  const width = shape.right - shape.left;
+  const flowed = () =>
+    flow(
+      sheet.body.flatMap((block) => measure(block, width, report)),
+      shape,
+      report,
+    );
+  const placed = sheet.cards ? placeCards(sheet.cards, shape, report) : flowed();
   const frames: Frame[] = placed.map(({ items, areas, claims }, i) => ({
-    items: [...items, ...placeFoot(sheet, sheet.foot.right(i + 1, count), shape, report)],
+    items: [...items, ...placeFoot(sheet, sheet.foot.right(i + 1, placed.length), shape, report)],
     areas,
     claims: [...claims],
   }));
+  const { title, language } = sheet;
   return {
-    pages: {
-      title: sheet.title,
-      language: sheet.language,
-      width: shape.width,
-      height: shape.height,
-      frames,
-      parts: report.parts,
-    },
+    pages: { title, language, width: shape.width, height: shape.height, frames, parts: report.parts },
     faults: report.faults,
   };
 };

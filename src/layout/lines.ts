@@ -1,24 +1,19 @@
 /** Spans -> lines. A line ends at a space or between two turns, never inside a word, a turn, or a swatch's word. */
 import type { Ink, Pt, Span } from './blocks.ts';
 import { missingGlyphs, widthOf } from './fonts.ts';
-import type { FontName, LayoutFault } from './frames.ts';
+import type { Face, LayoutFault } from './frames.ts';
+import { slack } from './pieces.ts';
 import { inks, monoInText, type TypeStyle } from './type.ts';
 
 /** A stretch of a line in one face and colour; x from the line's start. */
-export interface Run {
+export interface Run extends Face {
   readonly x: Pt;
   readonly text: string;
-  readonly font: FontName;
-  readonly size: Pt;
-  readonly colour: string;
 }
 
 /** A colour's square before its name. */
-export interface Swatch {
+export interface Swatch extends Pick<Span & { kind: 'swatch' }, 'fill' | 'letter' | 'letterInk'> {
   readonly x: Pt;
-  readonly fill: string;
-  readonly letter?: string;
-  readonly letterInk?: string;
 }
 
 export interface Line {
@@ -41,12 +36,6 @@ const swatchGap = 0.26;
 const swatchLead = 0.12;
 /** Size of a swatch's letter, as a share of the size of the text. */
 export const swatchLetter = 0.62;
-
-interface Face {
-  readonly font: FontName;
-  readonly size: Pt;
-  readonly colour: string;
-}
 
 interface Fragment extends Face {
   readonly text: string;
@@ -103,6 +92,8 @@ const splitWords = (spans: readonly Span[], style: TypeStyle, ink: Ink | undefin
   };
   const size = style.size;
   const colour = inks[ink ?? style.ink];
+  // Stress stands out of a grey label by its ink too, unless the whole block was asked to be grey.
+  const strong: Face = { size, font: 'sans-strong', colour: inks[ink ?? 'black'] };
   let lastKind: Span['kind'] | undefined;
   for (const span of spans) {
     switch (span.kind) {
@@ -110,21 +101,10 @@ const splitWords = (spans: readonly Span[], style: TypeStyle, ink: Ink | undefin
         putText(span.text, { size, font: style.font, colour: span.ink ? inks[span.ink] : colour });
         break;
       case 'strong':
-        // Stress stands out of a grey label by its ink too, unless the whole block was asked to be grey.
-        putText(span.text, { size, font: 'sans-strong', colour: inks[ink ?? 'black'] });
+        putText(span.text, strong);
         break;
       case 'swatch':
-        putText(
-          span.text,
-          span.strong
-            ? { size, colour: inks[ink ?? 'black'], font: 'sans-strong' }
-            : { size, colour, font: style.font },
-          {
-            fill: span.fill,
-            ...(span.letter !== undefined && { letter: span.letter }),
-            ...(span.letterInk !== undefined && { letterInk: span.letterInk }),
-          },
-        );
+        putText(span.text, span.strong ? strong : { size, colour, font: style.font }, span);
         break;
       case 'turns': {
         const face = { colour, font: 'mono', size: Math.round(size * monoInText * 10) / 10 } as const;
@@ -149,9 +129,6 @@ const spaceBetween = (before: Word, after: Word): Pt => {
 
 const widthOfWords = (words: readonly Word[]): Pt =>
   words.reduce((sum, word, i) => sum + word.width + (i > 0 ? spaceBetween(words[i - 1]!, word) : 0), 0);
-
-/** Widths are sums of rounded shares: a word that fits exactly must not fall to the next line. */
-const slack = 0.01;
 
 const fillGreedily = (words: readonly Word[], width: Pt): Word[][] => {
   const lines: Word[][] = [];

@@ -1,7 +1,7 @@
 /** Boxes to write in -> one strip: the label stands in their middle, the heads over them. */
 import type { BoxesBlock, Pt } from './blocks.ts';
 import { widthOf } from './fonts.ts';
-import { area, type Piece, round, strip } from './pieces.ts';
+import { area, faceOf, length, type Piece, slack, strip, textAt } from './pieces.ts';
 import { nameOf, type Report } from './report.ts';
 import { baseline, belowMiddle, inks, typeScale } from './type.ts';
 
@@ -10,19 +10,16 @@ const labelGap = 6;
 const radius = 1.5;
 const line = { colour: inks.grey, width: 0.7 } as const;
 
-const length = (n: Pt): Pt => (Number.isFinite(n) && n > 0 ? n : 0);
-
 export const measureBoxes = (block: BoxesBlock, room: Pt, report: Report): readonly Piece[] => {
   const { label = '', heads = [] } = block;
   const count = Math.floor(length(block.count));
   const [width, height] = [length(block.width), length(block.height)];
   const labelWidth = label === '' ? 0 : widthOf(style.font, label, style.size) + labelGap;
   const whole = labelWidth + count * width;
-  const slack = 0.01;
   if (whole > room + slack) report.addFaults([{ code: 'block-too-wide', what: nameOf(block) }], block.origin);
   for (const text of [label, ...heads]) report.checkGlyphs(style.font, text, block.origin);
   const part = label === '' && heads.length === 0 ? undefined : report.addPart({ role: 'P' });
-  const face = { font: style.font, size: style.size, colour: inks[style.ink], ...(part !== undefined && { part }) };
+  const face = faceOf(style);
   const headHeight = heads.length > 0 ? style.leading : 0;
   if (count === 0 || width === 0 || height === 0) return [];
   return [
@@ -31,17 +28,16 @@ export const measureBoxes = (block: BoxesBlock, room: Pt, report: Report): reado
       sink.areas.push(area(x, y, whole, headHeight + height));
       if (label !== '') {
         const base = top + height / 2 + belowMiddle(style.font, style.size);
-        sink.items.push({ kind: 'text', x: round(x), y: round(base), text: label, ...face });
+        sink.items.push(textAt(face, label, x, base, part));
       }
       for (let i = 0; i < count; i++) {
         const left = x + labelWidth + i * width;
         const head = heads[i];
         if (head) {
           const middle = left + (width - widthOf(style.font, head, style.size)) / 2;
-          sink.items.push({ kind: 'text', x: round(middle), y: round(y + baseline(style)), text: head, ...face });
+          sink.items.push(textAt(face, head, middle, y + baseline(style), part));
         }
-        const box = area(left, top, width, height);
-        sink.items.push({ kind: 'box', ...box, radius, line });
+        sink.items.push({ kind: 'box', ...area(left, top, width, height), radius, line });
       }
     }),
   ];

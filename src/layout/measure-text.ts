@@ -1,9 +1,8 @@
 /** Text blocks -> a strip for each line, with swatches and turns within the text. */
 import type { Pt, TextBlock } from './blocks.ts';
 import { widthOf } from './fonts.ts';
-import type { Part } from './frames.ts';
 import { breakLines, type Line, swatchLetter, swatchSide } from './lines.ts';
-import { area, type Piece, round, type Sink, strip } from './pieces.ts';
+import { area, type Piece, round, type Sink, strip, textAt } from './pieces.ts';
 import type { Report } from './report.ts';
 import { baseline, belowMiddle, inks, type TypeStyle, typeScale } from './type.ts';
 
@@ -21,25 +20,16 @@ const placeSwatches = (sink: Sink, line: Line, style: TypeStyle, x: Pt, base: Pt
     const left = x + swatch.x;
     sink.items.push({
       kind: 'box',
-      x: round(left),
-      y: round(middle - side / 2),
-      width: round(side),
-      height: round(side),
+      ...area(left, middle - side / 2, side, side),
       radius: round(side * 0.2),
       fill: swatch.fill,
       line: swatchLine,
     });
     if (swatch.letter) {
       const size = round(swatchLetter * style.size);
-      sink.items.push({
-        kind: 'text',
-        x: round(left + (side - widthOf('sans-strong', swatch.letter, size)) / 2),
-        y: round(middle + belowMiddle('sans-strong', size)),
-        text: swatch.letter,
-        font: 'sans-strong',
-        size,
-        colour: swatch.letterInk ?? inks.black,
-      });
+      const face = { font: 'sans-strong', size, colour: swatch.letterInk ?? inks.black } as const;
+      const inside = left + (side - widthOf(face.font, swatch.letter, size)) / 2;
+      sink.items.push(textAt(face, swatch.letter, inside, middle + belowMiddle(face.font, size)));
     }
   }
 };
@@ -48,34 +38,26 @@ const placeSwatches = (sink: Sink, line: Line, style: TypeStyle, x: Pt, base: Pt
 export const placeLine = (sink: Sink, line: Line, style: TypeStyle, x: Pt, y: Pt, part: number): void => {
   const base = y + baseline(style);
   placeSwatches(sink, line, style, x, base);
-  for (const run of line.runs) {
-    const { text, font, size, colour } = run;
-    sink.items.push({ kind: 'text', x: round(x + run.x), y: round(base), text, font, size, colour, part });
-  }
+  for (const run of line.runs) sink.items.push(textAt(run, run.text, x + run.x, base, part));
 };
-
-const partOf = (block: TextBlock): Omit<Part, 'parent'> => ({
-  role: block.role,
-  ...(block.bookmark !== undefined && { bookmark: block.bookmark }),
-});
-
-/** A heading alone at the end of a page is never meant. */
-const keepsWithNext = (block: TextBlock): boolean => block.keepWithNext ?? block.role.startsWith('H');
 
 /**
  * A strip a line. Two lines at least stay together on either side of a page's end: the first is glued to the second,
  * the last but one to the last, so that three lines or fewer are never parted.
  */
 export const measureText = (block: TextBlock, width: Pt, report: Report): readonly Piece[] => {
+  const { role, bookmark } = block;
+  // A heading alone at the end of a page is never meant.
+  const { keepWithNext = role.startsWith('H') } = block;
   const style = typeScale[block.style];
   const indent = block.bullet ? bulletIndent : 0;
   const { lines, findings } = breakLines(block.spans, style, Math.max(width - indent, 0), block.ink);
   report.addFaults(findings, block.origin);
   if (lines.length === 0) return [];
-  const part = report.addPart(partOf(block));
+  const part = report.addPart({ role, ...(bookmark !== undefined && { bookmark }) });
   return lines.map((line, i) => {
     const isLast = i === lines.length - 1;
-    const glued = isLast ? keepsWithNext(block) : i === 0 || i === lines.length - 2;
+    const glued = isLast ? keepWithNext : i === 0 || i === lines.length - 2;
     return strip(
       block,
       style.leading,
@@ -85,10 +67,7 @@ export const measureText = (block: TextBlock, width: Pt, report: Report): readon
           const middle = y + baseline(style) - halfSmallLetter * style.size;
           sink.items.push({
             kind: 'box',
-            x: round(x + 1.5),
-            y: round(middle - bulletSize / 2),
-            width: bulletSize,
-            height: bulletSize,
+            ...area(x + 1.5, middle - bulletSize / 2, bulletSize, bulletSize),
             radius: bulletSize / 2,
             fill: inks.black,
           });

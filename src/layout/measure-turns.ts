@@ -3,7 +3,7 @@ import type { Pt, TurnsBlock } from './blocks.ts';
 import { widthOf } from './fonts.ts';
 import { breakLines, type Finding, type Line, printed } from './lines.ts';
 import { placeLine } from './measure-text.ts';
-import { area, type Piece, round, type Sink, strip } from './pieces.ts';
+import { area, faceOf, lineAt, type Piece, type Sink, slack, strip, textAt } from './pieces.ts';
 import type { Report } from './report.ts';
 import { baseline, belowMiddle, inks, type TypeStyle, typeScale } from './type.ts';
 
@@ -29,6 +29,7 @@ const sizes: Readonly<Record<NonNullable<TurnsBlock['size']>, Size>> = {
 const gaps = [1.5, 1] as const;
 /** Their lines a little more. */
 const underlineInset = 0.8;
+const underlineLine = { width: 0.5, colour: inks.black } as const;
 /** With one line of words the whole is 27 points high, on the grid of 3. */
 const wordsBottom = 1.5;
 const wordsGap = 7;
@@ -49,9 +50,9 @@ interface Cell {
   readonly wordsWidth: Pt;
 }
 
-type Row = Cell[];
-
 const turnsWidth = (text: string, { face }: Size): Pt => widthOf(face.font, text, face.size);
+
+type Row = Cell[];
 
 interface Rows {
   readonly rows: readonly Row[];
@@ -74,7 +75,6 @@ const fillRowsApart = (groups: TurnsBlock['groups'], width: Pt, spaces: number, 
   const indent = 2 * space;
   const rows: Row[] = [[]];
   const findings: Finding[] = [];
-  const slack = 0.01;
 
   const nextX = (): Pt => {
     const last = rows.at(-1)!.at(-1);
@@ -96,16 +96,16 @@ const fillRowsApart = (groups: TurnsBlock['groups'], width: Pt, spaces: number, 
     const wordsWidth = Math.max(0, ...words.lines.map((line) => line.width));
     const text = turns.join(' ');
     const whole = Math.max(turnsWidth(text, size), wordsWidth);
+    const put = (held: string, isFirst: boolean): void => {
+      const under = isFirst ? { words: words.lines, wordsWidth } : { words: [], wordsWidth: 0 };
+      rows.at(-1)!.push({ x: nextX(), text: held, width: turnsWidth(held, size), underlined, ...under });
+    };
     if (nextX() + whole > width + slack) startRow();
     if (nextX() + whole <= width + slack || turns.length === 0) {
-      rows
-        .at(-1)!
-        .push({ x: nextX(), text, width: turnsWidth(text, size), underlined, words: words.lines, wordsWidth });
+      put(text, true);
       continue;
     }
-    let rest: readonly string[] = turns;
-    let isFirst = true;
-    while (rest.length > 0) {
+    for (let rest: readonly string[] = turns; rest.length > 0; ) {
       const x = nextX();
       let count = 1;
       while (count < rest.length && x + turnsWidth(rest.slice(0, count + 1).join(' '), size) <= width + slack) count++;
@@ -113,15 +113,7 @@ const fillRowsApart = (groups: TurnsBlock['groups'], width: Pt, spaces: number, 
       if (rest.length - count === 1 && count > 2) count--;
       const part = rest.slice(0, count).join(' ');
       if (x + turnsWidth(part, size) > width + slack) findings.push({ code: 'word-too-wide', what: part });
-      rows.at(-1)!.push({
-        x,
-        text: part,
-        width: turnsWidth(part, size),
-        underlined,
-        words: isFirst ? words.lines : [],
-        wordsWidth: isFirst ? wordsWidth : 0,
-      });
-      isFirst = false;
+      put(part, rest === turns);
       rest = rest.slice(count);
       if (rest.length > 0) startRow();
     }
@@ -151,28 +143,22 @@ const rowHeight = (row: Row, { face, wordsFace, wordsTop }: Size): Pt => {
   return face.leading + (row.some((cell) => cell.underlined) ? 3 : 0);
 };
 
-const placeRing = (sink: Sink, text: string, right: Pt, middle: Pt, width: Pt, part: number): void => {
+const placeRing = (sink: Sink, text: string, right: Pt, middle: Pt, width: Pt, part?: number): void => {
   // The stroke lies half outside its box: set in, so that the ring ends where the lines of the page end.
   const inset = ringLine.width / 2;
   sink.items.push({
     kind: 'box',
-    x: round(right - width + inset),
-    y: round(middle - ringHeight / 2 + inset),
-    width: round(width - ringLine.width),
-    height: round(ringHeight - ringLine.width),
+    ...area(
+      right - width + inset,
+      middle - ringHeight / 2 + inset,
+      width - ringLine.width,
+      ringHeight - ringLine.width,
+    ),
     radius: 4.6,
     line: ringLine,
   });
-  sink.items.push({
-    kind: 'text',
-    x: round(right - (width + widthOf(ringFace.font, text, ringFace.size)) / 2),
-    y: round(middle + belowMiddle(ringFace.font, ringFace.size)),
-    text,
-    font: ringFace.font,
-    size: ringFace.size,
-    colour: inks[ringFace.ink],
-    part,
-  });
+  const left = right - (width + widthOf(ringFace.font, text, ringFace.size)) / 2;
+  sink.items.push(textAt(faceOf(ringFace), text, left, middle + belowMiddle(ringFace.font, ringFace.size), part));
 };
 
 /**
@@ -219,61 +205,25 @@ export const measureTurns = (block: TurnsBlock, width: Pt, report: Report): read
   return [
     strip(block, height, (sink, x, y) => {
       sink.areas.push(area(x, y, ring ? Math.max(width, inkWidth) : inkWidth, height));
-      if (label && labelPart !== undefined) {
-        const { font, size, ink } = labelFace;
-        const base = round(y + baseline(labelFace));
-        sink.items.push({
-          kind: 'text',
-          x: round(x),
-          y: base,
-          text: label,
-          font,
-          size,
-          colour: inks[ink],
-          part: labelPart,
-        });
+      if (label) sink.items.push(textAt(faceOf(labelFace), label, x, y + baseline(labelFace), labelPart));
+      const cells = rows.flatMap((row, i) => row.map((cell) => ({ ...cell, left: x + cell.x, top: y + tops[i]! })));
+      for (const { left, top, underlined, width } of cells) {
+        if (!underlined || width === 0) continue;
+        const [from, to] = [left + underlineInset, left + width - underlineInset];
+        sink.items.push(lineAt(from, top + underline, to, top + underline, underlineLine));
       }
       for (const [i, row] of rows.entries()) {
-        for (const cell of row) {
-          if (!cell.underlined || cell.width === 0) continue;
-          const lineY = round(y + tops[i]! + underline);
-          sink.items.push({
-            kind: 'line',
-            x1: round(x + cell.x + underlineInset),
-            y1: lineY,
-            x2: round(x + cell.x + cell.width - underlineInset),
-            y2: lineY,
-            width: 0.5,
-            colour: inks.black,
-          });
-        }
-      }
-      for (const [i, row] of rows.entries()) {
-        const base = round(y + tops[i]! + baseline(face));
         for (const run of joinCells(row, size)) {
-          sink.items.push({
-            kind: 'text',
-            x: round(x + run.x),
-            y: base,
-            text: run.text,
-            font: face.font,
-            size: face.size,
-            colour: inks[face.ink],
-            part,
-          });
+          sink.items.push(textAt(faceOf(face), run.text, x + run.x, y + tops[i]! + baseline(face), part));
         }
       }
-      for (const [i, row] of rows.entries()) {
-        for (const cell of row) {
-          for (const [j, line] of cell.words.entries()) {
-            placeLine(sink, line, wordsFace, x + cell.x, y + tops[i]! + wordsTop + j * wordsFace.leading, part);
-          }
+      for (const { left, top, words } of cells) {
+        for (const [j, line] of words.entries()) {
+          placeLine(sink, line, wordsFace, left, top + wordsTop + j * wordsFace.leading, part);
         }
       }
-      if (ring && ringPart !== undefined) {
-        const middle = y + (label ? labelFace : face).leading / 2;
-        placeRing(sink, ring.text, x + width, middle, ringWidth, ringPart);
-      }
+      const middle = y + (label ? labelFace : face).leading / 2;
+      if (ring) placeRing(sink, ring.text, x + width, middle, ringWidth, ringPart);
     }),
   ];
 };

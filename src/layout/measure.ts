@@ -7,21 +7,31 @@ import { widthOf } from './fonts.ts';
 import { measureBoxes } from './measure-boxes.ts';
 import { measureText } from './measure-text.ts';
 import { measureTurns } from './measure-turns.ts';
-import { area, type Box, glue, onPlacing, type Piece, type Place, round, solid, strip } from './pieces.ts';
+import {
+  area,
+  type Box,
+  faceOf,
+  glue,
+  length,
+  lineAt,
+  onPlacing,
+  type Piece,
+  type Place,
+  round,
+  slack,
+  solid,
+  strip,
+  textAt,
+} from './pieces.ts';
 import { nameOf, type Report, startReport } from './report.ts';
 import { baseline, hairline, heavyLine, inks, typeScale } from './type.ts';
-
-/** Widths that add up to more than the room by less than this still fit: sums of millimetres are never exact. */
-const slack = 0.01;
-
-const length = (n: Pt): Pt => (Number.isFinite(n) && n > 0 ? n : 0);
 
 const tooWide = (block: Block, report: Report): void =>
   report.addFaults([{ code: 'block-too-wide', what: nameOf(block) }], block.origin);
 
 const verticalLine: Place = (sink, x, y, height) => {
-  const middle = round(x + hairline.width / 2);
-  sink.items.push({ kind: 'line', x1: middle, y1: round(y), x2: middle, y2: round(y + height), ...hairline });
+  const middle = x + hairline.width / 2;
+  sink.items.push(lineAt(middle, y, middle, y + height, hairline));
 };
 
 const fullLine = (block: Block, line: typeof hairline | typeof heavyLine, width: Pt, glued: boolean): Piece =>
@@ -29,9 +39,9 @@ const fullLine = (block: Block, line: typeof hairline | typeof heavyLine, width:
     block,
     line.width,
     (sink, x, y) => {
-      const middle = round(y + line.width / 2);
+      const middle = y + line.width / 2;
       sink.areas.push(area(x, y, width, line.width));
-      sink.items.push({ kind: 'line', x1: round(x), y1: middle, x2: round(x + width), y2: middle, ...line });
+      sink.items.push(lineAt(x, middle, x + width, middle, line));
     },
     glued,
   );
@@ -49,17 +59,14 @@ const measureWriteLine = (block: WriteLineBlock, width: Pt, report: Report): rea
   return [
     strip(block, writeHeight, (sink, x, y) => {
       const base = round(y + writeHeight - style.leading + baseline(style));
-      const lineY = round(base + 1.8);
+      const lineY = base + 1.8;
       const start = x + labelWidth + (labelWidth > 0 ? writeGap : 0);
       sink.areas.push(area(x, y, Math.max(width, labelWidth), writeHeight));
       if (start < x + width) {
         const line = { width: hairline.width, colour: inks.black };
-        sink.items.push({ kind: 'line', x1: round(start), y1: lineY, x2: round(x + width), y2: lineY, ...line });
+        sink.items.push(lineAt(start, lineY, x + width, lineY, line));
       }
-      if (labelWidth > 0) {
-        const face = { font: style.font, size: style.size, colour: inks[style.ink] };
-        sink.items.push({ kind: 'text', x: round(x), y: base, text: block.label, ...face, part });
-      }
+      if (labelWidth > 0) sink.items.push(textAt(faceOf(style), block.label, x, base, part));
     }),
   ];
 };
@@ -121,14 +128,9 @@ const chained = (pieces: readonly Piece[]): readonly Piece[] => {
   return pieces.map((piece, i) => (piece.kind === 'strip' && i < last ? { ...piece, glued: true } : piece));
 };
 
-const isGlued = (pieces: readonly Piece[]): boolean => {
-  const last = pieces.findLast((piece) => piece.kind === 'strip');
-  return last?.kind === 'strip' && last.glued;
-};
-
 const solidStrip = (block: Block, pieces: readonly Piece[]): Piece => {
   const box = solid(pieces);
-  return strip(block, box.height, box.place, isGlued(pieces));
+  return strip(block, box.height, box.place, pieces.findLast((piece) => piece.kind === 'strip')?.glued);
 };
 
 /** A block that is not parted whatever it says itself, as a cell or a column. */

@@ -3,7 +3,8 @@
  * that vanishes where a page ends. Pages end only after a strip that is not glued to what follows.
  */
 import type { Block, Pt } from './blocks.ts';
-import type { Area, Item } from './frames.ts';
+import type { Area, Face, Item } from './frames.ts';
+import { inks, type TypeStyle } from './type.ts';
 
 /** Where a strip's marks go when it is placed: the page being filled. */
 export interface Sink {
@@ -34,6 +35,15 @@ export interface Glue {
   /** Draws through the white, where a line beside it goes on. */
   readonly place?: Place;
 }
+
+/** An empty page. */
+export const emptySink = (items: Item[] = []): Sink => ({ items, areas: [], claims: new Set() });
+
+/** Sums of many fractions are never exact: what is too long by less still fits. */
+export const slack = 0.01;
+
+/** A length that is negative or no number counts as none. */
+export const length = (n: Pt): Pt => (Number.isFinite(n) && n > 0 ? n : 0);
 
 export type Piece = Strip | Glue;
 
@@ -81,4 +91,27 @@ export const area = (x: Pt, y: Pt, width: Pt, height: Pt): Area => ({
   y: round(y),
   width: round(width),
   height: round(height),
+});
+
+export const faceOf = ({ font, size, ink }: TypeStyle): Face => ({ font, size, colour: inks[ink] });
+
+/** `y` is the baseline. Without a part it is decoration. */
+export const textAt = (face: Face, text: string, x: Pt, y: Pt, part?: number): Item => {
+  const { font, size, colour } = face;
+  return { kind: 'text', x: round(x), y: round(y), text, font, size, colour, ...(part !== undefined && { part }) };
+};
+
+export const lineAt = (
+  x1: Pt,
+  y1: Pt,
+  x2: Pt,
+  y2: Pt,
+  line: { readonly width: Pt; readonly colour: string },
+): Item => ({
+  kind: 'line',
+  x1: round(x1),
+  y1: round(y1),
+  x2: round(x2),
+  y2: round(y2),
+  ...line,
 });
