@@ -35,7 +35,11 @@ function textOf({ file, claims, others, faults }: Verified): string {
   const lines = faults.map(({ id, fault }) => `${file}: ${id === '' ? '' : `claim ${id}: `}${harmless(fault)}`);
   const left = others > 0 ? `; ${counted(others, 'claim')} of other kinds not looked at` : '';
   const wrong = faults.length > 0 ? `${counted(faults.length, 'fault')} in ` : '';
-  return `${[...lines, `${file}: ${wrong}${counted(claims, 'solution')} proved again${left}`].join('\n')}\n`;
+  // Of a file that could not be read there is no more to say.
+  const summary = faults.some(({ id }) => id === '')
+    ? []
+    : [`${file}: ${wrong}${counted(claims, 'solution')} proved again${left}`];
+  return `${[...lines, ...summary].join('\n')}\n`;
 }
 
 export async function verify({ files, json }: VerifyOptions, io: Io): Promise<ExitCode> {
