@@ -8,7 +8,7 @@ import { TRIGGERS } from '../cube/triggers.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
 import type { Step } from '../steps/step.ts';
 import type { Subject } from '../steps/subject.ts';
-import type { CaseRead, Lesson, Part, Solution } from './lesson.ts';
+import { type CaseRead, chosenSolution, type Lesson, type Part, plainCase, type Solution } from './lesson.ts';
 import { sourceOf } from './source.ts';
 
 /** How many sides a case is seen from. */
@@ -19,14 +19,6 @@ const NOWHERE = { start: 0, end: 0 };
 const HOLD: Hold = { up: 'yellow', front: 'green' };
 const COLOURS: FaceColours = coloursHeld(USUAL_SCHEME, HOLD)!;
 
-const solution = (number: number, turns: readonly Turn[]): Solution => ({
-  number,
-  chosen: true,
-  turns,
-  remark: [],
-  span: NOWHERE,
-});
-
 /** The shortest that is easiest as it is written, and what is easiest of all, if that is another. */
 function solutionsOf(all: readonly (readonly Turn[])[]): Solution[] {
   const [first] = all
@@ -35,24 +27,15 @@ function solutionsOf(all: readonly (readonly Turn[])[]): Solution[] {
     .sort((a, b) => a.cost - b.cost);
   const best = easiestOf(all, HANDS, { workedOut: WORKED_OUT });
   const isOther = best !== undefined && writeTurns(best.turns) !== writeTurns(first!.turns);
-  return [solution(1, first!.turns), ...(isOther ? [solution(2, best.turns)] : [])];
+  return [first!.turns, ...(isOther ? [best.turns] : [])].map((turns, i) => chosenSolution(i + 1, turns, NOWHERE));
 }
 
-function caseOf({ address, where }: Subject, number: number, all: readonly (readonly Turn[])[]): CaseRead {
-  return {
-    number,
-    name: undefined,
-    hold: HOLD,
-    colours: COLOURS,
-    where,
-    from: { address },
-    setupSpan: NOWHERE,
-    solutions: solutionsOf(all),
-    isWhole: true,
-    watch: [],
-    span: NOWHERE,
-  };
-}
+const caseOf = ({ address, where }: Subject, number: number, all: readonly (readonly Turn[])[]): CaseRead => ({
+  ...plainCase(number, { hold: HOLD, colours: COLOURS, where }, NOWHERE),
+  from: { address },
+  solutions: solutionsOf(all),
+  isWhole: true,
+});
 
 /** A part a family, each case seen from its four sides in order; numbered as the cases are listed. */
 export function bookletLesson(step: Step, families: readonly string[]): Lesson {

@@ -6,7 +6,7 @@ import { lengthOf, mirror, type Turn, writeTurns } from '../cube/turns.ts';
 import { isFault } from '../steps/step.ts';
 import { stepOf } from '../steps/steps.ts';
 import type { Subject, Where } from '../steps/subject.ts';
-import type { Case, CaseRead, Lesson } from './lesson.ts';
+import { type Case, type CaseRead, chosenSolution, type Lesson } from './lesson.ts';
 
 type Turns = readonly Turn[];
 
@@ -53,25 +53,7 @@ export function completed(c: CaseRead, lesson: Lesson): Case {
   const chosen = added(c, turnsFor(listed), where, listed, lesson);
   // What was chosen is not to be given away either.
   const setup = turnsFor(chosen ? [...listed, chosen] : listed);
-  const { number, name, hold, colours, setupSpan, watch, span } = c;
-  const further = chosen && {
-    number: listed.length + 1,
-    chosen: true,
-    turns: seen(chosen),
-    remark: [],
-    span: c.setupSpan,
-  };
-  return {
-    number,
-    name,
-    hold,
-    colours,
-    setup: seen(setup),
-    made: made !== undefined,
-    where: c.where,
-    setupSpan,
-    solutions: further ? [...c.solutions, further] : c.solutions,
-    watch,
-    span,
-  };
+  const { from: _, isWhole: __, ...said } = c;
+  const further = chosen ? [chosenSolution(listed.length + 1, seen(chosen), c.setupSpan)] : [];
+  return { ...said, setup: seen(setup), made: made !== undefined, solutions: [...c.solutions, ...further] };
 }

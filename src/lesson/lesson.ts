@@ -44,6 +44,15 @@ export interface Solution {
   readonly span: Span;
 }
 
+/** A solution that the engine chose. */
+export const chosenSolution = (number: number, turns: readonly Turn[], span: Span): Solution => ({
+  number,
+  chosen: true,
+  turns,
+  remark: [],
+  span,
+});
+
 /** What is written of a case, or said of it by an address. */
 interface CaseSaid {
   /** From 1, in the order of the file; what is printed. */
@@ -67,6 +76,18 @@ export interface CaseRead extends CaseSaid {
   /** All its solutions could be read. */
   readonly isWhole: boolean;
 }
+
+/** A case of which nothing is written but where it lies. */
+export const plainCase = (number: number, held: Pick<CaseSaid, 'hold' | 'colours' | 'where'>, span: Span) => ({
+  number,
+  name: undefined,
+  hold: held.hold,
+  colours: held.colours,
+  where: held.where,
+  setupSpan: span,
+  watch: [],
+  span,
+});
 
 /** A case with a set-up, and with the solutions that were chosen for it. */
 export interface Case extends CaseSaid {

@@ -2,7 +2,6 @@
  * Problems: what is wrong with a lesson, as values. They carry offsets into the source; line, column and the line itself
  * are added where they are shown (source.ts). The list of codes is closed but for those that a step tells of.
  */
-import type { Told } from '../steps/lesson-part.ts';
 import { steps } from '../steps/steps.ts';
 import type { ProblemKind, Severity } from '../text/problem-kind.ts';
 
@@ -266,9 +265,6 @@ export interface Problem {
   /** What would be right. */
   readonly hint: string;
 }
-
-/** What a step tells of, at its place. */
-export const problemOf = ({ code, message, hint }: Told, span: Span): Problem => ({ code, span, message, hint });
 
 /** error: nothing is printed. warning and hint: all is. */
 export const severityOf = ({ code }: Problem): Severity => problemKinds()[code]!.severity;

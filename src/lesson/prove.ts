@@ -117,9 +117,8 @@ const claimsOf = (parts: readonly ProvedPart[], rules: ProvedRules | undefined):
 const PLACES: ReadonlySet<string> = new Set(['span', 'setupSpan', 'familySpan']);
 
 /** With what its step says of it in place of a whole. */
-const printedOf = ({ number, name, hold, colours, where, ...rest }: Case) => ({
-  ...{ number, name, hold, colours, ...where },
-  ...rest,
+const printedOf = ({ number, name, hold, colours, where, setup, made, solutions, watch }: Case) => ({
+  ...{ number, name, hold, colours, ...where, setup, made, solutions, watch },
 });
 
 /**

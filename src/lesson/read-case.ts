@@ -6,8 +6,8 @@ import type { OwnFields } from '../steps/lesson-part.ts';
 import type { Subject, Where } from '../steps/subject.ts';
 import { likelyWord } from '../text/likely.ts';
 import { formatProblems, tablesOf } from './format-problems.ts';
-import type { CaseRead, Part, Solution } from './lesson.ts';
-import { type Problem, problemOf } from './problem.ts';
+import { type CaseRead, type Part, plainCase, type Solution } from './lesson.ts';
+import type { Problem } from './problem.ts';
 import { addressAt, type Held, holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
 import { type CaseFile, type EveryFile, partSchema } from './schema.ts';
 import { isOnMendedLine, type Path, spanAt } from './yaml-text.ts';
@@ -95,7 +95,7 @@ function caseAt(r: Reader, path: Path, number: number, written: CaseFile, frame:
   r.problems.push(...solutionsTwice(solutions));
   const wrong: Problem[] = [];
   const where = r.format.step.lesson.whereOf(written as OwnFields, (told, ...at) =>
-    wrong.push(problemOf(told, spanAt(r.yaml, [...path, ...at]))),
+    wrong.push({ ...told, span: spanAt(r.yaml, [...path, ...at]) }),
   );
   const from = fromAt(r, path, written, where);
   const watch = proseAt(r, [...path, 'watch'], written.watch);
@@ -141,16 +141,10 @@ function everyAt(r: Reader, path: Path, first: number, written: EveryFile, frame
   if (!held) return [];
   const span = spanAt(r.yaml, path);
   return chosen.map(({ address }, i) => ({
-    number: first + i,
-    name: undefined,
-    ...held,
-    where,
+    ...plainCase(first + i, { ...held, where }, span),
     from: { address },
-    setupSpan: span,
     solutions: [],
     isWhole: true,
-    watch: [],
-    span,
   }));
 }
 

@@ -93,15 +93,9 @@ function claimsAt(r: Reader, { claims = {} }: Partial<Head>): LessonClaim[] {
 
 /** Our figures, with those of the club in their place. */
 function handsOf(written: Head['hands'] = {}): HandModel {
-  const { half, wide, regrip, flow, ...quarter } = written;
+  const { half = HANDS.half, wide = HANDS.wide, regrip = HANDS.regrip, flow = HANDS.flow, ...quarter } = written;
   const given = Object.fromEntries(Object.entries(quarter).filter(([, cost]) => cost !== undefined));
-  return {
-    quarter: { ...HANDS.quarter, ...given },
-    half: half ?? HANDS.half,
-    wide: wide ?? HANDS.wide,
-    regrip: regrip ?? HANDS.regrip,
-    flow: flow ?? HANDS.flow,
-  };
+  return { quarter: { ...HANDS.quarter, ...given }, half, wide, regrip, flow };
 }
 
 /** Our triggers, and the club's; of turns that can be seen from any side. */

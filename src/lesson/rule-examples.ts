@@ -5,7 +5,7 @@ import { caseAndSide, easiestOfRule } from '../rules/examples.ts';
 import type { Done, ProvedRule, ProvedTable } from '../rules/rules.ts';
 import type { Sighting } from '../rules/world.ts';
 import { groupedBy } from '../text/grouped.ts';
-import type { Lesson, LessonRule } from './lesson.ts';
+import { chosenSolution, type Lesson, type LessonRule, plainCase } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { proveCase } from './prove-case.ts';
 import type { ProvedCase } from './proved.ts';
@@ -24,25 +24,11 @@ export function exampleOf(
   sheet: string,
   number: number,
 ): ProvedCase {
+  const { where } = lesson.step.rules!.subjectOf(sighting);
+  const solutions = [chosenSolution(1, solution, span)];
+  const c = { ...plainCase(number, { ...lesson, where }, span), setup, made: true, solutions };
   const problems: Problem[] = [];
-  const proved = proveCase(
-    {
-      number,
-      name: undefined,
-      hold: lesson.hold,
-      colours: lesson.colours,
-      where: lesson.step.rules!.subjectOf(sighting).where,
-      setup,
-      made: true,
-      setupSpan: span,
-      solutions: [{ number: 1, chosen: true, turns: solution, remark: [], span }],
-      watch: [],
-      span,
-    },
-    lesson,
-    problems,
-    sheet,
-  );
+  const proved = proveCase(c, lesson, problems, sheet);
   // Set-up and solution come from the engine: a fault in them is one of ours.
   if (!proved || problems.length > 0) throw new Error(`an example is not proved: ${problems[0]?.message}`);
   return proved;

@@ -1,6 +1,6 @@
 /** What YAML itself finds wrong, in the words of a coach. */
 import { type Document, isAlias, isNode, visit, type YAMLError } from 'yaml';
-import type { Problem, ProblemCode, Span } from './problem.ts';
+import type { Problem, Span } from './problem.ts';
 
 type Told = Pick<Problem, 'code' | 'message' | 'hint'>;
 
@@ -39,6 +39,13 @@ const QUOTE: Told = {
 
 const spanAt = (start: number, size = 1): Span => ({ start, end: start + size });
 
+const lineStart = (text: string, offset: number): number => text.lastIndexOf('\n', offset - 1) + 1;
+
+const lineBefore = (text: string, offset: number): string => text.slice(lineStart(text, offset), offset);
+
+/** From an offset to the end of its line. */
+const restOfLine = (text: string, offset: number): string => text.slice(offset).split('\n')[0]!;
+
 /** The bracket before an offset that nothing closes. */
 function openBracket(text: string, before: number): number | undefined {
   let closed = 0;
@@ -51,16 +58,15 @@ function openBracket(text: string, before: number): number | undefined {
 
 /** The quote that opens a value on the line of an offset: after a key, a dash, a bracket or a comma. */
 function openQuote(text: string, offset: number): number | undefined {
-  const start = text.lastIndexOf('\n', offset - 1) + 1;
-  const line = text.slice(start).split('\n')[0]!;
-  const found = /(?:^\s*(?:- +)*|: +|- +|[[,{] *)(['"])/.exec(line);
+  const start = lineStart(text, offset);
+  const found = /(?:^\s*(?:- +)*|: +|- +|[[,{] *)(['"])/.exec(restOfLine(text, start));
   return found ? start + found.index + found[0].length - 1 : undefined;
 }
 
 /** The indent of the first line from `at` on that is neither blank nor a comment; undefined if there is none. */
 function indentFrom(text: string, at: number): Span | undefined {
   for (let start = at; start < text.length; start = text.indexOf('\n', start) + 1 || text.length) {
-    const indent = /^ *(?=[^\s#])/.exec(text.slice(start).split('\n')[0]!)?.[0];
+    const indent = /^ *(?=[^\s#])/.exec(restOfLine(text, start))?.[0];
     if (indent !== undefined) return spanAt(start, Math.max(1, indent.length));
   }
   return undefined;
@@ -118,15 +124,18 @@ function problemOf(error: YAMLError, text: string): Problem {
     return { ...told!, hint: 'keep one of the two; or, if a new case begins here, write "- " before it', span };
   }
   if (told) return { ...told, span };
-  return { code: 'yaml-syntax', span, message: lowered(message), hint: 'mend the place shown' };
+  return {
+    code: 'yaml-syntax',
+    span,
+    message: message.charAt(0).toLowerCase() + message.slice(1),
+    hint: 'mend the place shown',
+  };
 }
-
-const lineBefore = (text: string, offset: number): string => text.slice(text.lastIndexOf('\n', offset - 1) + 1, offset);
 
 /** The sign that begins a value on the line of an offset and that YAML takes for its own: `{`, `|`, `>`, `-` and so on. */
 function signBefore(text: string, offset: number): number | undefined {
-  const start = text.lastIndexOf('\n', offset - 1) + 1;
-  const found = /^\s*(?:- +)*[\w-]+: +(?=[{[|>@`%-])/.exec(text.slice(start).split('\n')[0]!);
+  const start = lineStart(text, offset);
+  const found = /^\s*(?:- +)*[\w-]+: +(?=[{[|>@`%-])/.exec(restOfLine(text, start));
   return found ? start + found[0].length : undefined;
 }
 
@@ -138,7 +147,7 @@ const signTold = (sign: string): Told => ({
 
 /** A dash or a colon of a key with no space after it, on the line of an offset or the one before. */
 function tightSign(text: string, offset: number): Problem | undefined {
-  const start = text.lastIndexOf('\n', text.lastIndexOf('\n', offset - 1) - 1) + 1;
+  const start = lineStart(text, lineStart(text, offset) - 1);
   const lines = text.slice(start).split('\n').slice(0, 2).join('\n');
   const dash = /^ *-(?=[a-z]+:(?: |$))/m.exec(lines);
   const colon =
@@ -169,12 +178,11 @@ export const isTightDash = (text: string, offset: number): boolean =>
 
 /** Whether the line before opens a text of several lines. */
 const isInText = (text: string, offset: number): boolean =>
-  /[|>][+-]?$/.test(text.slice(0, text.lastIndexOf('\n', offset - 1) + 1).trimEnd());
+  /[|>][+-]?$/.test(text.slice(0, lineStart(text, offset)).trimEnd());
 
 /** After a line with a key and a value, a key that stands too far to the right is taken for more of the value. */
 function strayedKey(text: string, valueStart: number): number | undefined {
-  const line = text.slice(text.lastIndexOf('\n', valueStart - 1) + 1, valueStart);
-  if (!/^\s*(?:- +)*[\w-]+: +$/.test(line)) return undefined;
+  if (!/^\s*(?:- +)*[\w-]+: +$/.test(lineBefore(text, valueStart))) return undefined;
   const next = /\n( +)[\w-]+:(?: |\n)/.exec(text.slice(valueStart));
   return next ? valueStart + next.index + 1 + next[1]!.length : undefined;
 }
@@ -189,17 +197,12 @@ function quoteOfMissing(text: string, at: number): number | undefined {
     const quote = openQuote(text, line + 1);
     if (quote === undefined) continue;
     const sign = text[quote]!;
-    const rest = text
-      .slice(quote + 1)
-      .split('\n')[0]!
-      .trimEnd();
+    const rest = restOfLine(text, quote + 1).trimEnd();
     const inside = sign === "'" ? rest.replaceAll("''", '') : rest.replace(/\\./g, '');
     if (!inside.includes(sign)) return quote;
   }
   return undefined;
 }
-
-const lowered = (message: string): string => message.charAt(0).toLowerCase() + message.slice(1);
 
 const REFERENCE: Told = {
   code: 'yaml-alias',
@@ -213,58 +216,33 @@ const TAG: Told = {
   hint: 'put the text in double quotes',
 };
 
-/** References, which YAML allows and lessons do not. */
-function referencesIn(document: Document.Parsed, text: string): Problem[] {
+/** References and tags, which YAML allows and lessons do not, and orders to its reader, which stand before everything else. */
+function foreignTo(document: Document.Parsed, text: string): Problem[] {
   const found: Problem[] = [];
   visit(document, {
     Node(_, node) {
       if (!isNode(node) || !node.range) return;
-      if (isAlias(node)) found.push({ ...REFERENCE, span: spanAt(node.range[0], node.range[1] - node.range[0]) });
-      else if (node.anchor) found.push({ ...REFERENCE, span: spanAt(text.lastIndexOf('&', node.range[0])) });
-    },
-  });
-  return found;
-}
-
-/** Tags of values, and orders to the reader of YAML, which stand before everything else. */
-function tagsIn(document: Document.Parsed, text: string): Problem[] {
-  const found: Problem[] = [];
-  visit(document, {
-    Node(_, node) {
-      if (!isNode(node) || !node.range || isAlias(node) || !node.tag) return;
-      const start = text.lastIndexOf('!', node.range[0]);
-      if (start >= 0) found.push({ ...TAG, span: spanAt(start, node.range[0] - start) });
+      const [start, end] = node.range;
+      if (isAlias(node)) {
+        found.push({ ...REFERENCE, span: spanAt(start, end - start) });
+        return;
+      }
+      if (node.anchor) found.push({ ...REFERENCE, span: spanAt(text.lastIndexOf('&', start)) });
+      const tag = node.tag ? text.lastIndexOf('!', start) : -1;
+      if (tag >= 0) found.push({ ...TAG, span: spanAt(tag, start - tag) });
     },
   });
   const order = /^(?:\s*(?:#.*)?\n)*(%.*)/.exec(text)?.[1];
-  if (order)
-    found.push({
-      ...TAG,
-      message: 'a line that begins with % is an order to YAML',
-      span: spanAt(text.indexOf(order), order.length),
-    });
+  const message = 'a line that begins with % is an order to YAML';
+  if (order) found.push({ ...TAG, message, span: spanAt(text.indexOf(order), order.length) });
   return found;
 }
 
 /** In the order of the text. */
 export function yamlProblems(document: Document.Parsed, text: string): Problem[] {
-  const problems = [
-    ...referencesIn(document, text),
-    ...tagsIn(document, text),
-    ...document.errors.map((error) => problemOf(error, text)),
-  ];
+  const problems = [...foreignTo(document, text), ...document.errors.map((error) => problemOf(error, text))];
   return problems.sort((a, b) => a.span.start - b.span.start);
 }
 
-const STRUCTURE: readonly ProblemCode[] = [
-  'yaml-syntax',
-  'yaml-tab',
-  'yaml-indent',
-  'yaml-quote',
-  'yaml-alias',
-  'yaml-sign',
-  'yaml-space',
-];
-
-/** Whether the tree may be another than the writer had in mind. */
-export const isStructural = (problem: Problem): boolean => STRUCTURE.includes(problem.code);
+/** Whether the tree may be another than the writer had in mind: not so for a key that stands twice, or a tag. */
+export const isStructural = (problem: Problem): boolean => /^yaml-(?!duplicate-key|tag)/.test(problem.code);
