@@ -9,13 +9,13 @@ import { type Turn, writeTurns } from '../cube/turns.ts';
 import type { Step } from '../steps/step.ts';
 import type { Subject } from '../steps/subject.ts';
 import { type CaseRead, chosenSolution, type Lesson, type Part, plainCase, type Solution } from './lesson.ts';
+import { NOWHERE } from './problem.ts';
 import { sourceOf } from './source.ts';
 
 /** How many sides a case is seen from. */
 export const SIDES = 4;
 /** Of so many solutions the way for hands is worked out in full: with more a few cases change, and it takes long. */
 const WORKED_OUT = 3;
-const NOWHERE = { start: 0, end: 0 };
 const HOLD: Hold = { up: 'yellow', front: 'green' };
 const COLOURS: FaceColours = coloursHeld(USUAL_SCHEME, HOLD)!;
 

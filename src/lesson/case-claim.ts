@@ -2,9 +2,11 @@
 
 import { type Colour, type FaceColours, type Hold, USUAL_SCHEME, writeScheme } from '../cube/colours.ts';
 import { homeOf } from '../cube/cube.ts';
-import { type Turn, type WideSpelling, writeTurns } from '../cube/turns.ts';
+import { triggerSaid } from '../cube/triggers.ts';
+import { spelt, type Turn, type WideSpelling, writeTurns } from '../cube/turns.ts';
+import type { Merge, Phase, Phases } from '../steps/phases-part.ts';
 import type { Subject } from '../steps/subject.ts';
-import type { ClaimOfCase, GoalClaim } from './claim.ts';
+import type { ClaimOfCase, GoalClaim, MergeClaim, PhaseClaim, SolutionClaim } from './claim.ts';
 import type { Lesson } from './lesson.ts';
 import type { Span } from './problem.ts';
 import { positionAt } from './source.ts';
@@ -78,4 +80,30 @@ export const goalFields = (
   ...(paper !== undefined && { paper }),
   item,
   nth,
+});
+
+const phaseClaim = ({ turns, does, stands, hides, address, trigger }: Phase, wide: WideSpelling): PhaseClaim => ({
+  turns: writeTurns(turns, wide),
+  does: does.join('+'),
+  address,
+  ...(stands && { stands }),
+  ...(hides && { hides }),
+  ...(trigger && { trigger: triggerSaid(trigger) }),
+});
+
+const mergeClaim = ({ turn, of, as, does, address }: Merge, wide: WideSpelling): MergeClaim => ({
+  turn,
+  of: spelt(of, wide),
+  as: [spelt(as[0], wide), spelt(as[1], wide)],
+  does,
+  address,
+});
+
+/** The fields of a solution's claim that tell its phases. */
+export const phaseClaims = (
+  { phases, merges }: Phases,
+  wide: WideSpelling,
+): Required<Pick<SolutionClaim, 'phases' | 'merges'>> => ({
+  phases: phases.map((phase) => phaseClaim(phase, wide)),
+  merges: merges.map((merge) => mergeClaim(merge, wide)),
 });

@@ -1,15 +1,37 @@
 /** Course file -> Course: which lessons are taught, in which order and when. */
 import { isMap } from 'yaml';
-import type { z } from 'zod';
+import { z } from 'zod';
 import { USUAL_STEP } from '../steps/steps.ts';
-import { courseSchema, eveningSchema } from './course-schema.ts';
+import { about } from '../text/about.ts';
 import { formatProblems, type Tables } from './format-problems.ts';
 import type { TextLine } from './lesson.ts';
 import type { Problem, Span } from './problem.ts';
 import { type Reader, textLineAt } from './reader.ts';
-import { formatOf } from './schema.ts';
+import { formatOf, text } from './schema.ts';
 import type { Source } from './source.ts';
 import { dataOf, keySpan, parseYaml, spanAt } from './yaml-text.ts';
+
+/** ISO 8601. */
+const DATE = /^\d{4}-\d{2}-\d{2}$/;
+
+const eveningSchema = z.strictObject({
+  lesson: about(text(), 'The lesson file, as seen from the folder of the course file.', 'edge-away.yaml'),
+  date: z
+    .string()
+    .meta({
+      description: 'When it is taught, as year, month, day.',
+      examples: ['2026-09-15'],
+      pattern: DATE.source,
+    })
+    .optional(),
+});
+
+/** The course format: the one place where its keys are named. */
+export const courseSchema = z.strictObject({
+  course: about(text(), 'The name of the course.', 'Autumn course'),
+  club: about(text(), 'The name of the club.', 'Saltmarsh Cube Club').optional(),
+  lessons: about(z.array(eveningSchema).min(1), 'The lessons in the order in which they are taught.'),
+});
 
 /** A line of a course. */
 export interface Evening {
@@ -36,11 +58,12 @@ export interface ReadCourse {
   readonly problems: readonly Problem[];
 }
 
-const KEYS = { course: Object.keys(courseSchema.shape), evening: Object.keys(eveningSchema.shape) };
 const TABLES: Tables = {
   step: USUAL_STEP,
   at: (_, path) =>
-    path.length === 0 ? { name: 'a course', keys: KEYS.course } : { name: 'an evening', keys: KEYS.evening },
+    path.length === 0
+      ? { name: 'a course', keys: Object.keys(courseSchema.shape) }
+      : { name: 'an evening', keys: Object.keys(eveningSchema.shape) },
 };
 
 /** A file that lists lessons is a course, and one that is called a course and has nothing of a lesson; a lesson has cases. */
@@ -53,7 +76,7 @@ export const isCourse = (source: Source): boolean => {
 
 const isDate = (text: string): boolean => {
   const date = new Date(`${text}T00:00:00Z`);
-  return /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text);
+  return DATE.test(text) && !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text);
 };
 
 function dateProblems(evenings: readonly Evening[], spanOf: (evening: Evening) => Span): Problem[] {
@@ -92,7 +115,7 @@ export function readCourse(source: Source): ReadCourse {
   const r: Reader = { format: formatOf(USUAL_STEP), yaml, problems: [...yaml.problems] };
   const parsed = courseSchema.safeParse(dataOf(yaml));
   if (!parsed.success) {
-    r.problems.push(...formatProblems(yaml, parsed.error as z.ZodError, [], TABLES));
+    r.problems.push(...formatProblems(yaml, parsed.error, [], TABLES));
     return { course: undefined, problems: r.problems };
   }
   const { data } = parsed;

@@ -1,7 +1,7 @@
 /** The formats as JSON Schemas (draft 7), from which editors complete keys and mark faults. */
 import { z } from 'zod';
 import { USUAL_STEP } from '../steps/steps.ts';
-import { courseSchema } from './course-schema.ts';
+import { courseSchema } from './course.ts';
 import { formatOf } from './schema.ts';
 
 function written(schema: z.ZodType, title: string): string {

@@ -1,21 +1,26 @@
 /** The bytes of a lesson file -> what can be said of it: the way from a file to a ProvedLesson, in one call. */
 
-import type { Problem } from './problem.ts';
+import { NOWHERE, type Problem } from './problem.ts';
 import { type Outcome, ProvedLesson } from './prove.ts';
 import { type ReadLesson, readLesson } from './read.ts';
 import { type Source, sourceOf } from './source.ts';
 import { type Variation, vary } from './vary.ts';
 
+const nothing = (problems: readonly Problem[]): Outcome => ({
+  proved: undefined,
+  claims: [],
+  ruleClaims: [],
+  problems,
+});
+
 /** Varied before it is proved: whatever is printed was proved as it is printed. */
 function outcomeOf(read: ReadLesson, variation: Variation, of: 'all' | 'cases'): Outcome {
   const { lesson, problems } = read;
-  if (!lesson) return { proved: undefined, claims: [], ruleClaims: [], problems };
+  if (!lesson) return nothing(problems);
   const varied = vary(lesson, variation);
   if ('impossible' in varied) {
-    const span = { start: 0, end: 0 };
     const hint = 'choose another front colour';
-    const impossible: Problem = { code: 'variation-impossible', span, message: varied.impossible, hint };
-    return { proved: undefined, claims: [], ruleClaims: [], problems: [...problems, impossible] };
+    return nothing([...problems, { code: 'variation-impossible', span: NOWHERE, message: varied.impossible, hint }]);
   }
   const whole = varied.lesson;
   const wanted = of === 'all' ? whole : { ...whole, rules: [], plan: undefined };
@@ -47,10 +52,8 @@ export function loadLesson(file: string, bytes: Uint8Array, variation?: Variatio
   if (source) return loadSource(source, variation, of);
   const message = 'the file is not UTF-8 text';
   const hint = 'save it as UTF-8 in your editor';
-  const span = { start: 0, end: 0 };
-  const problems: Problem[] = [{ code: 'file-not-utf8', span, message, hint }];
-  const nothing: Outcome = { proved: undefined, claims: [], ruleClaims: [], problems };
-  return { source: sourceOf(file, ''), ...nothing, again: () => nothing };
+  const outcome = nothing([{ code: 'file-not-utf8', span: NOWHERE, message, hint }]);
+  return { source: sourceOf(file, ''), ...outcome, again: () => outcome };
 }
 
 /** The same for a text that is read already. */

@@ -256,6 +256,9 @@ export interface Span {
   readonly end: number;
 }
 
+/** Of a file as a whole, and of what stands in none. */
+export const NOWHERE: Span = { start: 0, end: 0 };
+
 /** Something wrong in a file, with its place and what would be right. */
 export interface Problem {
   readonly code: ProblemCode;

@@ -11,10 +11,6 @@ import type { Problem } from './problem.ts';
 /** From an offset in the text to one in the source. */
 type OffsetOf = (offset: number) => number;
 
-interface ProseReader {
-  readonly problems: Problem[];
-}
-
 /** A text in which to look for marks, and where each of its characters stands in the source. */
 interface Stretch {
   readonly text: string;
@@ -28,9 +24,9 @@ const part = ({ text, offsets }: Stretch, from: number, to: number): Stretch => 
 
 type Said = Pick<Problem, 'code' | 'message' | 'hint'>;
 
-function complain(r: ProseReader, { offsets }: Stretch, at: number, size: number, said: Said): void {
+function complain(problems: Problem[], { offsets }: Stretch, at: number, size: number, said: Said): void {
   const start = offsets[at] ?? (offsets.at(-1) ?? -1) + 1;
-  r.problems.push({ ...said, span: { start, end: start + Math.max(1, size) } });
+  problems.push({ ...said, span: { start, end: start + Math.max(1, size) } });
 }
 
 const CLOSES: Readonly<Record<string, string>> = { '*': '*', '{': '}', '`': '`' };
@@ -48,42 +44,46 @@ function closeOf(text: string, close: string, from: number): number {
   return -1;
 }
 
-function readColour(r: ProseReader, inside: string, whole: Stretch, at: number): Phrase {
+function readColour(problems: Problem[], inside: string, whole: Stretch, at: number): Phrase {
   const word = inside.trim();
   const colour = COLOURS.find((c) => c === word.toLowerCase());
   if (colour) return { kind: 'colour', colour, capital: word[0] !== colour[0] };
   const likely = likelyWord(word, COLOURS);
   const hint = likely ? `write {${likely}}` : `colours are ${listed(COLOURS)}`;
-  complain(r, whole, at, inside.length + 2, { code: 'text-mark', message: `{${inside}} is not a colour`, hint });
+  complain(problems, whole, at, inside.length + 2, { code: 'text-mark', message: `{${inside}} is not a colour`, hint });
   return { kind: 'plain', text: inside };
 }
 
-function readInlineTurns(r: ProseReader, inside: string, whole: Stretch, at: number): Phrase {
+function readInlineTurns(problems: Problem[], inside: string, whole: Stretch, at: number): Phrase {
   const reading = readTurns(inside);
   if (reading.ok && reading.turns.length > 0) return { kind: 'turns', turns: reading.turns };
   if (reading.ok) {
     const message = 'no turns between the ` signs';
-    complain(r, whole, at, 2, { code: 'turns-missing', message, hint: "write turns between them, as in `R U R'`" });
+    complain(problems, whole, at, 2, {
+      code: 'turns-missing',
+      message,
+      hint: "write turns between them, as in `R U R'`",
+    });
   } else {
     const { message, hint, size } = reading;
-    complain(r, whole, at + 1 + reading.at, size, { code: 'turns-unreadable', message, hint });
+    complain(problems, whole, at + 1 + reading.at, size, { code: 'turns-unreadable', message, hint });
   }
   return { kind: 'plain', text: inside };
 }
 
-function readEmphasis(r: ProseReader, inside: Stretch, whole: Stretch, at: number): Phrase[] {
+function readEmphasis(problems: Problem[], inside: Stretch, whole: Stretch, at: number): Phrase[] {
   if (inside.text === '') {
     const message = 'nothing between the two stars';
-    complain(r, whole, at, 2, { code: 'text-mark', message, hint: 'write *one star* on either side' });
+    complain(problems, whole, at, 2, { code: 'text-mark', message, hint: 'write *one star* on either side' });
   }
-  return readPhrases(r, inside).map((p) => {
+  return readPhrases(problems, inside).map((p) => {
     if (p.kind === 'plain') return { ...p, kind: 'strong' };
     return p.kind === 'colour' ? { ...p, strong: true } : p;
   });
 }
 
 /** `whole.text` holds line ends as spaces. */
-function readPhrases(r: ProseReader, whole: Stretch): Phrase[] {
+function readPhrases(problems: Problem[], whole: Stretch): Phrase[] {
   const { text } = whole;
   const phrases: Phrase[] = [];
   let plain = '';
@@ -104,14 +104,14 @@ function readPhrases(r: ProseReader, whole: Stretch): Phrase[] {
       if (end < 0) {
         const hint = `close it with ${close}, or write \\${c} for the plain sign`;
         const message = `the ${c} is never closed in this paragraph`;
-        complain(r, whole, i, 1, { code: 'text-mark', message, hint });
+        complain(problems, whole, i, 1, { code: 'text-mark', message, hint });
         plain += c;
       } else {
         endPlain();
         const inside = part(whole, i + 1, end);
-        if (c === '*') phrases.push(...readEmphasis(r, inside, whole, i));
-        else if (c === '{') phrases.push(readColour(r, inside.text, whole, i));
-        else phrases.push(readInlineTurns(r, inside.text, whole, i));
+        if (c === '*') phrases.push(...readEmphasis(problems, inside, whole, i));
+        else if (c === '{') phrases.push(readColour(problems, inside.text, whole, i));
+        else phrases.push(readInlineTurns(problems, inside.text, whole, i));
         i = end;
       }
     }
@@ -128,20 +128,20 @@ const stretchOf = (text: string, from: number, offsetOf: OffsetOf): Stretch => (
 
 /** A text of one line: its line ends count as spaces, and it has no paragraphs. */
 export function readTextLine(text: string, offsetOf: OffsetOf): { phrases: Phrase[]; problems: Problem[] } {
-  const r: ProseReader = { problems: [] };
+  const problems: Problem[] = [];
   const line = text.trimEnd().replaceAll('\n', ' ');
-  return { phrases: readPhrases(r, stretchOf(line, 0, offsetOf)), problems: r.problems };
+  return { phrases: readPhrases(problems, stretchOf(line, 0, offsetOf)), problems };
 }
 
 /** Paragraphs in order; whatever is wrong is told and read on past. */
 export function readProse(text: string, offsetOf: OffsetOf): { prose: Prose; problems: Problem[] } {
-  const r: ProseReader = { problems: [] };
+  const problems: Problem[] = [];
   const prose: Paragraph[] = [];
   let open: { kind: Paragraph['kind']; text: string; offsets: number[] } | undefined;
   const endParagraph = () => {
     if (!open) return;
     const start = open.offsets[0]!;
-    prose.push({ kind: open.kind, phrases: readPhrases(r, open), span: { start, end: start + 1 } });
+    prose.push({ kind: open.kind, phrases: readPhrases(problems, open), span: { start, end: start + 1 } });
     open = undefined;
   };
   let at = 0;
@@ -164,5 +164,5 @@ export function readProse(text: string, offsetOf: OffsetOf): { prose: Prose; pro
     at += line.length + 1;
   }
   endParagraph();
-  return { prose, problems: r.problems };
+  return { prose, problems };
 }

@@ -52,12 +52,6 @@ export function ruleField(proved: ProvedRules | undefined, subject: Subject): { 
   return rule ? { rule: rule.claim.id } : {};
 }
 
-export interface RulesOutcome {
-  /** Undefined if the lesson has no rules that could be read. */
-  readonly proved: ProvedRules | undefined;
-  readonly problems: readonly Problem[];
-}
-
 const claimOf = (lesson: Lesson, { number, rule, span }: LessonRule, proved: ProvedRule): RuleClaim => ({
   id: `rule.${number}`,
   kind: 'rule',
@@ -92,7 +86,15 @@ function withMoreTurns(table: ProvedTable, proved: ProvedRule): { most: number; 
 const asWritten = ({ hand, step }: Lesson, conditions: readonly Condition[]): readonly Condition[] =>
   hand === 'left' ? conditions.map((c) => mirroredCondition(step.rules!, c)) : conditions;
 
-function holdsNowhere({ step }: Lesson, table: ProvedTable, { span, rule }: LessonRule, proved: ProvedRule): Problem {
+/** A rule of the table, and the conditions that would make it exact. */
+interface Judged {
+  readonly table: ProvedTable;
+  readonly said: LessonRule;
+  readonly proved: ProvedRule;
+  readonly narrower: Narrowed | undefined;
+}
+
+function holdsNowhere({ step }: Lesson, { table, said: { span, rule }, proved }: Judged): Problem {
   const { length: all } = proved.sightings;
   const more = withMoreTurns(table, proved);
   if (more) {
@@ -106,13 +108,7 @@ function holdsNowhere({ step }: Lesson, table: ProvedTable, { span, rule }: Less
 }
 
 /** What to write so that the rule has no exceptions, all ways that are known. */
-function mendsSaid(
-  lesson: Lesson,
-  table: ProvedTable,
-  { rule }: LessonRule,
-  proved: ProvedRule,
-  narrower: Narrowed | undefined,
-): string[] {
+function mendsSaid(lesson: Lesson, { table, said: { rule }, proved, narrower }: Judged): string[] {
   const more = withMoreTurns(table, proved);
   const see = narrower && writeSee(table.world, asWritten(lesson, [...rule.when, ...narrower.conditions]));
   return [
@@ -123,23 +119,17 @@ function mendsSaid(
   ];
 }
 
-function problemsOf(
-  lesson: Lesson,
-  table: ProvedTable,
-  said: LessonRule,
-  proved: ProvedRule,
-  narrower: Narrowed | undefined,
-): Problem[] {
-  const { span, rule } = said;
-  const { sightings, holds, exceptions, excluded, contrast } = proved;
+function problemsOf(lesson: Lesson, judged: Judged): Problem[] {
+  const { span, rule } = judged.said;
+  const { sightings, holds, exceptions, excluded, contrast } = judged.proved;
   if (sightings.length === 0) {
     const message = 'this rule never applies: no case fits it that an earlier rule does not take';
     return [{ code: 'rule-never-applies', span, message, hint: 'check its conditions, or put it before the others' }];
   }
-  if (holds === 0) return [holdsNowhere(lesson, table, said, proved)];
+  if (holds === 0) return [holdsNowhere(lesson, judged)];
   const problems: Problem[] = [];
   if (exceptions.length > 0) {
-    const mends = mendsSaid(lesson, table, said, proved, narrower);
+    const mends = mendsSaid(lesson, judged);
     const message = `holds for ${holds} of ${sightings.length} sightings; the first exception: ${setUpText(lesson.step.rules!, exceptions[0]!)}`;
     const hint =
       mends.length > 0
@@ -149,12 +139,8 @@ function problemsOf(
   }
   if (rule.when.length > 0 && excluded > 0 && contrast === excluded) {
     const message = `the advice works as well in all ${excluded} sightings that the conditions exclude`;
-    problems.push({
-      code: 'rule-empty-condition',
-      span,
-      message,
-      hint: `leave them out, or say ${lesson.step.rules!.sharper}`,
-    });
+    const hint = `leave them out, or say ${lesson.step.rules!.sharper}`;
+    problems.push({ code: 'rule-empty-condition', span, message, hint });
   }
   return problems;
 }
@@ -169,8 +155,14 @@ function leftOut({ world, uncovered, sightings }: ProvedTable, lesson: Lesson): 
   return [{ code: 'rules-leave-out', span, message, hint }];
 }
 
-/** `isWhole`: all of the lesson could be read; a family that was not is not told as missing. */
-export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
+/**
+ * `isWhole`: all of the lesson could be read; a family that was not is not told as missing. `proved` is undefined if the
+ * lesson has no rules that could be read.
+ */
+export function proveRules(
+  lesson: Lesson,
+  isWhole: boolean,
+): { readonly proved: ProvedRules | undefined; readonly problems: readonly Problem[] } {
   if (lesson.rules.length === 0) return { proved: undefined, problems: [] };
   if (lesson.families.length === 0) {
     if (!isWhole) return { proved: undefined, problems: [] };
@@ -194,8 +186,8 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
     const proved = table.rules[i]!;
     const exceptions = shownExceptions(proved, lesson, said, (n) => exceptionNumber + n + 1);
     exceptionNumber += exceptions.length;
-    const mend = mendOf(table, proved);
-    problems.push(...problemsOf(lesson, table, said, proved, mend));
+    const narrower = mendOf(table, proved);
+    problems.push(...problemsOf(lesson, { table, said, proved, narrower }));
     return {
       said,
       proved,
@@ -203,7 +195,7 @@ export function proveRules(lesson: Lesson, isWhole: boolean): RulesOutcome {
       example: shownExample(table, i, lesson, said),
       implied: impliedBy(table, i),
       exceptions,
-      exactIf: mend?.conditions ?? [],
+      exactIf: narrower?.conditions ?? [],
     };
   });
   problems.push(...leftOut(table, lesson));

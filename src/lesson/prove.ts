@@ -6,11 +6,11 @@ import { completed } from './complete.ts';
 import type { Case, Lesson, LessonClaim } from './lesson.ts';
 import { brokenClaims, casesTwice, emptyParts, misnamed } from './lesson-claims.ts';
 import { type Problem, severityOf } from './problem.ts';
+import { wrongFamily } from './proof-problems.ts';
 import { proveCase } from './prove-case.ts';
 import { type ProvedPlan, planProblems, provePlan } from './prove-plan.ts';
 import { type ProvedRules, proveRules, ruleField } from './prove-rules.ts';
 import type { ProvedCase, ProvedPart } from './proved.ts';
-import { wrongFamily } from './wrong-family.ts';
 
 /** Only the prover makes one, so that nothing unproved can be handed to a sheet. */
 export class ProvedLesson {

@@ -9,7 +9,7 @@ import type { OwnFields } from '../steps/lesson-part.ts';
 import { stepNamed, USUAL_STEP } from '../steps/steps.ts';
 import { formatProblems, tablesOf } from './format-problems.ts';
 import type { Lesson, LessonClaim } from './lesson.ts';
-import type { Problem } from './problem.ts';
+import { NOWHERE, type Problem } from './problem.ts';
 import { partsAt } from './read-case.ts';
 import { practiceAt } from './read-practice.ts';
 import { rulesAt } from './read-rules.ts';
@@ -23,22 +23,14 @@ import { dataOf, parseYaml, spanAt, type YamlText } from './yaml-text.ts';
 const LARGEST = 1_000_000;
 
 /** A fault of the file as a whole; nothing of it can be read then. */
-function wholeFileProblem(source: Source, yaml: YamlText | undefined): Problem | undefined {
-  const span = { start: 0, end: 0 };
-  if (source.text.length > LARGEST) {
-    const message = `the file has ${source.text.length} characters; a lesson has at most ${LARGEST}`;
-    return { code: 'file-huge', span, message, hint: 'check that it is a lesson' };
-  }
-  if (!yaml || yaml.problems.length > 0) return undefined;
-  const { contents } = yaml.document;
-  if (contents === null || source.text.trim() === '') {
+function wholeFileProblem({ source, document }: YamlText): Problem | undefined {
+  const span = NOWHERE;
+  if (document.contents === null || source.text.trim() === '') {
     return { code: 'file-empty', span, message: 'there is no lesson in this file', hint: 'copy a sample lesson' };
   }
-  if (!isMap(contents)) {
-    const message = 'this is not a lesson: a lesson is a table of keys';
-    return { code: 'not-a-lesson', span, message, hint: 'begin with a line such as "title: The edge is away"' };
-  }
-  return undefined;
+  if (isMap(document.contents)) return undefined;
+  const message = 'this is not a lesson: a lesson is a table of keys';
+  return { code: 'not-a-lesson', span, message, hint: 'begin with a line such as "title: The edge is away"' };
 }
 
 /** The keys of a lesson, its cases and rules left to be read one by one. */
@@ -123,10 +115,13 @@ export interface ReadLesson {
  * the rest can be proved; with problems it is not whole.
  */
 export function readLesson(source: Source): ReadLesson {
-  const tooLarge = wholeFileProblem(source, undefined);
-  if (tooLarge) return { lesson: undefined, problems: [tooLarge] };
+  if (source.text.length > LARGEST) {
+    const message = `the file has ${source.text.length} characters; a lesson has at most ${LARGEST}`;
+    const hint = 'check that it is a lesson';
+    return { lesson: undefined, problems: [{ code: 'file-huge', span: NOWHERE, message, hint }] };
+  }
   const yaml = parseYaml(source);
-  const notOne = wholeFileProblem(source, yaml);
+  const notOne = yaml.problems.length > 0 ? undefined : wholeFileProblem(yaml);
   if (notOne) return { lesson: undefined, problems: [notOne] };
   const data = dataOf(yaml);
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {

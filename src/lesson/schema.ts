@@ -14,7 +14,7 @@ import { LEADING_HANDS } from './leading-hand.ts';
 import { LEVELS, SHARED_KINDS, type SharedKind } from './practice.ts';
 
 /** Not blank. */
-const text = () => z.string().regex(/\S/);
+export const text = () => z.string().regex(/\S/);
 const colour = z.enum(COLOURS);
 const turns = () => z.string().min(1);
 const address = text;

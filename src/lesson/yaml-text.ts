@@ -1,6 +1,6 @@
 /** A lesson's text as a tree whose nodes know where they stand in the source. */
 import { isAlias, isMap, isNode, isScalar, type Node, type Pair, type Scalar } from 'yaml';
-import type { Span } from './problem.ts';
+import { NOWHERE, type Span } from './problem.ts';
 import type { Source } from './source.ts';
 import { type MendedYaml, mendYaml, spanInSource } from './yaml-mend.ts';
 
@@ -59,7 +59,7 @@ export function spanAt(yaml: YamlText, path: Path): Span {
   }
   const key = keySpan(yaml, path.slice(0, -1), path.at(-1));
   if (key) return key;
-  if (path.length === 0) return { start: 0, end: 0 };
+  if (path.length === 0) return NOWHERE;
   const parent = nodeAt(yaml, path.slice(0, -1));
   if (isMap(parent) && parent.items[0]) return keySpan(yaml, path.slice(0, -1), keyText(parent.items[0]))!;
   return spanAt(yaml, path.slice(0, -1));

@@ -1,9 +1,8 @@
 /** What a practice paper's key claims: each answer, in the form that other programs can check. */
 
 import { lengthOf, writeTurns } from '../cube/turns.ts';
-import { addressFields, goalFields, ownFields, setUpFields } from '../lesson/case-claim.ts';
+import { addressFields, goalFields, ownFields, phaseClaims, setUpFields } from '../lesson/case-claim.ts';
 import type { ChoiceClaim, Claim, SolutionClaim } from '../lesson/claim.ts';
-import { phaseClaims } from '../lesson/phase-claims.ts';
 import { ruleField } from '../lesson/prove-rules.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
