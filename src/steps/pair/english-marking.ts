@@ -1,6 +1,6 @@
 /** English of what is said of answers about pairs. */
 import { listed, placeWords } from '../../words/english-phrases.ts';
-import type { Unsolved } from './unsolved.ts';
+import type { Unsolved } from './said.ts';
 
 const slotWords = (slots: readonly string[]): string =>
   `the ${listed(slots.map(placeWords))} ${slots.length === 1 ? 'slot' : 'slots'}`;

@@ -5,10 +5,10 @@ import type { Place } from '../../cube/spots.ts';
 import type { Turn } from '../../cube/turns.ts';
 import { joined } from '../../text/likely.ts';
 import type { Failed, MarkingPart } from '../marking-part.ts';
+import type { Unsolved } from './said.ts';
 import { doSetUp } from './set-up.ts';
-import { goalOf, SLOTS, type Slot } from './slots.ts';
+import { cornerOfSlot, edgeOfSlot, goalOf, SLOTS, type Slot, slotOfPlace } from './slots.ts';
 import { asPair, type PairSubject, pairSubject } from './subject.ts';
-import { unsolvedIn } from './unsolved.ts';
 import { pairWords } from './words.ts';
 
 const isSlot = (value: unknown): value is Slot => SLOTS.includes(value as Slot);
@@ -30,6 +30,17 @@ function subjectOfClaim(
   const [said, is] = [inOrder(kept), inOrder(done.goal.kept)];
   if (said !== is) return { why: `the file says kept ${said || 'none'}, the cube says ${is || 'none'}` };
   return pairSubject(done.address, { slot: pair, open }, done.cube);
+}
+
+/** `broken`: home places of what is not home; `own`: the slot that was to be filled. */
+function unsolvedIn(broken: readonly Place[], own: Slot): Unsolved {
+  const slots = [...new Set(broken.map(slotOfPlace))].filter((slot) => slot !== undefined && slot !== own);
+  return {
+    corner: broken.includes(cornerOfSlot(own)),
+    edge: broken.includes(edgeOfSlot(own)),
+    slots: slots as Slot[],
+    cross: broken.filter((place) => slotOfPlace(place) === undefined).map((place) => place.slice(1)),
+  };
 }
 
 const isSolvedPair = (cube: Cube, slot: Slot): boolean => areHome(cube, goalOf(slot, []).pieces.slice(-2));

@@ -1,5 +1,6 @@
-/** What texts about pairs are told: where pieces are, what a phase does. */
+/** What texts about pairs are told: where pieces are, what a phase does, what is left unsolved. */
 import type { Colour, PlaceName, Side } from '../../words/said.ts';
+import type { Slot } from './slots.ts';
 
 /** Where one piece of a pair is, as far as a description says it. */
 export type PieceWhere =
@@ -45,3 +46,13 @@ export const DEEDS = [
   'shift',
 ] as const;
 export type Deed = (typeof DEEDS)[number];
+
+/** What is not home, as the viewer of the set-up sees it. */
+export interface Unsolved {
+  readonly corner: boolean;
+  readonly edge: boolean;
+  /** Kept slots. */
+  readonly slots: readonly Slot[];
+  /** Cross edges, by the side they belong to: `F`. */
+  readonly cross: readonly string[];
+}
