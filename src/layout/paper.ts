@@ -1,20 +1,6 @@
 /** Papers: their sizes, margins and the line of the foot. */
 import { mm, type Paper, type Pt } from './blocks.ts';
 
-/** A page's edges and the area that blocks may fill, in points from the top left corner. */
-export interface PageShape {
-  readonly width: Pt;
-  readonly height: Pt;
-  readonly left: Pt;
-  readonly right: Pt;
-  readonly top: Pt;
-  readonly bottom: Pt;
-  /** The rule over the foot. */
-  readonly footRule: Pt;
-  /** Top of the foot's line of text. */
-  readonly footTop: Pt;
-}
-
 /** ISO 216 A4 and ANSI letter. */
 const sizes: Readonly<Record<Paper, readonly [Pt, Pt]>> = {
   a4: [595.28, 841.89],
@@ -31,8 +17,8 @@ const footPadding = 6;
 /** White between the last block and the rule over the foot. */
 const aboveFoot = 9;
 
-/** The shape of a page on `paper`. */
-export const pageShape = (paper: Paper): PageShape => {
+/** A page's edges and the area that blocks may fill, in points from the top left corner. */
+export const pageShape = (paper: Paper) => {
   const [width, height] = sizes[paper];
   const side = sides[paper];
   const footTop = height - footEdge - footLeading;
@@ -44,7 +30,11 @@ export const pageShape = (paper: Paper): PageShape => {
     right: width - side,
     top: head,
     bottom: footRule - aboveFoot,
+    /** The rule over the foot. */
     footRule,
+    /** Top of the foot's line of text. */
     footTop,
   };
 };
+
+export type PageShape = Readonly<ReturnType<typeof pageShape>>;

@@ -5,17 +5,12 @@
 import PDFDocument from 'pdfkit';
 import type { Label, Line, Point, Polygon, Scene, Stroke } from '../svg/scene.ts';
 import { fontForWriter, widthOf } from './fonts.ts';
-import type { FontName, Frame, Item, Pages, Part, PlacedScene } from './frames.ts';
-import { round } from './pieces.ts';
+import type { Face, Frame, Item, Pages, Part, PlacedScene } from './frames.ts';
+import { length, round } from './pieces.ts';
 import { belowMiddle } from './type.ts';
 
 type Doc = PDFKit.PDFDocument;
 type Element = PDFKit.PDFStructureElement;
-
-export interface PdfOptions {
-  /** Deflate the streams; true when left out. Tests compare files without, as zlib's output differs by version. */
-  readonly compress?: boolean;
-}
 
 /** A file has no clock: the same pages are the same bytes on any day. */
 const created = new Date(Date.UTC(2000, 0, 1));
@@ -63,11 +58,9 @@ const writeByPage = (doc: Doc): void => {
   };
 };
 
-const drawText = (doc: Doc, text: string, x: number, y: number, font: FontName, size: number, colour: string): void => {
+const drawText = (doc: Doc, text: string, x: number, y: number, { font, size, colour }: Face): void => {
   doc.fillColor(colour).font(font, size).text(text, x, y, { lineBreak: false, baseline: 'alphabetic' });
 };
-
-const isLength = (n: number): boolean => Number.isFinite(n) && n > 0;
 
 /** Never rounded to nothing: a width of 0 is as thin as the device can, and a dash of 0 is refused by pdfkit. */
 const thickness = (n: number): number => Math.max(round(n), 0.01);
@@ -89,7 +82,7 @@ const knownOperands = new Map<string, string>();
 const operatorsOf = (marks: readonly (Polygon | Line)[], x: number, y: number, scale: number): string => {
   const at = (point: Point): string => `${round(x + point.x * scale)} ${round(y + point.y * scale)}`;
   const pen = ({ colour, width: lineWidth, dash }: Stroke): string => {
-    const dashes = dash?.every(isLength) ? dash.map((n) => thickness(n * scale)).join(' ') : '';
+    const dashes = dash?.every((n) => length(n) > 0) ? dash.map((n) => thickness(n * scale)).join(' ') : '';
     return `${thickness(lineWidth * scale)} w ${operands(colour)} RG [${dashes}] 0 d`;
   };
   const shape = (mark: Polygon | Line): string => {
@@ -126,13 +119,13 @@ const startStore = ({ frames }: Pages): Store => {
 };
 
 /** Cut at the labels, which pdfkit draws in their turn. */
-const runsOf = (scene: Scene): { shapes: (Polygon | Line)[]; label: Label | undefined }[] => {
-  const runs: { shapes: (Polygon | Line)[]; label: Label | undefined }[] = [{ shapes: [], label: undefined }];
+const runsOf = (scene: Scene) => {
+  const runs: { shapes: (Polygon | Line)[]; label?: Label }[] = [{ shapes: [] }];
   for (const mark of scene.marks) {
     if (mark.kind !== 'label') runs.at(-1)!.shapes.push(mark);
     else {
       runs.at(-1)!.label = mark;
-      runs.push({ shapes: [], label: undefined });
+      runs.push({ shapes: [] });
     }
   }
   return runs;
@@ -170,16 +163,17 @@ const drawScene = (doc: Doc, placed: PlacedScene, store: Store): void => {
     } else if (shapes.length > 0) doc.addContent(`q ${operatorsOf(shapes, x, y, scale)}\nQ`);
     if (!label) return;
     const size = round(label.size * scale);
-    const left = x + label.x * scale - widthOf('sans-strong', label.text, size) / 2;
-    const base = y + label.y * scale + belowMiddle('sans-strong', size);
-    drawText(doc, label.text, round(left), round(base), 'sans-strong', size, label.colour);
+    const face = { font: 'sans-strong', size, colour: label.colour } as const;
+    const left = x + label.x * scale - widthOf(face.font, label.text, size) / 2;
+    const base = y + label.y * scale + belowMiddle(face.font, size);
+    drawText(doc, label.text, round(left), round(base), face);
   });
 };
 
 const drawItem = (doc: Doc, item: Item, store: Store): void => {
   switch (item.kind) {
     case 'text':
-      drawText(doc, item.text, item.x, item.y, item.font, item.size, item.colour);
+      drawText(doc, item.text, item.x, item.y, item);
       break;
     case 'line':
       doc.lineWidth(item.width).strokeColor(item.colour).moveTo(item.x1, item.y1).lineTo(item.x2, item.y2).stroke();
@@ -231,17 +225,12 @@ const growTree = (doc: Doc, pages: Pages) => {
   return {
     /** Draws items of one part in a row, or decoration if there is none. */
     draw(items: readonly Item[], part: number | undefined): void {
-      if (part === undefined) {
-        doc.markContent('Artifact', { type: 'Layout' });
-        for (const item of items) drawItem(doc, item, store);
-        doc.endMarkedContent();
-        return;
-      }
-      const element = elementOf(part, items[0]!);
-      const content = doc.markStructureContent(pages.parts[part]!.role);
+      const element = part === undefined ? undefined : elementOf(part, items[0]!);
+      const content = part === undefined ? undefined : doc.markStructureContent(pages.parts[part]!.role);
+      if (!content) doc.markContent('Artifact', { type: 'Layout' });
       for (const item of items) drawItem(doc, item, store);
       doc.endMarkedContent();
-      element.add(content);
+      if (content) element?.add(content);
     },
     /** Ends the elements that item number `drawn` of part `part` was the last of, from the inside outwards. */
     endAfter(part: number | undefined, drawn: number): void {
@@ -302,8 +291,11 @@ const topOf = (item: Item): number => {
   return item.kind === 'line' ? item.y1 : item.y;
 };
 
-/** The file. Pages are drawn as they are, so that pages of a layout with faults give a file with the same faults. */
-export const writePdf = (pages: Pages, { compress = true }: PdfOptions = {}): Promise<Uint8Array> =>
+/**
+ * The file. Pages are drawn as they are, so that pages of a layout with faults give a file with the same faults.
+ * `compress`: deflate the streams; tests compare files without, as zlib's output differs by version.
+ */
+export const writePdf = (pages: Pages, { compress = true } = {}): Promise<Uint8Array> =>
   new Promise((resolve, reject) => {
     const doc: Doc = new PDFDocument({
       autoFirstPage: false,
