@@ -3,15 +3,7 @@
  * initials, cross, front, scheme, hand, level, in any order, each of them optional. A field left empty is as the lesson
  * has it.
  */
-import {
-  COLOURS,
-  type Colour,
-  type FaceColours,
-  isWrongScheme,
-  readScheme,
-  SCHEME_HINT,
-  schemeWords,
-} from '../cube/colours.ts';
+import { COLOURS, type FaceColours, isWrongScheme, readScheme, SCHEME_HINT, schemeWords } from '../cube/colours.ts';
 import { LEADING_HANDS } from '../lesson/leading-hand.ts';
 import { LEVELS, type Level } from '../lesson/practice.ts';
 import type { Problem, ProblemCode, Span } from '../lesson/problem.ts';
@@ -104,79 +96,61 @@ function columnsOf(head: Line, problems: Problem[]): (Column | undefined)[] {
 
 const isCode = (column: Column | undefined): boolean => column === 'code' || column === 'initials';
 
-/** One of a few words, or a problem and nothing. */
-function wordOf<T extends string>(
-  cell: Cell | undefined,
-  what: Column,
-  known: readonly T[],
-  problems: Problem[],
-): T | undefined {
-  const word = cell?.text.toLowerCase() ?? '';
-  const found = known.find((k) => k === word);
-  if (!cell || word === '' || found) return found;
-  problems.push(about(cell.span, 'roster-value', `${what} cannot be "${cell.text}"`, `write ${listed(known)}`));
-  return undefined;
-}
-
-function schemeOf(cell: Cell | undefined, problems: Problem[]): FaceColours | undefined {
-  if (!cell || cell.text === '') return undefined;
-  const read = readScheme(schemeWords(cell.text));
-  if (!isWrongScheme(read)) return read;
-  problems.push(about(cell.span, 'roster-value', read.wrong, SCHEME_HINT));
-  return undefined;
-}
-
-function codeOf(cell: Cell | undefined, problems: Problem[]): string | undefined {
-  if (!cell || cell.text === '') return undefined;
-  if (cell.text.length <= LONGEST_CODE && !/[\p{Cc}]/u.test(cell.text)) return cell.text;
-  const message = `a code has at most ${LONGEST_CODE} characters, in one line`;
-  problems.push(about(cell.span, 'roster-value', message, 'use initials or a number'));
-  return undefined;
-}
-
 function rowOf(line: Line, columns: readonly (Column | undefined)[], problems: Problem[]): RosterRow {
-  const cell = (...names: readonly Column[]): Cell | undefined =>
+  const refuse = (span: Span, message: string, hint: string): undefined => {
+    problems.push(about(span, 'roster-value', message, hint));
+  };
+  const placeOf = (...names: readonly Column[]): Cell | undefined =>
     line.find((_, i) => columns[i] !== undefined && names.includes(columns[i]));
+  const cell = (...names: readonly Column[]): Cell | undefined => {
+    const found = placeOf(...names);
+    return found?.text === '' ? undefined : found;
+  };
+  const wordOf = <T extends string>(what: Column, known: readonly T[]): T | undefined => {
+    const said = cell(what);
+    const found = said && known.find((k) => k === said.text.toLowerCase());
+    return said && (found ?? refuse(said.span, `${what} cannot be "${said.text}"`, `write ${listed(known)}`));
+  };
+  const schemeOf = ({ text, span }: Cell): FaceColours | undefined => {
+    const read = readScheme(schemeWords(text));
+    return isWrongScheme(read) ? refuse(span, read.wrong, SCHEME_HINT) : read;
+  };
+  const codeOf = ({ text, span }: Cell): string | undefined => {
+    if (text.length <= LONGEST_CODE && !/[\p{Cc}]/u.test(text)) return text;
+    const message = `a code has at most ${LONGEST_CODE} characters, in one line`;
+    return refuse(span, message, 'use initials or a number');
+  };
   const beyond = line.slice(columns.length).find(({ text }) => text !== '');
   if (beyond) {
     const message = `"${beyond.text}" stands under no heading`;
-    problems.push(about(beyond.span, 'roster-value', message, 'give the column a heading, or put the field in quotes'));
+    refuse(beyond.span, message, 'give the column a heading, or put the field in quotes');
   }
-  const cross = wordOf<Colour>(cell('cross'), 'cross', COLOURS, problems);
-  const front = wordOf<Colour>(cell('front'), 'front', COLOURS, problems);
-  const hand = wordOf(cell('hand'), 'hand', LEADING_HANDS, problems);
-  const scheme = schemeOf(cell('scheme'), problems);
+  const cross = wordOf('cross', COLOURS);
+  const front = wordOf('front', COLOURS);
+  const hand = wordOf('hand', LEADING_HANDS);
+  const scheme = cell('scheme') && schemeOf(cell('scheme')!);
+  const code = cell('code', 'initials');
   const whole = { start: line[0]!.span.start, end: line.at(-1)!.span.end };
   return {
-    code: codeOf(cell('code', 'initials'), problems),
+    code: code && codeOf(code),
     variation: { ...(cross && { cross }), ...(front && { front }), ...(hand && { hand }), ...(scheme && { scheme }) },
-    level: wordOf(cell('level'), 'level', LEVELS, problems),
+    level: wordOf('level', LEVELS),
     span: whole,
-    codeSpan: cell('code', 'initials')?.span ?? whole,
-    holdSpan: [cell('front'), cell('cross')].find((c) => c && c.text !== '')?.span ?? whole,
+    codeSpan: placeOf('code', 'initials')?.span ?? whole,
+    holdSpan: (cell('front') ?? cell('cross'))?.span ?? whole,
   };
 }
 
 /** Papers told apart by nothing but their own code are handed to the wrong student. */
 function codesTwice(rows: readonly RosterRow[]): Problem[] {
-  const seen = new Set<string>();
-  return rows.flatMap(({ code, span }) => {
-    if (code === undefined) return [];
-    // Capitals are lost where answers are written down.
-    const key = code.toLowerCase();
-    if (!seen.has(key)) {
-      seen.add(key);
-      return [];
-    }
-    return [
-      about(
-        span,
-        'roster-twice',
-        `"${code}" is here twice`,
-        'give each student a code of their own; capitals do not count',
-      ),
-    ];
-  });
+  // Capitals are lost where answers are written down.
+  const keys = rows.map(({ code }) => code?.toLowerCase());
+  const hint = 'give each student a code of their own; capitals do not count';
+  return rows.flatMap(({ code, span }, i) =>
+    code === undefined || keys.indexOf(keys[i]) === i
+      ? []
+      : [about(span, 'roster-twice', `"${code}" is here twice`, hint)],
+  );
 }
 
 /** Whatever is wrong is told together, each with its place. */
