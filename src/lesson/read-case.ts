@@ -8,7 +8,7 @@ import { likelyWord } from '../text/likely.ts';
 import { formatProblems, tablesOf } from './format-problems.ts';
 import { type CaseRead, type Part, plainCase, type Solution } from './lesson.ts';
 import type { Problem } from './problem.ts';
-import { addressAt, type Held, holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
+import { addressAt, type Held, holdAt, proseAt, type Reader, SOME_HOLD, tell, textLineAt, turnsAt } from './reader.ts';
 import { type CaseFile, type EveryFile, partSchema } from './schema.ts';
 import { isOnMendedLine, type Path, spanAt } from './yaml-text.ts';
 
@@ -43,8 +43,7 @@ function solutionsAt(r: Reader, path: Path, written: CaseFile['solutions']): (So
   if (isPieces(written)) {
     const message = 'this is a list of single turns, each of which would be a solution';
     const hint = `write them as one text: - ${written.join(' ')}`;
-    r.problems.push({ code: 'turns-not-text', span: spanAt(r.yaml, path), message, hint });
-    return [undefined];
+    return [tell(r, path, { code: 'turns-not-text', message, hint })];
   }
   return written.map((s, i) => solutionAt(r, [...path, i], i + 1, s));
 }
@@ -70,9 +69,7 @@ function solutionsTwice(solutions: readonly Solution[]): Problem[] {
 function fromAt(r: Reader, path: Path, written: CaseFile, where: Where): CaseRead['from'] | undefined {
   if (written.setup !== undefined && written.address !== undefined) {
     const message = 'this case has both a set-up and an address';
-    const span = spanAt(r.yaml, [...path, 'address']);
-    r.problems.push({ code: 'case-named-twice', span, message, hint: 'keep the one you mean' });
-    return undefined;
+    return tell(r, [...path, 'address'], { code: 'case-named-twice', message, hint: 'keep the one you mean' });
   }
   if (written.setup !== undefined) {
     const setup = turnsAt(r, [...path, 'setup'], written.setup);
@@ -81,9 +78,7 @@ function fromAt(r: Reader, path: Path, written: CaseFile, where: Where): CaseRea
   if (written.address === undefined) {
     if (isOnMendedLine(r.yaml, 'setup')) return undefined;
     const message = 'a case needs the key "setup", or "address" in its place';
-    const span = spanAt(r.yaml, [...path, 'setup']);
-    r.problems.push({ code: 'key-missing', span, message, hint: "add setup: R U' R'" });
-    return undefined;
+    return tell(r, [...path, 'setup'], { code: 'key-missing', message, hint: "add setup: R U' R'" });
   }
   const there = addressAt(r, [...path, 'address'], written.address, where);
   return there && { address: there.address };
@@ -118,8 +113,7 @@ function onlyAt(r: Reader, path: Path, family: string, only: readonly string[], 
     const near = likelyWord(text, step.cases(family)?.map(({ address }) => address) ?? []);
     const message = `${text} is a case of ${there.family}, not of ${family}`;
     const hint = near ? `${near} was likely meant` : `take it out, or name it under every: ${there.family}`;
-    r.problems.push({ code: 'address-elsewhere', span: spanAt(r.yaml, at), message, hint });
-    return [];
+    return tell(r, at, { code: 'address-elsewhere', message, hint }) ?? [];
   });
 }
 
@@ -128,8 +122,7 @@ function allOf(r: Reader, path: Path, family: string): readonly Subject[] {
   if (cases) return cases;
   const message = `${family} has too many cases to list them all`;
   const hint = 'name some of them by address: only: [...]';
-  r.problems.push({ code: 'value-kind', span: spanAt(r.yaml, [...path, 'every']), message, hint });
-  return [];
+  return tell(r, [...path, 'every'], { code: 'value-kind', message, hint }) ?? [];
 }
 
 /** A case for each of a family, or for those named. */

@@ -10,8 +10,7 @@ import type { RulePart } from '../steps/rule-part.ts';
 import { joined, likelyWord, listed } from '../text/likely.ts';
 import { formatProblems, tablesOf } from './format-problems.ts';
 import type { LessonRule } from './lesson.ts';
-import type { ProblemCode } from './problem.ts';
-import { proseAt, type Reader, turnsAt } from './reader.ts';
+import { proseAt, type Reader, tell, turnsAt } from './reader.ts';
 import type { RuleFile } from './schema.ts';
 import { isStructural } from './yaml-errors.ts';
 import { type Path, spanAt } from './yaml-text.ts';
@@ -31,12 +30,12 @@ export function conditionsAt(r: Reader, path: Path, see: RuleFile['see'] = {}): 
       const likely = likelyWord(read.unknown, words);
       const hint = likely ? `"${likely}" was likely meant` : `one of ${listed(words)}`;
       const message = `"${read.unknown}" is nothing that "${feature}" can be`;
-      r.problems.push({ code: 'value-unknown', span: spanAt(r.yaml, [...path, feature]), message, hint });
+      tell(r, [...path, feature], { code: 'value-unknown', message, hint });
       isWhole = false;
     } else if (read.values.length === 0) {
       const message = `"${text}" leaves nothing over`;
       const hint = 'name what is seen, not all that can be';
-      r.problems.push({ code: 'rule-unclear', span: spanAt(r.yaml, [...path, feature]), message, hint });
+      tell(r, [...path, feature], { code: 'rule-unclear', message, hint });
       isWhole = false;
     } else found.push(read);
   }
@@ -56,8 +55,7 @@ function doneAt(r: Reader, path: Path, text: string, triggers: TriggerList): rea
   const message = `"${word}" is neither turns nor a trigger`;
   const known = `the triggers are ${joined(names)}`;
   const hint = likely ? `"${likely}" was likely meant; ${known}` : `${known}; or write turns, as in R' F R F'`;
-  r.problems.push({ code: 'turns-unreadable', span: spanAt(r.yaml, path), message, hint });
-  return undefined;
+  return tell(r, path, { code: 'turns-unreadable', message, hint });
 }
 
 /** What every rule of a lesson is read with. */
@@ -72,16 +70,13 @@ function counselAt(r: Reader, path: Path, written: RuleFile, { rules, triggers }
   if (!turn) {
     return rules.read(own, most, {
       turns: (text, ...below) => doneAt(r, [...path, ...below], text, triggers),
-      tell: ({ code, ...said }, ...below) =>
-        r.problems.push({ ...said, code: code as ProblemCode, span: spanAt(r.yaml, [...path, ...below]) }),
+      tell: (told, ...below) => tell(r, [...path, ...below], told),
     });
   }
   const stray = Object.keys(own).find((key) => own[key] !== undefined);
   if (!stray) return { turnsTheCube: true, most };
   const message = `a rule that turns the cube has no "${stray}": what to do then is said by the other rules`;
-  const span = spanAt(r.yaml, [...path, stray]);
-  r.problems.push({ code: 'rule-unclear', span, message, hint: `take ${stray} out` });
-  return undefined;
+  return tell(r, [...path, stray], { code: 'rule-unclear', message, hint: `take ${stray} out` });
 }
 
 function ruleAt(r: Reader, path: Path, number: number, one: unknown, reading: RuleReading): LessonRule | undefined {

@@ -13,7 +13,7 @@ import { NOWHERE, type Problem } from './problem.ts';
 import { partsAt } from './read-case.ts';
 import { practiceAt } from './read-practice.ts';
 import { rulesAt } from './read-rules.ts';
-import { holdAt, proseAt, type Reader, SOME_HOLD, textLineAt, turnsAt } from './reader.ts';
+import { holdAt, proseAt, type Reader, SOME_HOLD, tell, textLineAt, turnsAt } from './reader.ts';
 import { type Format, formatOf } from './schema.ts';
 import { positionAt, type Source } from './source.ts';
 import { isStructural } from './yaml-errors.ts';
@@ -66,7 +66,7 @@ function schemeAt(r: Reader, written: Head['scheme']): FaceColours {
   const read = readScheme([up, front, right, down, back, left]);
   if (!isWrongScheme(read)) return read;
   const hint = 'give each of the six faces a colour of its own (regulations, 3a3)';
-  r.problems.push({ code: 'scheme-impossible', span: spanAt(r.yaml, ['scheme']), message: read.wrong, hint });
+  tell(r, ['scheme'], { code: 'scheme-impossible', message: read.wrong, hint });
   return USUAL_SCHEME;
 }
 
@@ -97,8 +97,7 @@ function triggersAt(r: Reader, written: Head['triggers'] = {}): TriggerList {
     const turns = turnsAt(r, ['triggers', name], text);
     if (turns?.some((turn) => turn.kind !== 'face')) {
       const message = 'a trigger is written with turns of the six faces';
-      const span = spanAt(r.yaml, ['triggers', name]);
-      r.problems.push({ code: 'turns-unreadable', span, message, hint: "as in R' F R F'" });
+      tell(r, ['triggers', name], { code: 'turns-unreadable', message, hint: "as in R' F R F'" });
     } else if (turns) own[name] = turns;
   }
   return { ...TRIGGERS, ...own };
@@ -169,7 +168,7 @@ export function readLesson(source: Source): ReadLesson {
   };
   if (whole.success && r.problems.length === 0 && lesson.parts.every((part) => part.cases.length === 0)) {
     const message = 'there are headings here and no cases';
-    r.problems.push({ code: 'value-kind', span: spanAt(yaml, ['cases']), message, hint: "add one: - setup: R U' R'" });
+    tell(r, ['cases'], { code: 'value-kind', message, hint: "add one: - setup: R U' R'" });
   }
   return { lesson, problems: withoutMended(r) };
 }

@@ -25,6 +25,11 @@ export interface Reader {
   readonly problems: Problem[];
 }
 
+/** What is wrong with the value at a path; nothing is given back in its place. */
+export function tell(r: Reader, path: Path, said: Omit<Problem, 'span'>): undefined {
+  r.problems.push({ ...said, span: spanAt(r.yaml, path) });
+}
+
 /** A `#` after a space begins a comment in YAML: what was meant to be printed may stand behind it. */
 function tellComment(r: Reader, path: Path): void {
   const node = nodeAt(r.yaml, path);
@@ -61,17 +66,14 @@ export function turnsAt(r: Reader, path: Path, text: string): Turn[] | undefined
   if (!reading.ok) {
     const start = valueOffsets(r.yaml, path)(reading.at);
     const span = { start, end: start + Math.max(1, reading.size) };
-    if (isTightDash(r.yaml.source.text, start)) {
-      r.problems.push({ ...TIGHT_DASH, span });
-      return undefined;
-    }
-    r.problems.push({ code: 'turns-unreadable', span, message: reading.message, hint: reading.hint });
+    const { message, hint } = reading;
+    const isTight = isTightDash(r.yaml.source.text, start);
+    r.problems.push({ ...(isTight ? TIGHT_DASH : { code: 'turns-unreadable', message, hint }), span });
     return undefined;
   }
   if (reading.turns.length === 0) {
     const message = 'no turns are written here';
-    r.problems.push({ code: 'turns-missing', span: spanAt(r.yaml, path), message, hint: "write them, as in R U' R'" });
-    return undefined;
+    return tell(r, path, { code: 'turns-missing', message, hint: "write them, as in R U' R'" });
   }
   return isCutOff(r, path) ? undefined : reading.turns;
 }
@@ -95,10 +97,7 @@ function isCutOff(r: Reader, path: Path): boolean {
 /** The case at an address. */
 export function addressAt(r: Reader, path: Path, text: string, where: Where): Subject | undefined {
   const { step } = r.format;
-  const found = step.at(text, where);
-  if (found) return found;
-  r.problems.push({ code: 'address-unreadable', span: spanAt(r.yaml, path), ...step.lesson.wrongAddress(text) });
-  return undefined;
+  return step.at(text, where) ?? tell(r, path, { code: 'address-unreadable', ...step.lesson.wrongAddress(text) });
 }
 
 export interface Held {
@@ -125,6 +124,5 @@ export function holdAt(
       ? `${front} cannot be down and in front at once`
       : `${front} is opposite to ${cross}: with ${cross} down it is up, not in front`;
   const at = nodeAt(r.yaml, [...path, 'front']) ? [...path, 'front'] : path;
-  r.problems.push({ code: 'hold-impossible', span: spanAt(r.yaml, at), message, hint: `front is ${listed(fronts)}` });
-  return undefined;
+  return tell(r, at, { code: 'hold-impossible', message, hint: `front is ${listed(fronts)}` });
 }
