@@ -14,7 +14,6 @@ import {
   glue,
   length,
   lineAt,
-  onPlacing,
   type Piece,
   type Place,
   round,
@@ -28,11 +27,6 @@ import { baseline, hairline, heavyLine, inks, typeScale } from './type.ts';
 
 const tooWide = (block: Block, report: Report): void =>
   report.addFaults([{ code: 'block-too-wide', what: nameOf(block) }], block.origin);
-
-const verticalLine: Place = (sink, x, y, height) => {
-  const middle = x + hairline.width / 2;
-  sink.items.push(lineAt(middle, y, middle, y + height, hairline));
-};
 
 const fullLine = (block: Block, line: typeof hairline | typeof heavyLine, width: Pt, glued: boolean): Piece =>
   strip(
@@ -98,7 +92,8 @@ const joinBelow = (lists: readonly (readonly Piece[])[], gap: Pt): readonly Piec
 
 const lineBefore = (piece: Piece, inset: Pt): Piece => {
   const place: Place = (sink, x, y, height) => {
-    verticalLine(sink, x, y, height);
+    const middle = x + hairline.width / 2;
+    sink.items.push(lineAt(middle, y, middle, y + height, hairline));
     piece.place?.(sink, x + inset, y, height);
   };
   return { ...piece, place };
@@ -257,9 +252,13 @@ const measureBare = (block: Block, width: Pt, report: Report): readonly Piece[] 
 export const measure = (block: Block, width: Pt, report: Report): readonly Piece[] => {
   const pieces = measureBare(block, width, report);
   const { claims = [] } = block;
-  return claims.length === 0
-    ? pieces
-    : onPlacing(pieces, (sink) => {
-        for (const claim of claims) sink.claims.add(claim);
-      });
+  if (claims.length === 0) return pieces;
+  return pieces.map((piece) => {
+    if (piece.kind === 'glue') return piece;
+    const place: Place = (sink, x, y, height) => {
+      for (const claim of claims) sink.claims.add(claim);
+      piece.place(sink, x, y, height);
+    };
+    return { ...piece, place };
+  });
 };

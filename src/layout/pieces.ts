@@ -69,20 +69,6 @@ export const solid = (pieces: readonly Piece[]): Box => ({
   },
 });
 
-/** The pieces with something more done wherever a strip of them is placed. */
-export const onPlacing = (pieces: readonly Piece[], act: (sink: Sink) => void): readonly Piece[] =>
-  pieces.map((piece) =>
-    piece.kind === 'glue'
-      ? piece
-      : {
-          ...piece,
-          place: (sink, x, y, height) => {
-            act(sink);
-            piece.place(sink, x, y, height);
-          },
-        },
-  );
-
 /** Two decimals of a point, 3.5 micrometres: finer than any printer, and a fifth smaller files than in full. */
 export const round = (n: Pt): Pt => Math.round(n * 100) / 100;
 

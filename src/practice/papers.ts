@@ -63,19 +63,11 @@ const wordsLacking = ({ wordsAt: { span } }: PracticeRequest, items: number): Pr
   hint: `list words of ${listed(['three', 'four', 'five'])} letters too: they add up to any number`,
 });
 
-const uneven = ({ span }: PracticeRequest, { code, difficulty, target }: PracticePaper): Problem => ({
-  code: 'practice-uneven',
-  span,
-  message: `paper ${code} comes to ${difficulty} points of difficulty where ${target} are wanted`,
-  hint: 'teach more cases, or ask for fewer exercises, so that there is more to choose from',
-});
-
-const shown = ({ span }: PracticeRequest, code: string, [by, of]: readonly [number, number]): Problem => ({
-  code: 'practice-shown',
-  span,
-  message: `on paper ${code} item ${by + 1} shows an answer to item ${of + 1}`,
-  hint: 'teach more cases, or ask for fewer exercises, so that there is more to choose from',
-});
+/** What more to choose from would mend. */
+const wanting = (code: 'practice-uneven' | 'practice-shown', { span }: PracticeRequest, message: string): Problem => {
+  const hint = 'teach more cases, or ask for fewer exercises, so that there is more to choose from';
+  return { code, span, message, hint };
+};
 
 /** No letter or digit that looks like another: no 0 O Q D, 1 I L J, 2 Z, 5 S, 8 B, U V. */
 const CODE_ALPHABET = '34679ACEFGHKMNPRTWXY';
@@ -89,13 +81,9 @@ const STRIDE = 3_089;
  * Of one lesson and seed no two codes are the same, up to PAPER_CODES of them.
  */
 export function paperCode(lesson: string, seed: number, position: number): string {
-  let n = (hashOf(`${seed}/${lesson}`) + position * STRIDE) % PAPER_CODES;
-  let code = '';
-  for (let i = 0; i < CODE_LENGTH; i++) {
-    code += CODE_ALPHABET[n % CODE_ALPHABET.length]!;
-    n = Math.floor(n / CODE_ALPHABET.length);
-  }
-  return code;
+  const n = (hashOf(`${seed}/${lesson}`) + position * STRIDE) % PAPER_CODES;
+  const { length } = CODE_ALPHABET;
+  return Array.from({ length: CODE_LENGTH }, (_, i) => CODE_ALPHABET[Math.floor(n / length ** i) % length]).join('');
 }
 
 /** Papers in the order of the students. */
@@ -146,10 +134,16 @@ export function makePapers(request: PracticeRequest, students: readonly Student[
       difficulty: total(chosen),
       target,
     };
-    if (100 * Math.abs(paper.difficulty - target) > MOST_OFF * target) problems.push(uneven(request, paper));
+    const { code, difficulty } = paper;
+    if (100 * Math.abs(difficulty - target) > MOST_OFF * target) {
+      const message = `paper ${code} comes to ${difficulty} points of difficulty where ${target} are wanted`;
+      problems.push(wanting('practice-uneven', request, message));
+    }
     const [given] = givenAway(chosen);
-    if (given && !problems.some(({ code }) => code === 'practice-shown'))
-      problems.push(shown(request, paper.code, given));
+    if (given && !problems.some((problem) => problem.code === 'practice-shown')) {
+      const message = `on paper ${code} item ${given[0] + 1} shows an answer to item ${given[1] + 1}`;
+      problems.push(wanting('practice-shown', request, message));
+    }
     papers.push(paper);
     before = chosen.map((one) => one.candidate);
   }
