@@ -25,9 +25,7 @@ function saidOf({ kind, was, now, at, turns }: Change): string {
       return `${text} (${now!.text} ${at === 0 ? 'first' : 'at the end'})`;
     case 'added':
       return `${text} (with ${now!.text} as ${place})`;
-    case 'quarters':
-    case 'letter':
-    case 'other':
+    default:
       return `${text} (${now!.text} instead of ${was!.text}, ${place})`;
   }
 }

@@ -145,16 +145,14 @@ function colourWords(lesson: Lesson, change: Change): Problem[] {
     });
 }
 
-/** The hold asked for is impossible: why, in words. */
-export interface ImpossibleVariation {
-  readonly impossible: string;
-}
-
-/** The lesson as it is for a variation; its own `hand` and `wide` hold unless the variation says otherwise. */
+/**
+ * The lesson as it is for a variation; its own `hand` and `wide` hold unless the variation says otherwise. If the hold asked
+ * for is impossible: why, in words.
+ */
 export function vary(
   lesson: Lesson,
   variation: Variation,
-): { lesson: Lesson; problems: Problem[] } | ImpossibleVariation {
+): { lesson: Lesson; problems: Problem[] } | { impossible: string } {
   const scheme = variation.scheme ?? lesson.scheme;
   const fixed = (colour: Colour): Colour => scheme[faceOf(lesson.scheme, colour)];
   const cross = variation.cross ?? fixed(lesson.colours.D);

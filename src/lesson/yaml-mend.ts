@@ -86,22 +86,14 @@ function mapping(
   return { lineAt, toSource };
 }
 
-/** Of a text that cannot be read at all: nothing. */
-const unread = (source: Source, problem: Problem): MendedYaml => ({
-  source,
-  text: '',
-  document: parseDocument(''),
-  problems: [problem],
-  mended: new Set(),
-  toSource: (offset) => offset,
-});
-
 export function mendYaml(source: Source): MendedYaml {
   const deep = tooDeepAt(source.text);
   if (deep !== undefined) {
     const message = 'here lists and tables stand too deep in each other';
     const hint = 'close brackets where their list ends, and begin lines less far to the right';
-    return unread(source, { code: 'yaml-syntax', span: { start: deep, end: deep + 1 }, message, hint });
+    const problems = [{ code: 'yaml-syntax', span: { start: deep, end: deep + 1 }, message, hint }];
+    const nothing = { text: '', document: parseDocument(''), mended: new Set<number>() };
+    return { source, ...nothing, problems, toSource: (offset) => offset };
   }
   const lines = source.text.split('\n');
   const mended = new Set<number>();
