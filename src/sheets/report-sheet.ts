@@ -1,7 +1,6 @@
 /** The class report: for the coach, who plans the next evening from it. */
 
 import { readTurns } from '../cube/notation.ts';
-import { spelt } from '../cube/turns.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
 import type { MarkedRow } from '../marking/submission.ts';
 import type { ItemFigures, Summary } from '../marking/summary.ts';
@@ -10,9 +9,9 @@ import { letterInk } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { SlipName } from '../words/said.ts';
 import type { MarkingSheetWords, Words } from '../words/words.ts';
-import { columns, figure, h1, h2, space, whole } from './blocks.ts';
+import { beside, figure, grid, h1, h2, space, whole } from './blocks.ts';
 import { printable, printableCode, spansOf } from './print-text.ts';
-import { type CaseDrawer, caseDrawer, pointsText, type SlipMaking } from './slips-sheet.ts';
+import { asWritten, type CaseDrawer, caseDrawer, markingSheet, pointsText, type SlipMaking } from './slips-sheet.ts';
 import { grey, line, note, plain, strong } from './texts.ts';
 import { typographic } from './typographic.ts';
 
@@ -26,7 +25,9 @@ const entry = (style: 'body' | 'note', ...spans: readonly Span[]): Block => ({
   ...line(style, ...spans),
   bullet: true,
 });
-const heading = (said: string): Block[] => [space(mm(5)), h2([strong(said)], { bookmark: said }), space(mm(1))];
+/** A part of the report; nothing where there is nothing to say. */
+const section = (said: string, blocks: readonly Block[]): Block[] =>
+  blocks.length === 0 ? [] : [space(mm(5)), h2([strong(said)], { bookmark: said }), space(mm(1)), ...blocks];
 
 const BAR = { width: 100, height: 7 };
 const DARK = '#4a4a4a';
@@ -69,47 +70,36 @@ function itemCell({ item, answered, points, slips }: ItemFigures, draw: CaseDraw
       .map(([slip, count]) => note(plain(`${slipSaid(slip, item.step, words)}: ${report.times(count)}`))),
   );
   const scene = item.kind === 'solution' ? draw(item) : undefined;
-  if (!scene) return side;
-  return columns(mm(3), [PICTURE, figure(scene, PICTURE)], ['rest', side]);
+  return scene ? beside(mm(3), scene, PICTURE, side) : side;
 }
 
 function itemsOf({ items }: Summary, making: SlipMaking): Block[] {
   const draw = caseDrawer(making);
-  return [
-    ...heading(making.words.markingSheets.report.items),
-    {
-      kind: 'grid',
-      columns: 2,
-      least: mm(70),
-      gap: mm(7),
-      rowGap: mm(4),
-      cells: items.map((figures) => itemCell(figures, draw, making)),
-    },
-  ];
+  const cells = items.map((figures) => itemCell(figures, draw, making));
+  const shape = { columns: 2, least: mm(70), gap: mm(7), rowGap: mm(4) };
+  return section(making.words.markingSheets.report.items, [grid(cells, shape)]);
 }
 
 function slipsOf({ slips }: Summary, { words }: SlipMaking): Block[] {
-  if (slips.length === 0) return [];
   const { markingSheets } = words;
   const { report } = markingSheets;
-  return [
-    ...heading(report.slips),
-    ...slips.map(({ slip, step, count, examples }) => {
+  return section(
+    report.slips,
+    slips.map(({ slip, step, count, examples }) => {
       const shown = examples.slice(0, MOST_EXAMPLES).flatMap((row, i): Span[] => {
         const who = report.example(nameOf(row, markingSheets), printable(row.matched));
         return [grey(`${i === 0 ? '. ' : '; '}${who}: `), answerSpan(row.answer)];
       });
       return entry('note', strong(slipSaid(slip, step, words)), plain(`: ${report.times(count)}`), ...shown);
     }),
-  ];
+  );
 }
 
 function choicesOf({ asked, choices }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
-  if (asked.length === 0) return [];
   const { report, slips } = markingSheets;
-  return [
-    ...heading(report.choices),
-    ...asked.map(({ asks, answered, points }) => {
+  return section(
+    report.choices,
+    asked.map(({ asks, answered, points }) => {
       const missed = choices.filter(({ item }) => item.asks === asks);
       const shown = missed.map(({ item, chosen }, i): Span => {
         const said = chosen.map(({ letter, option, count }) =>
@@ -120,19 +110,18 @@ function choicesOf({ asked, choices }: Summary, { words: { markingSheets } }: Sl
       const rightOf = report.rightOf(pointsText(points), answered);
       return entry('note', strong(report.asks(asks)), plain(`: ${rightOf}`), ...shown);
     }),
-  ];
+  );
 }
 
 /** Codes of items behind a rule; more are a list to search. */
 const MOST_ITEMS = 8;
 
 function rulesOf({ rules }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
-  if (rules.length === 0) return [];
   const { report } = markingSheets;
   const isOneLesson = new Set(rules.map(({ lesson }) => lesson)).size === 1;
-  return [
-    ...heading(report.rules),
-    ...rules.map(({ lesson, rule, answered, points, items }) => {
+  return section(
+    report.rules,
+    rules.map(({ lesson, rule, answered, points, items }) => {
       const where = isOneLesson ? '' : `${printable(lesson)} · `;
       const see = rule.see.map((condition) => printable(condition, 80)).join(', ') || report.ruleForTheRest;
       const named = items
@@ -147,13 +136,12 @@ function rulesOf({ rules }: Summary, { words: { markingSheets } }: SlipMaking): 
         grey(`. ${report.ruleItems(`${named}${rest > 0 ? ` ${report.more(rest)}` : ''}`)}`),
       );
     }),
-  ];
+  );
 }
 
 function againOf({ again }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
   const { report, slips } = markingSheets;
-  return [
-    ...heading(report.again),
+  return section(report.again, [
     { ...note(grey(report.againNote)), keepWithNext: true },
     ...again.map(({ lesson, students }) => {
       const who = students.map(
@@ -162,55 +150,47 @@ function againOf({ again }: Summary, { words: { markingSheets } }: SlipMaking): 
       );
       return entry('body', strong(printable(lesson)), plain(`: ${who.join(', ') || report.nobody}`));
     }),
-  ];
+  ]);
 }
 
 /** As turns where it can be read, else as it was written. */
 function answerSpan(answer: string): Span {
   const reading = readTurns(answer);
   if (!reading.ok || reading.turns.length === 0) return plain(printable(answer, 60));
-  return {
-    kind: 'turns',
-    turns: reading.turns.slice(0, 30).map((turn) => spelt(turn, reading.smallWide ? 'r' : 'Rw')),
-  };
+  return { kind: 'turns', turns: asWritten(reading, 30) };
 }
 
 function shorterOf({ shorter }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
-  if (shorter.length === 0) return [];
   const { report } = markingSheets;
-  return [
-    ...heading(report.shorter),
-    ...shorter.slice(0, MOST_LISTED).map(({ row, key }) => {
+  return section(
+    report.shorter,
+    shorter.slice(0, MOST_LISTED).map(({ row, key }) => {
       const said = report.shorterThan(nameOf(row, markingSheets), printable(row.matched), row.length!, key);
       return entry('body', plain(`${said}: `), answerSpan(row.answer));
     }),
-  ];
+  );
 }
 
 function notMarkedOf({ notMarked }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
-  if (notMarked.length === 0) return [];
   const { report } = markingSheets;
   const rest = notMarked.length - MOST_LISTED;
-  return [
-    ...heading(report.notMarked),
+  return section(report.notMarked, [
     ...notMarked.slice(0, MOST_LISTED).map((row) => {
       const where = `${printable(row.file, 60)}:${row.row}`;
       return entry('note', plain(`${where} · ${nameOf(row, markingSheets)} · `), ...spansOf(row.says));
     }),
     ...(rest > 0 ? [note(plain(report.more(rest)))] : []),
-  ];
+  ]);
 }
 
 /** The class on paper: figures, slips, who needs it again. For the coach. */
 export function reportSheet(summary: Summary, making: SlipMaking): Sheet {
-  const { words, lesson } = making;
-  const { report, page, foot } = words.markingSheets;
-  const title = report.title(printable(lesson));
+  const { report } = making.words.markingSheets;
+  const title = report.title(printable(making.lesson));
   const share = summary.answered === 0 ? 0 : Math.round((100 * summary.points) / summary.answered);
-  return {
-    title,
-    language: words.language,
-    body: [
+  return markingSheet(
+    report.title,
+    [
       h1([plain(title)], { bookmark: title }),
       note(grey(report.whole(summary.answered, summary.students.length, `${share} %`))),
       space(mm(2)),
@@ -223,6 +203,6 @@ export function reportSheet(summary: Summary, making: SlipMaking): Sheet {
       ...shorterOf(summary, making),
       ...notMarkedOf(summary, making),
     ],
-    foot: { left: [foot(title), title.slice(0, 40), report.title('…')], right: page },
-  };
+    making,
+  );
 }

@@ -1,9 +1,8 @@
 /** A slip for each student, several to a page, to be cut along the lines. */
 
-import { coloursHeld, type FaceColours, type Hold } from '../cube/colours.ts';
+import { coloursHeld, type FaceColours } from '../cube/colours.ts';
 import { afterTurns } from '../cube/cube.ts';
-import { readTurns } from '../cube/notation.ts';
-import { spelt } from '../cube/turns.ts';
+import { type Reading, readTurns } from '../cube/notation.ts';
 import {
   type Block,
   mm,
@@ -21,7 +20,9 @@ import { drawCase } from '../svg/draw.ts';
 import type { Ink } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { Words } from '../words/words.ts';
-import { columns, figure, h2, h3, space, stack, whole } from './blocks.ts';
+import { columns, figure, grid, h2, h3, space, stack, whole } from './blocks.ts';
+import { isHeldAs } from './panel.ts';
+import { printedTurns } from './phrases.ts';
 import { printable, printableCode, spansOf } from './print-text.ts';
 import { grey, line, note, plain, strong } from './texts.ts';
 
@@ -79,12 +80,15 @@ const isDone = (row: MarkedRow): boolean => row.points >= 1;
 /** Whether the picture is of the case itself: where the slip is in the first turn, or was found in no turn. */
 const isCase = (row: MarkedRow): boolean => row.slip === null || row.slip.turn <= 1 || !readTurns(row.answer).ok;
 
+/** As the student wrote them, small letters too; what no one writes on a slip by hand is cut. */
+export const asWritten = ({ turns, smallWide }: Reading & { ok: true }, most: number): string[] =>
+  printedTurns(turns.slice(0, most), { wide: smallWide ? 'r' : 'Rw' });
+
 function answerLine(row: MarkedRow, { words }: SlipMaking): Block[] {
   const reading = readTurns(row.answer);
   const { yours } = words.markingSheets.slips;
   if (!reading.ok) return [label(yours), note(plain(printable(row.answer, 80)))];
-  // As the student wrote them, small letters too; what no one writes on a slip by hand is cut.
-  const turns = reading.turns.slice(0, 60).map((turn) => spelt(turn, reading.smallWide ? 'r' : 'Rw'));
+  const turns = asWritten(reading, 60);
   return [{ kind: 'turns', label: yours, groups: groupsOf(turns, row, words.markingSheets.slips.here) }];
 }
 
@@ -104,7 +108,7 @@ function groupsOf(turns: readonly string[], { nearMisses }: MarkedRow, here: str
 interface SlipOf {
   readonly itemById: ReadonlyMap<string, Item>;
   /** The hold of most items; others are named. */
-  readonly usual: Hold | undefined;
+  readonly usual: SolutionItem | undefined;
   readonly paper: string;
   readonly draw: CaseDrawer;
 }
@@ -125,7 +129,7 @@ function panel(row: MarkedRow, of: SlipOf, making: SlipMaking): StackBlock {
     const answer = note(plain(printable(row.answer, 40)));
     return { ...whole(mm(0.8), title, answer, said), line: 'above' };
   }
-  const isOther = usual !== undefined && (item.hold.up !== usual.up || item.hold.front !== usual.front);
+  const isOther = usual !== undefined && !isHeldAs(item, usual);
   const scene = of.draw(item, isCase(row) ? undefined : row);
   const caption = isCase(row) ? slips.theCase : slips.beforeTurn(row.slip!.turn);
   const text = whole(
@@ -148,22 +152,18 @@ function lists(rows: readonly MarkedRow[], of: SlipOf, { words: { markingSheets 
   const list = (heading: string, items: readonly string[]): TextBlock[] =>
     items.length === 0 ? [] : [note(strong(heading), plain(` ${items.join(', ')}`))];
   const over = (row: MarkedRow): string => (row.over ? ` (${slips.over(row.over)})` : '');
+  const open = rows.filter((row) => !isDone(row));
+  const unmatched = open.filter(({ verdict }) => verdict === 'unmatched');
+  const empty = open.filter((row) => row.verdict === 'empty' && !isTimed(row));
+  const names = (some: readonly MarkedRow[]): string[] => some.map((row) => nameOf(row, of));
+  const right = rows.filter(isDone).map((row) => `${nameOf(row, of)}${over(row)}`);
   return [
-    ...list(
-      slips.right,
-      rows.filter(isDone).map((row) => `${nameOf(row, of)}${over(row)}`),
-    ),
-    ...list(
-      slips.notAnswered,
-      rows.filter((row) => row.verdict === 'empty' && !isDone(row) && !isTimed(row)).map((row) => nameOf(row, of)),
-    ),
-    ...list(
-      slips.times,
-      rows.filter(isTimed).map((row) => nameOf(row, of)),
-    ),
+    ...list(slips.right, right),
+    ...list(slips.notAnswered, names(empty)),
+    ...list(slips.times, names(rows.filter(isTimed))),
     ...list(
       slips.unmatched,
-      rows.filter((row) => row.verdict === 'unmatched' && !isDone(row)).map((row) => printable(row.item) || '–'),
+      unmatched.map(({ item }) => printable(item) || '–'),
     ),
   ];
 }
@@ -183,7 +183,7 @@ function slip({ student, rows }: StudentRows, common: Omit<SlipOf, 'paper'>, mak
   ]);
   const cells = wrong.map((row) => panel(row, of, making));
   const whose = [printable(making.lesson), ...(paper === '' ? [] : [slips.paper(paper)])].join(' · ');
-  const panels: Block = { kind: 'grid', columns: 2, least: NARROWEST_PANEL, gap: mm(7), rowGap: mm(3), cells };
+  const panels = grid(cells, { columns: 2, least: NARROWEST_PANEL, gap: mm(7), rowGap: mm(3) });
   const block = stack(
     mm(1),
     { ...label(whose), keepWithNext: true },
@@ -194,22 +194,23 @@ function slip({ student, rows }: StudentRows, common: Omit<SlipOf, 'paper'>, mak
   return cells.length <= MOST_KEPT[making.paper] ? { ...block, keep: 'where-it-fits' } : block;
 }
 
+/** A sheet about a class: named after its lesson as far as that fits the foot. */
+export function markingSheet(titled: (lesson: string) => string, body: readonly Block[], making: SlipMaking): Sheet {
+  const { markingSheets, language } = making.words;
+  const title = titled(printable(making.lesson));
+  const left = [markingSheets.foot(title), title.slice(0, 40), titled('…')];
+  return { title, language, body, foot: { left, right: markingSheets.page } };
+}
+
 /** A slip a student: what was right, and where it went wrong. */
 export function slipsSheet(students: readonly StudentRows[], items: readonly Item[], making: SlipMaking): Sheet {
-  const { words, lesson } = making;
-  const { slips, page, foot } = words.markingSheets;
+  const { slips } = making.words.markingSheets;
   const itemById = new Map(items.map((item) => [item.id, item]));
-  const usual = items.find((item) => item.kind === 'solution')?.hold;
+  const usual = items.find((item) => item.kind === 'solution');
   const common = { itemById, usual, draw: caseDrawer(making) };
-  const title = slips.title(printable(lesson));
   const body = students.flatMap((student, i): Block[] => [
     ...(i > 0 ? [space(mm(5)), { kind: 'rule', weight: 'thin' } as const, space(mm(5))] : []),
     slip(student, common, making),
   ]);
-  return {
-    title,
-    language: words.language,
-    body,
-    foot: { left: [foot(title), title.slice(0, 40), slips.title('…')], right: page },
-  };
+  return markingSheet(slips.title, body, making);
 }
