@@ -134,15 +134,8 @@ async function askFor(
       const answer = await askLine(`${student}, ${item}, answer: `, io);
       if (answer === undefined) return rows;
       const [paper, number] = paperAndItem(item, theirs);
-      const row = mark({
-        file: kept.file,
-        row: kept.cells.length + (kept.named ? 2 : 1),
-        student,
-        paper,
-        item: number,
-        answer,
-        mark: '',
-      });
+      const at = kept.cells.length + (kept.named ? 2 : 1);
+      const row = mark({ file: kept.file, row: at, student, paper, item: number, answer, mark: '' });
       kept.cells.push(cellsOf(row, kept.cells));
       const failure = await save();
       if (failure) return { failure };

@@ -2,7 +2,6 @@
 import { parseArgs } from 'node:util';
 import {
   COLOURS,
-  type Colour,
   type FaceColours,
   isWrongScheme,
   readScheme,
@@ -22,19 +21,24 @@ import { likelyWord, listed } from '../text/likely.ts';
 const PAPERS: readonly Paper[] = ['a4', 'letter', 'a5'];
 const WIDES = ['Rw', 'r'] as const;
 
-export interface CheckOptions {
-  readonly command: 'check';
+/** What every command has. */
+interface OptionsOf<C extends CommandName> {
+  readonly command: C;
   readonly json: boolean;
+}
+
+interface Printing {
+  readonly paper: Paper;
+  readonly ink: Ink;
+}
+
+export interface CheckOptions extends OptionsOf<'check'> {
   readonly files: readonly string[];
 }
 
-export interface BuildOptions {
-  readonly command: 'build';
-  readonly json: boolean;
+export interface BuildOptions extends OptionsOf<'build'>, Printing {
   readonly files: readonly string[];
   readonly out: string;
-  readonly paper: Paper;
-  readonly ink: Ink;
   /** Write each case's picture as an SVG file too. */
   readonly pictures: boolean;
   /** Go on, and build again what is saved. */
@@ -45,15 +49,11 @@ export interface BuildOptions {
   readonly roster: string | undefined;
 }
 
-export interface NewOptions {
-  readonly command: 'new';
-  readonly json: boolean;
+export interface NewOptions extends OptionsOf<'new'> {
   readonly file: string;
 }
 
-export interface FindOptions {
-  readonly command: 'find';
-  readonly json: boolean;
+export interface FindOptions extends OptionsOf<'find'> {
   readonly start: { readonly address: string } | { readonly setup: string };
   /** Of the step alone. */
   readonly own: OwnOptions;
@@ -65,9 +65,7 @@ export interface FindOptions {
   readonly hands: boolean;
 }
 
-export interface CasesOptions {
-  readonly command: 'cases';
-  readonly json: boolean;
+export interface CasesOptions extends OptionsOf<'cases'> {
   readonly family: string | undefined;
   readonly longer: number;
   /** Of the step alone. */
@@ -76,17 +74,13 @@ export interface CasesOptions {
   readonly print: PrintOptions | undefined;
 }
 
-export interface PrintOptions {
+export interface PrintOptions extends Printing {
   readonly out: string;
-  readonly paper: Paper;
-  readonly ink: Ink;
   /** Lesson files: where each case is shown is printed with it. */
   readonly lessons: readonly string[];
 }
 
-export interface RulesOptions {
-  readonly command: 'rules';
-  readonly json: boolean;
+export interface RulesOptions extends OptionsOf<'rules'> {
   /** Undefined: what rules can speak of is listed. */
   readonly family: string | undefined;
   /** Turns over the shortest that rules may cost; the least that can be if left out. */
@@ -94,9 +88,7 @@ export interface RulesOptions {
   readonly features: string | undefined;
 }
 
-export interface MarkOptions {
-  readonly command: 'mark';
-  readonly json: boolean;
+export interface MarkOptions extends OptionsOf<'mark'>, Printing {
   /** Claims files: what was asked. */
   readonly claims: readonly string[];
   /** Files and folders; with `type` the one CSV file to write to, if it is named. */
@@ -105,16 +97,12 @@ export interface MarkOptions {
   readonly type: boolean;
   /** Where to write slips, tables and the report; nothing is written without it. */
   readonly out: string | undefined;
-  readonly paper: Paper;
-  readonly ink: Ink;
   readonly smallLetters: SmallLetters;
   /** The colours of the class's cubes, for pictures. */
   readonly scheme: FaceColours;
 }
 
-export interface VerifyOptions {
-  readonly command: 'verify';
-  readonly json: boolean;
+export interface VerifyOptions extends OptionsOf<'verify'> {
   /** Claims files. */
   readonly files: readonly string[];
 }
@@ -201,15 +189,9 @@ function schemeOf(value: string): FaceColours | UsageError {
 /** The options that name one of a few words; each is left out if it was not given. */
 function wordOptions(values: Values) {
   const known = { paper: PAPERS, ink: INKS, cross: COLOURS, front: COLOURS, hand: LEADING_HANDS, wide: WIDES } as const;
-  const found: {
-    paper?: Paper;
-    ink?: Ink;
-    cross?: Colour;
-    front?: Colour;
-    hand?: 'right' | 'left';
-    wide?: 'Rw' | 'r';
-  } = {};
-  for (const option of Object.keys(known) as (keyof typeof known)[]) {
+  type Known = typeof known;
+  const found: { [K in keyof Known]?: Known[K][number] } = {};
+  for (const option of Object.keys(known) as (keyof Known)[]) {
     const value = values[option];
     if (value === undefined) continue;
     // The regulations' spelling and the small letter differ by more than a capital.
@@ -274,8 +256,7 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   const what = word === 'verify' ? 'claims' : 'lesson';
   if (files.length === 0) return { usage: `"${word}" needs the name of a ${what} file` };
   const json = values.json ?? false;
-  if (word === 'verify') return { command: 'verify', json, files };
-  if (word === 'check') return { command: 'check', json, files };
+  if (word === 'verify' || word === 'check') return { command: word, json, files };
   if (word === 'new') {
     if (files.length > 1) return { usage: '"new" writes one lesson: name one file' };
     return { command: 'new', json, file: files[0]! };
@@ -340,14 +321,7 @@ function casesOptions(parsed: Parsed, rest: readonly string[]): CasesOptions | U
   if (longer > 2) return { usage: '--longer is at most 2 for the catalogue; "find" goes further for one case' };
   const print = printOptions(parsed, lessons);
   if (isUsageError(print)) return print;
-  return {
-    command: 'cases',
-    json: values.json ?? false,
-    family,
-    longer,
-    own,
-    print,
-  };
+  return { command: 'cases', json: values.json ?? false, family, longer, own, print };
 }
 
 function printOptions({ values, own }: Parsed, lessons: readonly string[]): PrintOptions | undefined | UsageError {
@@ -395,20 +369,10 @@ function markOptions(values: Values, names: readonly string[]): MarkOptions | Us
     return { usage: `"mark" needs submissions after ${first}: CSV, YAML or text files, or a folder; or --type` };
   }
   if (type && submissions.length > 1) return { usage: '"mark --type" keeps one CSV file: name one' };
+  const { json = false, out } = values;
   const { paper = 'a4', ink = 'colour' } = words;
   const claims = [first, ...rest.filter(isClaims)];
-  return {
-    command: 'mark',
-    json: values.json ?? false,
-    claims,
-    submissions,
-    type,
-    out: values.out,
-    paper,
-    ink,
-    smallLetters,
-    scheme,
-  };
+  return { command: 'mark', json, claims, submissions, type, out, paper, ink, smallLetters, scheme };
 }
 
 function unknownCommand(word: string): UsageError {

@@ -4,8 +4,7 @@ import { basename, dirname, extname, join, resolve } from 'node:path';
 import { type ClaimsText, readClaimsText } from '../marking/claims-file.ts';
 import { isUnreadable, type SubmissionsRead, type Unreadable } from '../marking/fields.ts';
 import { LARGEST_CLAIMS, LARGEST_SUBMISSIONS, MOST_ROWS } from '../marking/limits.ts';
-import type { IsPaper } from '../marking/read-submissions.ts';
-import { readSubmissions, SUBMISSION_FILES } from '../marking/read-submissions.ts';
+import { type IsPaper, readSubmissions, SUBMISSION_FILES } from '../marking/read-submissions.ts';
 import type { Submission } from '../marking/submission.ts';
 import { readBytes } from './files.ts';
 
@@ -131,11 +130,8 @@ export async function gatherSubmissions(
     files.push({ file, rows: read.rows.length, blank: read.blank });
   }
   if (rows.length > MOST_ROWS) {
-    problems.push({
-      severity: 'error',
-      file: names[0]!,
-      message: `more than ${MOST_ROWS} rows: mark one class at a time`,
-    });
+    const message = `more than ${MOST_ROWS} rows: mark one class at a time`;
+    problems.push({ severity: 'error', file: names[0]!, message });
     return { rows: [], files };
   }
   return { rows, files };

@@ -10,13 +10,13 @@ import { isFormOfChoice, markChoice } from './mark-choice.ts';
 import { nearMisses } from './near-misses.ts';
 import { resolve } from './resolve.ts';
 import { likelyMeant } from './spelling.ts';
-import type { SmallLetters } from './submission.ts';
 import {
   isRight,
   isTimes,
   type MarkedRow,
   type NearMiss,
   pointsOf,
+  type SmallLetters,
   type Submission,
   type Verdict,
 } from './submission.ts';
@@ -28,17 +28,17 @@ export interface MarkingOptions {
   readonly words: Words;
 }
 
-/** What the verdict adds to a submission. */
+/** What the verdict adds to a submission. Made in one order of keys, so that all rows are written alike as JSON. */
 type Marked = Omit<MarkedRow, keyof Submission | 'points' | 'matched'>;
 
 const plain = (verdict: Verdict, says: string): Marked => ({
   verdict,
-  says,
   length: null,
   over: null,
   broken: [],
   nearMisses: [],
   slip: null,
+  says,
 });
 
 /** Nothing written, or a sign for nothing. */
@@ -82,7 +82,7 @@ function markTurns(
   if (isRight(verdict)) {
     const beats = length < item.key.length ? words.beatsKey(item.key.length) : undefined;
     const small = counts === asOuter ? words.countedAsOuter : undefined;
-    return { ...common, says: joinedSays(says, beats, small), nearMisses: [], slip: null };
+    return { ...common, nearMisses: [], slip: null, says: joinedSays(says, beats, small) };
   }
   const misses = nearMisses(item, turns, capitals, neighbours, words);
   const whole = misses.length === 0 ? words.wholeUntil(baseLastWhole, turns.length) : undefined;
@@ -90,9 +90,9 @@ function markTurns(
   const small = capitals ? words.smallLettersSay(outerSolves) : undefined;
   return {
     ...common,
-    says: joinedSays(says, small, misses[0]?.says ?? whole, long),
     nearMisses: misses,
     slip: slipOf(misses[0], baseLastWhole, turns.length),
+    says: joinedSays(says, small, misses[0]?.says ?? whole, long),
   };
 }
 
@@ -178,42 +178,17 @@ function neighboursOf(items: readonly Item[]): (item: SolutionItem) => SolutionI
 export function marker(items: Items, options: MarkingOptions): (submission: Submission) => MarkedRow {
   const words = options.words.marking;
   const neighbours = neighboursOf(items.items);
-  const marked = (submission: Submission): Marked & { matched: string } => {
-    const found = resolve(submission, items, answeredBy(submission.answer, options), words);
-    if ('unmatched' in found) return { ...plain('unmatched', found.unmatched), matched: '' };
-    const { item } = found;
-    const { answer } = submission;
-    const judged = isEmpty(answer)
-      ? plain('empty', words.empty)
-      : item.kind === 'choice'
-        ? choice(item, answer, options.words)
-        : isTimes(answer)
-          ? plain('empty', words.time)
-          : markTurns(item, answer, neighbours(item), options);
-    return { ...judged, matched: item.id };
+  const judged = (item: Item, answer: string): Marked => {
+    if (isEmpty(answer)) return plain('empty', words.empty);
+    if (item.kind === 'choice') return choice(item, answer, options.words);
+    return isTimes(answer) ? plain('empty', words.time) : markTurns(item, answer, neighbours(item), options);
   };
   return (submission) => {
     const { file, row, student, paper, item, answer, mark } = submission;
-    const { matched, verdict, says, length, over, broken, nearMisses: misses, slip } = marked(submission);
-    const points = pointsOf(mark) ?? (isRight(verdict) ? 1 : 0);
-    // One order of keys for every row: what is written as JSON is the same however a row came about.
-    return {
-      file,
-      row,
-      student,
-      paper,
-      item,
-      matched,
-      answer,
-      verdict,
-      length,
-      over,
-      broken,
-      nearMisses: misses,
-      slip,
-      says,
-      mark,
-      points,
-    };
+    const found = resolve(submission, items, answeredBy(answer, options), words);
+    const [matched, marked] =
+      'item' in found ? [found.item.id, judged(found.item, answer)] : ['', plain('unmatched', found.unmatched)];
+    const points = pointsOf(mark) ?? (isRight(marked.verdict) ? 1 : 0);
+    return { file, row, student, paper, item, matched, answer, ...marked, mark, points };
   };
 }

@@ -48,20 +48,17 @@ function pictureFault({ options }: ChoiceClaimText, at: number, { cube, goal }: 
   return undefined;
 }
 
+const solves = ({ cube, goal }: Subject, turns: readonly Turn[]): boolean =>
+  prove(cube, turns, goal).verdict === 'solves';
+
 /** The right one fails, all others solve; with the turn that it names put right it solves. */
-function slipFault(
-  { options, turn, now = '' }: ChoiceClaimText,
-  at: number,
-  { cube, goal }: Subject,
-): string | undefined {
+function slipFault({ options, turn, now = '' }: ChoiceClaimText, at: number, subject: Subject): string | undefined {
   const sequences = options.map(turnsIn);
-  const solves = (turns: readonly Turn[] | undefined): boolean =>
-    turns !== undefined && prove(cube, turns, goal).verdict === 'solves';
-  const wrong = sequences.findIndex((turns, i) => solves(turns) === (i === at));
+  const wrong = sequences.findIndex((turns, i) => (turns !== undefined && solves(subject, turns)) === (i === at));
   if (wrong >= 0) return `its option ${wrong + 1} ${wrong === at ? 'solves' : 'does not solve'}`;
   const mend = turnsIn(now);
   if (turn === undefined || mend?.length !== 1) return 'it does not say which turn is wrong, and what it should be';
-  return solves(sequences[at]!.toSpliced(turn - 1, 1, ...mend))
+  return solves(subject, sequences[at]!.toSpliced(turn - 1, 1, ...mend))
     ? undefined
     : `with ${now} as turn ${turn} it does not solve`;
 }
@@ -70,7 +67,7 @@ function slipFault(
 function orderFault(
   { options, answer }: ChoiceClaimText,
   letters: readonly string[],
-  { cube, goal }: Subject,
+  subject: Subject,
 ): string | undefined {
   if ([...answer].sort().join('') !== [...letters].sort().join('')) {
     return `its answer "${answer}" is no order of ${letters.join(' ')}`;
@@ -78,7 +75,7 @@ function orderFault(
   const parts = [...answer].map((letter) => turnsIn(options[letters.indexOf(letter)]!));
   if (parts.includes(undefined)) return 'a part of it has turns that cannot be read';
   const turns = parts.flatMap((part) => part!);
-  return prove(cube, turns, goal).verdict === 'solves' ? undefined : `in the order ${answer} its parts do not solve`;
+  return solves(subject, turns) ? undefined : `in the order ${answer} its parts do not solve`;
 }
 
 /** Why the answer of the file is not the right one; undefined if it is. */

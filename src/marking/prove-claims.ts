@@ -162,12 +162,8 @@ export function proveFile(text: ClaimsText): ProvedFile {
       refuse(entry.id, entry.item, `it has not the form of a claim (${entry.why})`);
       continue;
     }
-    if (entry.kind === 'other') {
-      others.add(entry.id);
-      continue;
-    }
-    if (entry.kind === 'rule') {
-      others.add(entry.claim.id);
+    if (entry.kind === 'other' || entry.kind === 'rule') {
+      others.add(entry.kind === 'rule' ? entry.claim.id : entry.id);
       continue;
     }
     const { id: claim } = entry.claim;
