@@ -9,7 +9,7 @@ import { claimsFile } from '../sheets/claims.ts';
 import { makingOf } from '../sheets/making.ts';
 import type { Step } from '../steps/step.ts';
 import { writeAll } from './files.ts';
-import type { ExitCode, Io } from './io.ts';
+import { documentOf, type ExitCode, type Io } from './io.ts';
 import { type Found, loadFile, placed } from './load-files.ts';
 import type { PrintOptions } from './options.ts';
 import { countErrors, counted, tell } from './report.ts';
@@ -44,7 +44,7 @@ export async function printBooklet(
   const { coverage, found } = await coverageOf(lessons, io);
   tell(found, io);
   const answer = (ok: boolean, files: readonly string[]): ExitCode => {
-    if (asJson) io.out(`${JSON.stringify({ ok, problems: found.map(placed), files }, undefined, 2)}\n`);
+    if (asJson) io.out(documentOf({ ok, problems: found.map(placed), files }));
     return ok ? 0 : 1;
   };
   if (countErrors(found) > 0) {
@@ -61,7 +61,7 @@ export async function printBooklet(
   const claims = claimsFile([{ suffix: '', pages, claims: proved.claims }], NAME, NAME);
   const files = [
     { path: join(out, `${NAME}.pdf`), bytes: await writePdf(pages) },
-    { path: join(out, `${NAME}.claims.json`), bytes: `${JSON.stringify(claims, undefined, 2)}\n` },
+    { path: join(out, `${NAME}.claims.json`), bytes: documentOf(claims) },
   ];
   const failure = await writeAll(io.folder, files);
   if (failure) {

@@ -12,7 +12,7 @@ import { casePictures } from '../sheets/pictures.ts';
 import { type PrintedSheet, printLesson } from '../sheets/printed.ts';
 import { type NamedCourse, nameCourses } from './courses.ts';
 import { type OutFile, writeAll } from './files.ts';
-import type { ExitCode, Io } from './io.ts';
+import { documentOf, type ExitCode, type Io } from './io.ts';
 import { loadEarlier } from './load-earlier.ts';
 import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
 import { type LoadedRoster, loadRoster } from './load-roster.ts';
@@ -20,8 +20,6 @@ import type { BuildOptions } from './options.ts';
 import { countErrors, counted, progress, tell } from './report.ts';
 
 const nameOf = (file: string): string => basename(file, extname(file));
-
-const json = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;
 
 /** The pictures of the cases as SVG files, for slides and screens. */
 async function picturesOf(name: string, proved: ProvedLesson, { out, ink }: BuildOptions): Promise<OutFile[]> {
@@ -36,7 +34,7 @@ async function picturesOf(name: string, proved: ProvedLesson, { out, ink }: Buil
 function claimsOf(file: string, sheets: readonly PrintedSheet[], out: string): { claims: OutFile; refused?: string } {
   const path = join(out, `${nameOf(file)}.claims.json`);
   const document = claimsFile(sheets, nameOf(file), basename(file));
-  const claims = { path, bytes: json(document) };
+  const claims = { path, bytes: documentOf(document) };
   const why = tooLarge(document.claims.length, Buffer.byteLength(claims.bytes));
   return why === undefined ? { claims } : { claims, refused: `${path} ${why}: build the roster in parts` };
 }
@@ -106,7 +104,7 @@ async function chartOf(
     { path: join(out, `${name}.pdf`), bytes: await writePdf(pages) },
     {
       path: join(out, `${name}.claims.json`),
-      bytes: json(claimsFile([{ suffix: '', pages, claims }], name, basename(file))),
+      bytes: documentOf(claimsFile([{ suffix: '', pages, claims }], name, basename(file))),
     },
   ];
 }
@@ -159,7 +157,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const ok = errors === 0 && failure === undefined;
   if (failure) io.err(`turnsheet: ${failure}; nothing was changed\n`);
   const paths = ok ? files.map((f) => f.path) : [];
-  if (options.json) io.out(json({ ok, problems: all.map(placed), files: paths, ...(failure && { failure }) }));
+  if (options.json) io.out(documentOf({ ok, problems: all.map(placed), files: paths, ...(failure && { failure }) }));
   else if (ok) io.err(`${[...said, ...paths.map((p) => `  ${p}`)].join('\n')}\n`);
   else if (errors > 0) {
     io.err(`${counted(errors, 'error')}; nothing was written, and files of earlier builds are as they were\n`);

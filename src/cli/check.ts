@@ -2,7 +2,7 @@
 import { betterSolutions } from '../lesson/better.ts';
 import type { ProvedRules } from '../lesson/prove-rules.ts';
 import { nameCourses } from './courses.ts';
-import type { ExitCode, Io } from './io.ts';
+import { documentOf, type ExitCode, type Io } from './io.ts';
 import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
 import type { CheckOptions } from './options.ts';
 import { countErrors, counted, tell } from './report.ts';
@@ -58,7 +58,7 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
   const errors = countErrors(all);
   if (errors > 0 && !options.json) io.err(`${counted(errors, 'error')}\n`);
   if (options.json) {
-    io.out(`${JSON.stringify({ ok: errors === 0, problems: all.map(placed), claims }, undefined, 2)}\n`);
+    io.out(documentOf({ ok: errors === 0, problems: all.map(placed), claims }));
   }
   return errors > 0 ? 1 : 0;
 }

@@ -15,6 +15,7 @@ import { slipsSheet } from '../sheets/slips-sheet.ts';
 import { wordsIn } from '../steps/languages.ts';
 import type { MarkingSheetWords } from '../words/words.ts';
 import type { OutFile } from './files.ts';
+import { documentOf } from './io.ts';
 import type { MarkOptions } from './options.ts';
 
 /** A sheet that cannot be printed: a fault of ours, since all that comes from outside was made fit for paper before. */
@@ -71,7 +72,7 @@ export async function classFiles(
   const rows = marked.map(withoutFolder);
   const summary = summaryOf(rows, items);
   const making = { words: wordsIn('en'), ink, paper, scheme, lesson };
-  const table = `${JSON.stringify({ lesson, rows: rows.map(jsonRow) }, undefined, 2)}\n`;
+  const table = documentOf({ lesson, rows: rows.map(jsonRow) });
   const sheets = [
     await pdf(join(out, `${name}-slips.pdf`), slipsSheet(summary.students, items, making), options),
     await pdf(join(out, `${name}-report.pdf`), reportSheet(summary, making), options),

@@ -11,7 +11,7 @@ import { type Turn, writeTurns } from '../cube/turns.ts';
 import type { FindPart, Sought } from '../steps/find-part.ts';
 import { USUAL_STEP } from '../steps/steps.ts';
 import { joined } from '../text/likely.ts';
-import type { ExitCode, Io } from './io.ts';
+import { documentOf, type ExitCode, type Io } from './io.ts';
 import { type FindOptions, isUsageError, type UsageError } from './options.ts';
 import { counted } from './report.ts';
 
@@ -92,7 +92,7 @@ function asJson({ fields }: Sought, { shortest, proved, solutions }: Answer, han
     solutions: solutions.map(({ turns, length }) => ({ turns: writeTurns(turns), length })),
     ...(hands && { hands: Object.fromEntries(HOW.map(([key]) => [key, handledJson(hands[key])])) }),
   };
-  return `${JSON.stringify(document, undefined, 2)}\n`;
+  return documentOf(document);
 }
 
 function asText({ said }: Sought, { shortest, solutions }: Answer, limits: Limits): string {

@@ -17,3 +17,6 @@ export interface Io {
 
 /** 0 done; 1 the input has errors; 2 wrong usage; 3 a fault of ours. */
 export type ExitCode = 0 | 1 | 2 | 3;
+
+/** A value as the JSON document that a command writes. */
+export const documentOf = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;

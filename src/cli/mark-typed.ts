@@ -13,7 +13,7 @@ import { wordsIn } from '../steps/languages.ts';
 import { decode } from '../text/decode.ts';
 import { likelyWord } from '../text/likely.ts';
 import { readBytes, writeAll } from './files.ts';
-import type { ExitCode, Io } from './io.ts';
+import { documentOf, type ExitCode, type Io } from './io.ts';
 import { loadItems, saidOf, summaryLine, tellProblems } from './marking.ts';
 import type { MarkOptions } from './options.ts';
 import { counted, harmless } from './report.ts';
@@ -173,9 +173,7 @@ export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode>
   }
   if (options.json) {
     const ok = problems.length === 0;
-    io.out(
-      `${JSON.stringify({ ok, rows: rows.map(jsonRow), problems, files: rows.length > 0 ? [file] : [] }, undefined, 2)}\n`,
-    );
+    io.out(documentOf({ ok, rows: rows.map(jsonRow), problems, files: rows.length > 0 ? [file] : [] }));
   } else if (rows.length > 0) io.err(`${summaryLine(rows)}  ${file}\n`);
   return problems.length > 0 ? 1 : 0;
 }

@@ -6,7 +6,7 @@ import { marker } from '../marking/mark.ts';
 import type { MarkedRow, Submission } from '../marking/submission.ts';
 import { wordsIn } from '../steps/languages.ts';
 import { type OutFile, writeAll } from './files.ts';
-import type { ExitCode, Io } from './io.ts';
+import { documentOf, type ExitCode, type Io } from './io.ts';
 import { loadItems, paperNames, saidOf, summaryLine, tellProblems } from './marking.ts';
 import type { MarkOptions } from './options.ts';
 import { harmless } from './report.ts';
@@ -84,7 +84,7 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   const paths = failure ? [] : files.map(({ path }) => path);
   if (options.json) {
     const document = { ok, rows: rows.map(jsonRow), submissions: gathered.files, problems, files: paths };
-    io.out(`${JSON.stringify(document, undefined, 2)}\n`);
+    io.out(documentOf(document));
     return ok ? 0 : 1;
   }
   io.out(asText(rows));

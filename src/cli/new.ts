@@ -2,7 +2,7 @@
 import { access, mkdir, writeFile } from 'node:fs/promises';
 import { dirname, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { ExitCode, Io } from './io.ts';
+import { documentOf, type ExitCode, type Io } from './io.ts';
 import type { NewOptions } from './options.ts';
 import { starterLesson } from './starter.ts';
 
@@ -33,7 +33,7 @@ export async function newLesson({ file, json }: NewOptions, io: Io): Promise<Exi
     const { code } = e as NodeJS.ErrnoException;
     failure = code === 'EEXIST' ? 'it is there already; choose another name' : `it cannot be written (${code})`;
   }
-  if (json) io.out(`${JSON.stringify({ ok: !failure, file, ...(failure && { failure }) }, undefined, 2)}\n`);
+  if (json) io.out(documentOf({ ok: !failure, file, ...(failure && { failure }) }));
   if (failure) io.err(`turnsheet: ${file}: ${failure}\n`);
   else if (!json) io.err(`${file} is written. To print it: npx turnsheet build ${file}\n`);
   return failure ? 1 : 0;

@@ -7,7 +7,7 @@ import { type FoundTable, findTable, type NoTable } from '../rules/table.ts';
 import type { RulePart } from '../steps/rule-part.ts';
 import { steps } from '../steps/steps.ts';
 import { joined, likelyWord } from '../text/likely.ts';
-import type { ExitCode, Io } from './io.ts';
+import { documentOf, type ExitCode, type Io } from './io.ts';
 import { isUsageError, type RulesOptions, type UsageError } from './options.ts';
 import { counted } from './report.ts';
 
@@ -76,11 +76,7 @@ export async function rules(options: RulesOptions, io: Io): Promise<ExitCode> {
   if (options.family === undefined) {
     const features = featureList();
     const lines = features.map(({ name, values, about }) => `  ${name}: ${values.join(', ')}\n      ${about}\n`);
-    io.out(
-      options.json
-        ? `${JSON.stringify({ features }, undefined, 2)}\n`
-        : `What rules can speak of:\n\n${lines.join('')}`,
-    );
+    io.out(options.json ? documentOf({ features }) : `What rules can speak of:\n\n${lines.join('')}`);
     return 0;
   }
   const part = rulesFor(options.family);
@@ -92,7 +88,7 @@ export async function rules(options: RulesOptions, io: Io): Promise<ExitCode> {
   const families = [options.family];
   const found = findTable(part, families, { over: options.over, features });
   if ('lacks' in found) {
-    if (options.json) io.out(`${JSON.stringify({ families, ...found, rules: [] }, undefined, 2)}\n`);
+    if (options.json) io.out(documentOf({ families, ...found, rules: [] }));
     io.err(`${whyNone(found, options, part)}\n`);
     return 1;
   }
@@ -101,7 +97,7 @@ export async function rules(options: RulesOptions, io: Io): Promise<ExitCode> {
     const { over, cost, atLeast } = found;
     const all = proved.rules.map((one) => ({ ...ruleSaid(part, one.rule), ...ruleFacts(part, one) }));
     const smallest = atLeast === all.length;
-    io.out(`${JSON.stringify({ families, over, cost, smallest, atLeast, rules: all }, undefined, 2)}\n`);
+    io.out(documentOf({ families, over, cost, smallest, atLeast, rules: all }));
   } else tell(part, found, proved, io);
   return 0;
 }

@@ -3,7 +3,7 @@ import { auditClaims } from '../audit/audit-claims.ts';
 import type { Fault } from '../audit/claims-file.ts';
 import { LARGEST_CLAIMS } from '../marking/limits.ts';
 import { readBytes } from './files.ts';
-import type { ExitCode, Io } from './io.ts';
+import { documentOf, type ExitCode, type Io } from './io.ts';
 import type { VerifyOptions } from './options.ts';
 import { counted, harmless } from './report.ts';
 
@@ -50,6 +50,6 @@ export async function verify({ files, json }: VerifyOptions, io: Io): Promise<Ex
     if (!json) io.err(textOf(one));
   }
   const ok = verified.every(({ faults }) => faults.length === 0);
-  if (json) io.out(`${JSON.stringify({ ok, files: verified }, undefined, 2)}\n`);
+  if (json) io.out(documentOf({ ok, files: verified }));
   return ok ? 0 : 1;
 }
