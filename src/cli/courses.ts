@@ -1,7 +1,6 @@
 /** Course files among those named: each becomes its lessons, and a chart of its own. */
 import { type Course, isCourse, readCourse } from '../lesson/course.ts';
 import { sourceOfBytes } from '../lesson/load.ts';
-import type { Problem } from '../lesson/problem.ts';
 import type { Source } from '../lesson/source.ts';
 import { readBytes, seenFrom } from './files.ts';
 import type { Io } from './io.ts';
@@ -47,20 +46,13 @@ async function missingLessons({ course, lessons }: NamedCourse, read: Read): Pro
   for (const [i, file] of lessons.entries()) {
     const there = await read(file);
     const { lesson, span } = course.evenings[i]!;
-    const problem = (message: string, hint: string): Problem => ({
-      code: 'course-lesson-missing',
-      span,
-      message,
-      hint,
-    });
+    const tell = (message: string, hint: string): void => {
+      found.push({ problem: { code: 'course-lesson-missing', span, message, hint }, source: course.source });
+    };
     if (there && 'unreadable' in there) {
-      const hint = 'name the file as it is seen from the folder of this course file';
-      found.push({ problem: problem(`"${lesson}": ${there.unreadable}`, hint), source: course.source });
-      continue;
-    }
-    if (there && isCourse(there)) {
-      const hint = 'name the lessons of that course one by one';
-      found.push({ problem: problem(`"${lesson}" is a course and not a lesson`, hint), source: course.source });
+      tell(`"${lesson}": ${there.unreadable}`, 'name the file as it is seen from the folder of this course file');
+    } else if (there && isCourse(there)) {
+      tell(`"${lesson}" is a course and not a lesson`, 'name the lessons of that course one by one');
     }
   }
   return found;
@@ -82,11 +74,7 @@ export async function nameCourses(files: readonly string[], io: Io): Promise<Nam
     const { course, problems } = readCourse(source);
     found.push(...problems.map((problem) => ({ problem, source })));
     if (!course) continue;
-    const named = {
-      file,
-      course,
-      lessons: course.evenings.map(({ lesson }) => seenFrom(file, lesson)),
-    };
+    const named = { file, course, lessons: course.evenings.map(({ lesson }) => seenFrom(file, lesson)) };
     found.push(...(await missingLessons(named, read)));
     courses.push(named);
     lessons.push(...named.lessons);

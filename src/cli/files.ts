@@ -49,7 +49,8 @@ export interface OutFile {
   readonly bytes: Uint8Array | string;
 }
 
-const isThere = (path: string): Promise<boolean> =>
+/** Whether there is anything at a path. */
+export const isThere = (path: string): Promise<boolean> =>
   access(path).then(
     () => true,
     () => false,

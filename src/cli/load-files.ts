@@ -28,14 +28,18 @@ export interface Loading {
   readonly sources?: ReadonlyMap<string, Source>;
 }
 
+/** A file that cannot be read, told of as a whole. */
+export function unreadable(file: string, { unreadable: message }: { readonly unreadable: string }): Found {
+  const hint = 'check the name and the folder';
+  const problem: Problem = { code: 'file-unreadable', span: { start: 0, end: 0 }, message, hint };
+  return { problem, source: sourceOf(file, '') };
+}
+
 export async function loadFile(file: string, io: Io, { variation, of, sources }: Loading = {}): Promise<LoadedFile> {
   const source = sources?.get(file);
   const bytes = source ? undefined : await readBytes(io.folder, file);
   if (bytes && 'unreadable' in bytes) {
-    const span = { start: 0, end: 0 };
-    const hint = 'check the name and the folder';
-    const problem: Problem = { code: 'file-unreadable', span, message: bytes.unreadable, hint };
-    return { file, loaded: undefined, found: [{ problem, source: sourceOf(file, '') }] };
+    return { file, loaded: undefined, found: [unreadable(file, bytes)] };
   }
   const loaded = source ? loadSource(source, variation, of) : loadLesson(file, bytes!, variation, of);
   return { file, loaded, found: loaded.problems.map((problem) => ({ problem, source: loaded.source })) };

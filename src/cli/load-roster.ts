@@ -1,8 +1,7 @@
 /** A roster named on the command line -> students, each with the lesson as it is for them. */
 import { missingGlyphs } from '../layout/fonts.ts';
 import type { Loaded } from '../lesson/load.ts';
-import type { Problem } from '../lesson/problem.ts';
-import { severityOf } from '../lesson/problem.ts';
+import { type Problem, severityOf } from '../lesson/problem.ts';
 import type { Outcome } from '../lesson/prove.ts';
 import { sourceOf } from '../lesson/source.ts';
 import type { Variation } from '../lesson/vary.ts';
@@ -12,21 +11,12 @@ import { decode } from '../text/decode.ts';
 import { readBytes } from './files.ts';
 import type { Io } from './io.ts';
 import type { Earlier } from './load-earlier.ts';
-import type { Found } from './load-files.ts';
+import { type Found, unreadable } from './load-files.ts';
 
 export interface LoadedRoster {
   /** As many as there are rows, if nothing is wrong. */
   readonly students: readonly Student[];
   readonly found: readonly Found[];
-}
-
-async function textOf(file: string, io: Io): Promise<string | Problem> {
-  const span = { start: 0, end: 0 };
-  const bytes = await readBytes(io.folder, file);
-  if ('unreadable' in bytes) {
-    return { code: 'file-unreadable', span, message: bytes.unreadable, hint: 'check the name and the folder' };
-  }
-  return decode(bytes).text;
 }
 
 /** Codes that no font of the page has all signs of, each at its place. */
@@ -49,9 +39,9 @@ export async function loadRoster(
   earlier: Earlier,
   io: Io,
 ): Promise<LoadedRoster> {
-  const text = await textOf(file, io);
-  if (typeof text !== 'string') return { students: [], found: [{ problem: text, source: sourceOf(file, '') }] };
-  const roster = sourceOf(file, text);
+  const bytes = await readBytes(io.folder, file);
+  if ('unreadable' in bytes) return { students: [], found: [unreadable(file, bytes)] };
+  const roster = sourceOf(file, decode(bytes).text);
   const { rows, problems } = readRoster(roster);
   const found: Found[] = [...problems, ...unprintable(rows)].map((problem) => ({ problem, source: roster }));
   if (!proved) return { students: [], found };

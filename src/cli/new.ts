@@ -1,7 +1,8 @@
 /** `turnsheet new`: a lesson to begin with. */
-import { access, mkdir, writeFile } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { isThere } from './files.ts';
 import { documentOf, type ExitCode, type Io } from './io.ts';
 import type { NewOptions } from './options.ts';
 import { starterLesson } from './starter.ts';
@@ -12,11 +13,7 @@ const SCHEMA_PLACES = ['../lessons/lesson.schema.json', '../../lessons/lesson.sc
 async function schemaFile(): Promise<string | undefined> {
   for (const place of SCHEMA_PLACES) {
     const path = fileURLToPath(new URL(place, import.meta.url));
-    const isThere = await access(path).then(
-      () => true,
-      () => false,
-    );
-    if (isThere) return path;
+    if (await isThere(path)) return path;
   }
   return undefined;
 }

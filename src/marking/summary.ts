@@ -11,21 +11,23 @@ import { isRight, isTimed, type MarkedRow } from './submission.ts';
 /** One that answers to all steps may show, or a verdict that a step gives besides. */
 export type Slip = SlipName | Failed['verdict'];
 
-/** How a class did with one item. */
-export interface ItemFigures {
-  readonly item: Item;
+/** Some answers, and what they are worth together. */
+export interface Score {
   readonly answered: number;
   readonly points: number;
+}
+
+/** How a class did with one item. */
+export interface ItemFigures extends Score {
+  readonly item: Item;
   /** The commonest first. */
   readonly slips: readonly (readonly [Slip, number])[];
 }
 
 /** How the items that one rule speaks of were answered. */
-export interface RuleAnswered {
+export interface RuleAnswered extends Score {
   readonly lesson: string;
   readonly rule: NamedRule;
-  readonly answered: number;
-  readonly points: number;
   /** Items, the hardest first. */
   readonly items: readonly string[];
 }
@@ -37,10 +39,8 @@ export interface ChoiceFigures {
 }
 
 /** How a class did; points are those of the coach where there are any. */
-export interface Summary {
+export interface Summary extends Score {
   readonly students: readonly StudentRows[];
-  readonly answered: number;
-  readonly points: number;
   /** The hardest first. */
   readonly items: readonly ItemFigures[];
   readonly slips: readonly {
@@ -51,20 +51,15 @@ export interface Summary {
     readonly examples: readonly MarkedRow[];
   }[];
   /** Asked about in choices, the worst first: all answers to questions about rules, say. */
-  readonly asked: readonly { readonly asks: string; readonly answered: number; readonly points: number }[];
+  readonly asked: readonly (Score & { readonly asks: string })[];
   readonly choices: readonly ChoiceFigures[];
   /** The one missed most first; none where the lesson has no rules. */
   readonly rules: readonly RuleAnswered[];
   /** Students who got fewer than half of a lesson's items right. */
   readonly again: readonly {
     readonly lesson: string;
-    readonly students: readonly {
-      readonly student: string;
-      /** Of their first answer. */
-      readonly row: number;
-      readonly points: number;
-      readonly answered: number;
-    }[];
+    /** `row`: of their first answer. */
+    readonly students: readonly (Score & { readonly student: string; readonly row: number })[];
   }[];
   /** Answers that solve with fewer turns than the sheet recommends. */
   readonly shorter: readonly { readonly row: MarkedRow; readonly key: number }[];
@@ -92,7 +87,12 @@ function counted<T>(things: readonly T[]): [T, number][] {
   return [...counts].sort((a, b) => b[1] - a[1]);
 }
 
-const sum = (rows: readonly MarkedRow[]): number => rows.reduce((n, row) => n + row.points, 0);
+const scoreOf = (rows: readonly MarkedRow[]): Score => ({
+  answered: rows.length,
+  points: rows.reduce((n, row) => n + row.points, 0),
+});
+const share = ({ points, answered }: Score): number => points / answered;
+const byShare = (a: Score, b: Score): number => share(a) - share(b);
 
 /** What went wrong: rows that the coach marked right are no slips. */
 const isWrong = (row: MarkedRow): boolean => !isRight(row.verdict) && row.points < 1;
@@ -114,14 +114,8 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
 
   const figures = [...byItem].map(([id, own]): ItemFigures => {
     const slips = wrong.filter(({ row }) => row.matched === id).map(({ slip }) => slip);
-    return {
-      item: itemById.get(id)!,
-      answered: own.length,
-      points: sum(own),
-      slips: counted(slips.filter((slip) => slip !== undefined)),
-    };
+    return { item: itemById.get(id)!, ...scoreOf(own), slips: counted(slips.filter((slip) => slip !== undefined)) };
   });
-  const share = ({ points, answered }: { points: number; answered: number }): number => points / answered;
   const places = new Map(items.map((item, i) => [item, i]));
   const place = ({ item }: ItemFigures): number => places.get(item)!;
 
@@ -132,18 +126,16 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
       rule: own[0]!.item.rule!,
       answered: own.reduce((n, { answered }) => n + answered, 0),
       points: own.reduce((n, { points }) => n + points, 0),
-      items: own.toSorted((a, b) => share(a) - share(b)).map(({ item }) => item.id),
+      items: own.toSorted(byShare).map(({ item }) => item.id),
     }),
   );
   const choiceRows = counting.filter((row) => itemOf(row).kind === 'choice');
-  const lessonOf = (row: MarkedRow): string => itemOf(row).lesson;
-  /** Who has solved it and cannot spell it does not need the lesson again. */
-  const isMisspelt = (row: MarkedRow): boolean => isWrong(row) && slipName(row, itemOf(row)) === 'spelling';
+  // Who has solved it and cannot spell it does not need the lesson again.
+  const spelt = counting.filter((row) => !(isWrong(row) && slipName(row, itemOf(row)) === 'spelling'));
   return {
     students,
-    answered: counting.length,
-    points: sum(counting),
-    items: figures.sort((a, b) => share(a) - share(b) || place(a) - place(b)),
+    ...scoreOf(counting),
+    items: figures.sort((a, b) => byShare(a, b) || place(a) - place(b)),
     slips: [...groupedBy(slips, slipKey).values()]
       .map((own) => ({
         slip: own[0]!.slip,
@@ -153,37 +145,23 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
       }))
       .sort((a, b) => b.count - a.count),
     asked: [...groupedBy(choiceRows, (row) => (itemOf(row) as ChoiceItem).asks)]
-      .map(([asks, own]) => ({ asks, answered: own.length, points: sum(own) }))
-      .sort((a, b) => share(a) - share(b) || (a.asks < b.asks ? -1 : 1)),
-    rules: rules.sort((a, b) => share(a) - share(b) || a.rule.number - b.rule.number),
+      .map(([asks, own]) => ({ asks, ...scoreOf(own) }))
+      .sort((a, b) => byShare(a, b) || (a.asks < b.asks ? -1 : 1)),
+    rules: rules.sort((a, b) => byShare(a, b) || a.rule.number - b.rule.number),
     choices: figures.flatMap(({ item }): ChoiceFigures[] => {
       if (item.kind !== 'choice' || item.asks === 'order' || item.asks === 'place') return [];
       const missed = byItem.get(item.id)!.filter((row) => row.verdict === 'fails');
-      const chosen = counted(
-        missed.map((row) => lettersGiven(item, row.answer)!).filter((letter) => letter !== item.answer),
-      ).map(([letter, count]) => ({
-        letter,
-        count,
-        option: item.options[item.letters.indexOf(letter)]!,
-      }));
+      const given = missed.map((row) => lettersGiven(item, row.answer)!).filter((letter) => letter !== item.answer);
+      const optionOf = (letter: string): string => item.options[item.letters.indexOf(letter)]!;
+      const chosen = counted(given).map(([letter, count]) => ({ letter, count, option: optionOf(letter) }));
       return chosen.length > 0 ? [{ item, chosen }] : [];
     }),
-    again: [
-      ...groupedBy(
-        counting.filter((row) => !isMisspelt(row)),
-        lessonOf,
-      ),
-    ].map(([lesson, own]) => ({
+    again: [...groupedBy(spelt, (row) => itemOf(row).lesson)].map(([lesson, own]) => ({
       lesson,
-      students: [...groupedBy(own, (row) => nameKey(row.student))]
-        .map(([, theirs]) => ({
-          student: theirs[0]!.student,
-          row: theirs[0]!.row,
-          points: sum(theirs),
-          answered: theirs.length,
-        }))
+      students: [...groupedBy(own, (row) => nameKey(row.student)).values()]
+        .map((theirs) => ({ student: theirs[0]!.student, row: theirs[0]!.row, ...scoreOf(theirs) }))
         .filter((one) => share(one) < 0.5)
-        .sort((a, b) => share(a) - share(b) || byCode(a.student, b.student)),
+        .sort((a, b) => byShare(a, b) || byCode(a.student, b.student)),
     })),
     shorter: counting.flatMap((row) => {
       const item = itemOf(row);
