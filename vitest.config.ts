@@ -20,7 +20,7 @@ export default defineConfig({
     projects: [
       // One process for many suites: what all of them load, open and search is loaded, opened and searched once.
       { extends: true, test: { name: 'shared', include, exclude: alone, isolate: false } },
-      { extends: true, test: { name: 'alone', include: alone } },
+      { extends: true, test: { name: 'alone', include: alone, benchmark: { exclude: ['bench/**'] } } },
     ],
   },
 });
