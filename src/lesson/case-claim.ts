@@ -6,7 +6,7 @@ import { triggerSaid } from '../cube/triggers.ts';
 import { spelt, type Turn, type WideSpelling, writeTurns } from '../cube/turns.ts';
 import type { Merge, Phase, Phases } from '../steps/phases-part.ts';
 import type { Subject } from '../steps/subject.ts';
-import type { ClaimOfCase, GoalClaim, MergeClaim, PhaseClaim, SolutionClaim } from './claim.ts';
+import type { ClaimOfCase, MergeClaim, PhaseClaim, SolutionClaim } from './claim.ts';
 import type { Lesson } from './lesson.ts';
 import type { Span } from './problem.ts';
 import { positionAt } from './source.ts';
@@ -54,10 +54,12 @@ export const addressFields = ({
   readonly family: string;
 } => ({ address, case: caseAddress, family });
 
-/** What has to be brought about, so that any checker can tell whether it was, knowing nothing of the step. */
-function goalClaim({ goal: { base, pieces, top, free } }: Pick<Subject, 'goal'>): GoalClaim {
+/** What stays and what has to be brought about, so that any checker can tell whether it was, knowing nothing of the step. */
+export function goalClaim({
+  goal: { base, pieces, top, free },
+}: Pick<Subject, 'goal'>): Pick<ClaimOfCase, 'base' | 'goal'> {
   const more = pieces.filter((piece) => !base.includes(piece));
-  return { home: more.map(homeOf), top, free: free ?? null };
+  return { base: base.map(homeOf), goal: { home: more.map(homeOf), top, free: free ?? null } };
 }
 
 /** Which printed item it is about. */
@@ -75,8 +77,7 @@ export const goalFields = (
   { paper, item, nth }: Itemed,
 ): Pick<ClaimOfCase, 'step' | 'base' | 'goal' | 'paper' | 'item' | 'nth'> => ({
   step: subject.step,
-  base: subject.goal.base.map(homeOf),
-  goal: goalClaim(subject),
+  ...goalClaim(subject),
   ...(paper !== undefined && { paper }),
   item,
   nth,

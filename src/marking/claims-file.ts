@@ -7,6 +7,8 @@ const colour = z.enum(COLOURS);
 const text = z.string().max(4_000);
 const count = z.number().int().nonnegative();
 
+const places = z.array(z.string().max(3)).max(20);
+
 const common = {
   id: z.string().min(1).max(100),
   file: text,
@@ -17,6 +19,8 @@ const common = {
   cross: colour,
   rule: z.string().max(100).optional(),
   step: text,
+  base: places,
+  goal: z.looseObject({ home: places, top: places, free: z.enum(['U']).nullable() }),
   /** Of a paper, or left out; and what the item is called there, or on the handout. */
   paper: z.string().max(100).optional(),
   item: z.string().min(1).max(100),

@@ -4,6 +4,8 @@ import { coloursHeld, isWrongScheme, readScheme, schemeWords, USUAL_SCHEME } fro
 import { readTurns } from '../cube/notation.ts';
 import { prove } from '../cube/solves.ts';
 import { lengthOf, type Turn } from '../cube/turns.ts';
+import { goalClaim } from '../lesson/case-claim.ts';
+import type { GoalClaim } from '../lesson/claim.ts';
 import { stepNamed, stepOf } from '../steps/steps.ts';
 import { type Subject, subjectKey } from '../steps/subject.ts';
 import { joined } from '../text/likely.ts';
@@ -38,6 +40,9 @@ function holdFault({ hold, cross, scheme }: ClaimOfCase): string | undefined {
 
 type ClaimOfCase = SolutionClaimText | ChoiceClaimText;
 
+const goalText = ({ home, top, free }: ClaimOfCase['goal'] | GoalClaim): string =>
+  [inOrder(home), ...(top.length > 0 ? [`top of ${inOrder(top)}`] : []), ...(free ? [`up to ${free}`] : [])].join(', ');
+
 /** The case that a claim's set-up gives, and the set-up. */
 function caseOfClaim(claim: ClaimOfCase): Found<{ subject: Subject; setup: readonly Turn[] }> {
   const ofHold = holdFault(claim);
@@ -47,7 +52,12 @@ function caseOfClaim(claim: ClaimOfCase): Found<{ subject: Subject; setup: reado
   const read = turnsIn('set-up', claim.setup);
   if (isFalse(read)) return read;
   const subject = step.marking.subjectOfClaim(claim, read.turns);
-  return isFalse(subject) ? subject : { subject, setup: read.turns };
+  if (isFalse(subject)) return subject;
+  // Marking asks the step; what the file says for other checkers has to be the same.
+  const is = goalClaim(subject);
+  const why =
+    differs('base', inOrder(claim.base), inOrder(is.base)) ?? differs('goal', goalText(claim.goal), goalText(is.goal));
+  return why ? { why } : { subject, setup: read.turns };
 }
 
 /** The part of an item that the place of its claim decides. */

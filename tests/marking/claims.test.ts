@@ -5,7 +5,7 @@ import { type FaceColours, readScheme } from '../../src/cube/colours.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import { readClaimsText } from '../../src/marking/claims-file.ts';
 import { printedOnPage } from '../audit/claims.ts';
-import { claimsOf, fileOf, marked, onPaper, proved, sampleBytes } from './class.ts';
+import { choiceOn, claimsOf, fileOf, marked, onPaper, proved, sampleBytes } from './class.ts';
 
 const CLAIMS = claimsOf('edge-away');
 const RIGHT = CLAIMS[0]!;
@@ -35,6 +35,14 @@ describe('claims read from disk', () => {
     ['set-up that cannot be read', { setup: 'R3' }, /its set-up cannot be read at character 2/],
     ['pair', { pair: 'BL' }, /unsolved at|kept/],
     ['kept slots', { kept: ['FL', 'BL', 'BR'] }, /the file says kept BL BR FL, the cube says BL BR/],
+    // Marking asks the step what has to be solved; a file that says otherwise to other checkers is told all the same.
+    ['base', { base: ['DF', 'DL', 'DB', 'DR'] }, /the file says base DB DF DL DR, the cube says BL BR DB DBL DBR/],
+    ['goal', { goal: { home: ['DFR'], top: [], free: null } }, /the file says goal DFR, the cube says DFR FR/],
+    [
+      'goal up to U',
+      { goal: { home: ['FR', 'DFR'], top: [], free: 'U' } },
+      /the file says goal DFR FR, up to U, the cube/,
+    ],
     ['length', { length: 5 }, /the file says length 5, the cube says 6/],
     ['shortest', { shortest: 5 }, /the file says shortest 5, the cube says 6/],
     ['address', { address: 'UFR:R UB:U' }, /the file says address/],
@@ -102,22 +110,9 @@ describe('claims read from disk', () => {
       { asks: 'slip', options: ["L' U L R U R", "L' U L R U R'"], letters: ['A', 'B'], turn: 6, now: 'R2' },
     ],
   ])('tells a %s', (_, change) => {
-    const { hold, cross, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
-    const choice = {
-      ...onPaper('K4T', 1),
-      kind: 'choice',
-      file: 'a.yaml',
-      line: 1,
-      asks: 'rule',
-      hold,
-      cross,
-      setup,
-      pair,
-      kept,
-      options: ['a', 'b', 'c'],
-      sees: [['cross colour: sideways'], ['cross colour: up'], ['cross colour: down']],
-      answer: 'A',
-    };
+    const sees = [['cross colour: sideways'], ['cross colour: up'], ['cross colour: down']];
+    const rest = { asks: 'rule', options: ['a', 'b', 'c'], sees, answer: 'A' };
+    const choice = choiceOn(RIGHT, { ...onPaper('K4T', 1), ...rest });
     expect(proved(fileOf([choice])).falseClaims).toEqual([]);
     expect(proved(fileOf([{ ...choice, ...change }])).falseClaims).toHaveLength(1);
   });
@@ -171,21 +166,9 @@ describe('claims read from disk', () => {
   });
 
   it('tells a question about rules of which another fits', () => {
-    const { hold, cross, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
     const sees = [['cross colour: up'], ['cross colour: sideways', 'edge front and corner top: unlike']];
-    const ask = {
-      ...onPaper('K4T', 1),
-      kind: 'choice',
-      file: 'a.yaml',
-      line: 1,
-      asks: 'rule',
-      hold,
-      cross,
-      setup,
-      pair,
-      kept,
-    };
-    const choice = { ...ask, options: ['up', 'unlike'], answer: 'B', sees };
+    const rest = { asks: 'rule', options: ['up', 'unlike'], answer: 'B', sees };
+    const choice = choiceOn(RIGHT, { ...onPaper('K4T', 1), ...rest });
     expect(proved(fileOf([choice])).falseClaims).toEqual([]);
     for (const [change, why] of [
       [{ answer: 'A' }, 'its answer is option 1, and what is seen fits option 2'],
@@ -198,19 +181,8 @@ describe('claims read from disk', () => {
   });
 
   it('takes a place, a picture and a slip that are right', () => {
-    const { hold, cross, setup, pair, kept } = RIGHT as never as Record<string, unknown>;
-    const choice = {
-      kind: 'choice',
-      file: 'a.yaml',
-      line: 1,
-      hold,
-      cross,
-      setup,
-      pair,
-      kept,
-      options: [],
-      answer: 'A',
-    };
+    const { setup } = RIGHT;
+    const choice = choiceOn(RIGHT, { options: [], answer: 'A' });
     const all = [
       { ...choice, ...onPaper('K4T', 1), asks: 'place', piece: 'edge', turns: 'U', answer: 'FL:F' },
       { ...choice, ...onPaper('K4T', 2), asks: 'picture', options: [setup, `${setup} U`] },

@@ -23,6 +23,12 @@ export interface ClaimText {
   readonly kept: readonly ('FR' | 'FL' | 'BL' | 'BR')[];
 }
 
+/** A question of choice about the case of a claim. */
+export function choiceOn(claim: ClaimText, rest: object): object {
+  const { hold, cross, setup, pair, kept, base, goal } = claim as ClaimText & Readonly<Record<string, unknown>>;
+  return { kind: 'choice', file: 'a.yaml', line: 1, hold, cross, setup, pair, kept, base, goal, ...rest };
+}
+
 /** The fields that say which item of which paper a claim of a pair is about. */
 export const onPaper = (paper: string, item: number): object => ({
   id: `${paper}.${item}`,

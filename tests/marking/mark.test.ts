@@ -3,28 +3,20 @@ import { describe, expect, it } from 'vitest';
 import { readClaimsText } from '../../src/marking/claims-file.ts';
 import { proveClaims } from '../../src/marking/gather-items.ts';
 import { marker } from '../../src/marking/mark.ts';
-import { claimsOf, fileOf, marked, onPaper, optionsOf, proved, submission } from './class.ts';
+import { choiceOn, claimsOf, fileOf, marked, onPaper, optionsOf, proved, submission } from './class.ts';
 
 const EDGE_AWAY = claimsOf('edge-away');
 const { items } = proved(fileOf(EDGE_AWAY));
-const CHOICE = {
+const CHOICE = choiceOn(EDGE_AWAY[0]!, {
   ...onPaper('K4T', 2),
-  kind: 'choice',
-  file: 'a.yaml',
-  line: 3,
   asks: 'rule',
-  hold: { up: 'yellow', front: 'green' },
-  setup: "R U R' L' U L",
-  cross: 'white',
-  pair: 'FR',
-  kept: ['BL', 'BR'],
   options: ['lift with R', 'lift with L', "R U R'"],
   // White is sideways in the case.
   sees: [['cross colour: up'], ['cross colour: sideways'], ['cross colour: down']],
   answer: 'B',
   sheet: 'a-key.pdf',
   page: 1,
-};
+});
 const paper = (number: number, claim: object): object => ({ ...claim, ...onPaper('K4T', number), sheet: 'a-key.pdf' });
 const withPaper = proved(
   fileOf([
