@@ -19,6 +19,7 @@ import { asSeenPair, pairRuleWorld, type SeenPair } from '../../src/steps/pair/r
 import { catalogue } from '../../src/steps/pair/search/catalogue.ts';
 import { setUpFor } from '../../src/steps/pair/set-up-for.ts';
 import { pairSubject } from '../../src/steps/pair/subject.ts';
+import { turnsIn } from '../cube/read.ts';
 import { coloursOf, INSERTS, naiveLength } from '../steps/pair/naive-advice.ts';
 import { findTable, proveTable, type Rule, seenOf, shortestOf } from './of-pairs.ts';
 
@@ -155,7 +156,7 @@ describe.each(THUMB)('$name', ({ family, rule, look, exact }) => {
       length: naiveLength(state, seen.side, {
         aim: aimed.kind as 'joined',
         lift: lift as ('R' | 'L')[],
-        ...(way && { way }),
+        ...(way && { how: way }),
         most,
       }),
     };
@@ -202,15 +203,38 @@ describe('advice by a trigger', () => {
   const seenAt = (address: string): SeenPair =>
     seenOf(['top-away']).find((one) => one.address === address && one.side === 'FR')!;
 
-  it('makes one turn of the turns of U that meet at its end', () => {
-    // By hand: L U L' U' leaves the pair joined; from there U F' U2 F inserts it, and U' and U are no turn together.
+  it('makes one turn of the turns of U that meet at its end, and always leaves one to be seen', () => {
+    // By hand: L U L' U' leaves the pair joined; from there U F' U2 F would insert it, but with U' and U gone the trigger
+    // could not be seen; U2 F' U F does too, and U' and U2 are U.
     const sighting = seenAt('UFR:F BL:L');
     const done = follow(sighting, by(TRIGGERS['righty']!, 'joined'))!;
-    expect(writeTurns([...done.takeOut, ...done.rest])).toBe("L U L' F' U2 F");
-    expect(done.length).toBe(6);
+    expect(writeTurns([...done.takeOut, ...done.rest])).toBe("L U L' U F' U F");
+    expect(done.length).toBe(7);
     const { turns } = turnsOrFaults('solution', writeTurns([...done.takeOut, ...done.rest]));
     const solved = againstCentres(afterTurns(turns, stateOf(sighting)));
     expect(addressText(pairSight(solved, 'FR'))).toBe('DFR:D FR:F');
+  });
+
+  it.each([
+    ["R U R' U'", 'joined', 8],
+    ["R U R' U'", 'split', 9],
+    ["U R U' R'", 'joined', 9],
+    ["(U R U' R')2", 'joined', 11],
+    ["R' F R F'", 'split', 8],
+    ["R U2 R' U", 'joined', 9],
+  ] as const)('by %s, %s within %i: done where brute force finds each of its turns in print', (text, kind, most) => {
+    const advice = by(turnsIn(text), kind, most);
+    // Any face may lift, so that it is the same from every side.
+    for (const one of seenOf(['top-away']).filter(({ side }) => side === 'FR')) {
+      const naive = naiveLength(stateOf(one), one.side, {
+        aim: kind,
+        lift: ['R', 'L', 'F', 'B'],
+        piece: 'edge',
+        by: text,
+        most,
+      });
+      expect(follow(one, advice)?.length, `${one.address} ${one.side}`).toBe(naive);
+    }
   });
 
   it('has to bring the piece up', () => {

@@ -3,9 +3,10 @@
  *
  * A take-out is: turns of U, one quarter turn of the lifting face that brings the stuck piece up, turns of U, the same
  * face back, the base whole after it. With `by` it is: turns of U, then those turns, as seen from any side or in a
- * mirror, in the course of which the piece comes up; turns of U that they begin or end with are one turn with those
- * before and after them. What it aims at stands between two printed turns: the way on never begins with the face that the take-out ended
- * with, since nobody prints `R R`.
+ * mirror, in the course of which the piece comes up. A turn of U that they begin or end with is one printed turn with
+ * the one before or after it, of whatever amount; where the two would come to nothing it could not be seen, and the turns
+ * were not done. What it aims at stands between two printed turns: the way on never begins with the face that the
+ * take-out ended with, since nobody prints `R R`.
  *
  * All is tried with the own slot at FR, and seen from there or from another side only when it is told: the same
  * address from four sides is one piece of work.
@@ -15,7 +16,7 @@ import { afterTurns, type Cube, isOnTop, type Piece, pieceOf, placeOf } from '..
 import { FACES, type Face } from '../../cube/faces.ts';
 import { areHome } from '../../cube/goal.ts';
 import { everySide, faceFromTheSide, fromTheSide, SIDES } from '../../cube/sides.ts';
-import { afterTop, isTurnOfTop, lengthOf, type Quarters, type Turn, turnOf } from '../../cube/turns.ts';
+import { isTurnOfTop, lengthOf, type Quarters, type Turn, turnOf } from '../../cube/turns.ts';
 import type { Advice, Followed } from '../../rules/world.ts';
 import { type Address, addressKey, addressOf, goalAt, writeAddress } from './address.ts';
 import { caseOf, type Family, familyOf } from './cases.ts';
@@ -63,7 +64,8 @@ const AMOUNTS = [1, 2, 3] as const;
 const turn = (face: Face, quarters: Quarters): Turn => turnOf('face', face, quarters);
 const back = (quarters: Quarters): Quarters => (4 - quarters) as Quarters;
 /** None, or a turn of U. */
-const TURNS_ON_TOP: readonly (readonly Turn[])[] = [[], ...AMOUNTS.map((quarters) => [turn('U', quarters)])];
+const TOP_TURNED: readonly (readonly Turn[])[] = AMOUNTS.map((quarters) => [turn('U', quarters)]);
+const TURNS_ON_TOP: readonly (readonly Turn[])[] = [[], ...TOP_TURNED];
 
 const slotOf = (cube: Cube, piece: Piece): Slot | undefined => slotOfPlace(placeOf(cube, piece));
 
@@ -159,9 +161,15 @@ function comeUp(start: Cube, turns: readonly Turn[], lists: readonly (readonly P
   return lists.some((pieces) => pieces.every((p) => !isOnTop(start, p) && onTop.has(p)));
 }
 
-/** A turn of U at the end leaves joined joined: what follows begins with another, or with none. */
-const withoutTopLast = (turns: readonly Turn[]): readonly Turn[] =>
-  isTurnOfTop(turns.at(-1)) ? turns.slice(0, -1) : turns;
+/** With a turn of U before them, or where they begin with one with whatever turn of U it becomes: one that is seen. */
+const afterAnyTop = (turns: readonly Turn[]): readonly (readonly Turn[])[] =>
+  isTurnOfTop(turns[0])
+    ? TOP_TURNED.map((first) => [...first, ...turns.slice(1)])
+    : TURNS_ON_TOP.map((first) => [...first, ...turns]);
+
+/** Where they end with a turn of U, with whatever turn of U it becomes together with what follows: one that is seen. */
+const beforeAnyTop = (turns: readonly Turn[]): readonly (readonly Turn[])[] =>
+  isTurnOfTop(turns.at(-1)) ? TOP_TURNED.map((last) => [...turns.slice(0, -1), ...last]) : [turns];
 
 /** From those sides from which the turns touch only faces of the stuck piece's slot. */
 function sidesOf(address: Address, by: readonly Turn[], piece: LiftedPiece | undefined): Side[] {
@@ -173,14 +181,14 @@ function sidesOf(address: Address, by: readonly Turn[], piece: LiftedPiece | und
     const touched = some.map((t) => t.letter as Face).filter((face) => face !== 'U');
     const isAtStuck = slots.length === 0 || slots.some((slot) => touched.every((face) => slot?.includes(face)));
     if (!isAtStuck || touched[0] === undefined) return [];
-    return TURNS_ON_TOP.flatMap((onTop): Side[] => {
-      const all = afterTop(onTop[0]?.quarters ?? 0, some);
-      if (lists.length > 0 && !comeUp(start, all, lists)) return [];
-      const turns = withoutTopLast(all);
-      const cube = afterTurns(start, turns);
-      const after = addressOf(cube, OWN);
-      return after && areHome(cube, base) ? [{ turns, address: after, face: touched[0]! }] : [];
-    });
+    return afterAnyTop(some)
+      .flatMap(beforeAnyTop)
+      .flatMap((turns): Side[] => {
+        if (lists.length > 0 && !comeUp(start, turns, lists)) return [];
+        const cube = afterTurns(start, turns);
+        const after = addressOf(cube, OWN);
+        return after && areHome(cube, base) ? [{ turns, address: after, face: touched[0]! }] : [];
+      });
   });
 }
 
@@ -210,9 +218,8 @@ function waysOn(address: Address, goal: PairGoal, aim: Aim): readonly (readonly 
       return isSplit(address) ? insertsOf(address) : [];
     case 'insert': {
       const cube = cubeWithPair(address, OWN);
-      return TURNS_ON_TOP.flatMap((onTop) =>
-        everySide(aim.turns).map((turns) => afterTop(onTop[0]?.quarters ?? 0, turns)),
-      )
+      return everySide(aim.turns)
+        .flatMap(afterAnyTop)
         .filter((turns) => areHome(afterTurns(cube, turns), goal.pieces))
         .sort((a, b) => a.length - b.length);
     }

@@ -1,21 +1,24 @@
 /**
  * Following advice by brute force on the second checker's stickers: every take-out written out, every insert of three
- * turns tried. Shares no code with src/cube but the set-up that brings a sighting about.
+ * turns tried. Reads what a claim says and shares no code with src/cube but the set-up that brings a sighting about.
  */
 
 import { basePlaces } from '../../../src/audit/pair-claims.ts';
 import {
   addressText,
+  caseSight,
   cornerOf,
   faceletsOf,
   faceOf,
+  familyOf,
   isHome,
   type Place,
   pairSight,
   placeOf,
   type Slot,
 } from '../../../src/audit/places.ts';
-import { afterTurns, againstCentres, type Layer, type Stickers, type Turn } from '../../../src/audit/stickers.ts';
+import { turnsOrFaults } from '../../../src/audit/reprove.ts';
+import { afterTurns, type Layer, type Stickers, type Turn } from '../../../src/audit/stickers.ts';
 
 const FACES: readonly Layer[] = ['U', 'D', 'R', 'L', 'F', 'B'];
 const QUARTERS = [1, 2, 3] as const;
@@ -78,46 +81,153 @@ const QUARTERS_TO: Readonly<Record<Slot, number>> = { FR: 0, FL: 1, BL: 2, BR: 3
 const seenAt = (layer: Layer, seen: Slot): Layer =>
   ROUND.includes(layer) ? (ROUND[(ROUND.indexOf(layer) + QUARTERS_TO[seen]) % 4] as Layer) : layer;
 
+type SideFace = 'R' | 'L' | 'F' | 'B';
+type Piece = 'corner' | 'edge';
+
+/** What a rule's claim says to do. */
 export interface NaiveAdvice {
-  readonly aim: 'joined' | 'split';
-  readonly lift: readonly ('R' | 'L' | 'F' | 'B')[];
-  readonly way?: 'hidden' | 'direct' | 'together';
+  readonly aim: string;
+  readonly lift: readonly SideFace[];
+  readonly piece?: Piece | 'both';
+  readonly how?: 'hidden' | 'direct' | 'together';
+  readonly by?: string;
   readonly most: number;
 }
 
-function wayOf(before: Place, after: Place): NaiveAdvice['way'] {
+/** One way to do what the advice says, whatever comes of it. */
+export interface NaiveWay {
+  readonly turns: readonly Turn[];
+  /** All turns of the shortest way on to the solved pair over what is aimed at; undefined if it is not aimed at. */
+  readonly length: number | undefined;
+}
+
+function wayOf(before: Place, after: Place): NaiveAdvice['how'] {
   if (before === after) return 'direct';
   return after.startsWith('U') ? 'together' : 'hidden';
 }
 
-/** The length of a shortest way to follow the advice from a state; undefined if there is none. One piece is stuck. */
-export function naiveLength(state: Stickers, seen: Slot, { aim, lift, way, most }: NaiveAdvice): number | undefined {
-  const pieces = [cornerOf(seen), seen] as const;
-  const slotOf = (place: Place): Slot | undefined => ALL_SLOTS.find((s) => place === s || place === cornerOf(s));
-  const stuck = pieces.filter((p) => ![undefined, seen].includes(slotOf(placeOf(state, p))));
-  const kept = ALL_SLOTS.filter((s) => s !== seen && !pieces.some((p) => slotOf(placeOf(state, p)) === s));
-  let best: number | undefined;
-  for (const onTop of ON_TOP) {
-    const before = afterTurns(onTop, state);
-    for (const layer of lift) {
-      for (const quarters of [1, 3] as const) {
-        const lifted = afterTurns([{ layer, quarters }], before);
-        if (!stuck.some((p) => placeOf(lifted, p).startsWith('U') && !placeOf(before, p).startsWith('U'))) continue;
-        const others = pieces.filter((p) => !stuck.includes(p));
-        if (way && !others.some((p) => wayOf(placeOf(before, p), placeOf(lifted, p)) === way)) continue;
-        for (const between of turnsOf(['U'])) {
-          const back: Turn = { layer, quarters: quarters === 1 ? 3 : 1 };
-          const after = againstCentres(afterTurns([between, back], lifted));
-          if (!basePlaces(kept).every((place) => isHome(after, place))) continue;
-          for (const { turns, kind } of INSERTS.get(addressText(pairSight(after, seen))) ?? []) {
-            // Two turns of one face in a row are never printed.
-            if (kind !== aim || seenAt(turns[0]!.layer, seen) === layer) continue;
-            const length = onTop.length + 3 + turns.length;
-            if (length <= most && length < (best ?? Number.POSITIVE_INFINITY)) best = length;
-          }
-        }
-      }
-    }
+const MIRRORED: Readonly<Record<string, Layer>> = { R: 'L', L: 'R' };
+/** From all four sides, and the same in a mirror. */
+const fromEverySide = (turns: readonly Turn[]): Turn[][] =>
+  [
+    turns,
+    turns.map(({ layer, quarters }) => ({ layer: MIRRORED[layer] ?? layer, quarters: (4 - quarters) as 1 })),
+  ].flatMap((some) =>
+    ALL_SLOTS.map((side) => some.map(({ layer, quarters }) => ({ layer: seenAt(layer, side), quarters }))),
+  );
+
+const isU = (turn: Turn | undefined): boolean => turn?.layer === 'U';
+/** Turns of U that meet at either end are one, of whatever amount: one that is there. */
+const inPrint = (turns: readonly Turn[]): Turn[][] => {
+  const begun = isU(turns[0])
+    ? turnsOf(['U']).map((first) => [first, ...turns.slice(1)])
+    : ON_TOP.map((first) => [...first, ...turns]);
+  return begun.flatMap((some) =>
+    isU(some.at(-1)) ? turnsOf(['U']).map((last) => [...some.slice(0, -1), last]) : [some],
+  );
+};
+
+/** What is asked of the pair where it lies. */
+interface Scene {
+  readonly state: Stickers;
+  readonly seen: Slot;
+  readonly homes: Readonly<Record<Piece, Place>>;
+  /** The pieces of which all those of one list have to come up; none: nothing is stuck. */
+  readonly stuck: readonly (readonly Place[])[];
+}
+
+const slotAt = (place: Place): Slot | undefined => ALL_SLOTS.find((s) => place === s || place === cornerOf(s));
+const isUp = (state: Stickers, home: Place): boolean => placeOf(state, home).startsWith('U');
+
+function sceneOf(state: Stickers, seen: Slot, piece: NaiveAdvice['piece']): Scene {
+  const homes = { corner: cornerOf(seen), edge: seen } as const;
+  const all = Object.values(homes);
+  const below = all.filter((p) => !isUp(state, p));
+  const away = below.filter((p) => slotAt(placeOf(state, p)) !== seen);
+  const stuck = piece ? [piece === 'both' ? all : [homes[piece]]] : (away.length > 0 ? away : below).map((p) => [p]);
+  return { state, seen, homes, stuck };
+}
+
+function lifts({ state, homes, stuck }: Scene, { lift, how }: NaiveAdvice): Turn[][] {
+  const pieces = Object.values(homes);
+  return ON_TOP.flatMap((onTop) =>
+    turnsOf(lift).flatMap((up) => {
+      if (up.quarters === 2) return [];
+      const before = afterTurns(onTop, state);
+      const lifted = afterTurns([up], before);
+      const raised = pieces.filter((p) => isUp(lifted, p) && !isUp(before, p));
+      if (stuck.length > 0 && !stuck.some((list) => list.every((p) => raised.includes(p)))) return [];
+      const ways = pieces.filter((p) => !raised.includes(p)).map((p) => wayOf(placeOf(before, p), placeOf(lifted, p)));
+      if (how && !(ways.includes(how) || (how === 'together' && ways.length === 0))) return [];
+      return turnsOf(['U']).map((between) => [...onTop, up, between, ...inverse([up])]);
+    }),
+  );
+}
+
+function runs({ state, stuck }: Scene, { lift, by = '' }: NaiveAdvice): Turn[][] {
+  const slots = stuck.flat().map((p) => slotAt(placeOf(state, p)));
+  return fromEverySide(read(by)).flatMap((some) => {
+    const layers = some.filter((turn) => !isU(turn)).map(({ layer }) => layer);
+    if (!lift.includes(layers[0] as SideFace)) return [];
+    if (slots.length > 0 && !slots.some((slot) => layers.every((layer) => slot?.includes(layer)))) return [];
+    return inPrint(some).filter((turns) => {
+      const onTheWay = turns.map((_, i) => afterTurns(turns.slice(0, i + 1), state));
+      const hasComeUp = (p: Place): boolean => !isUp(state, p) && onTheWay.some((one) => isUp(one, p));
+      return stuck.length === 0 || stuck.some((list) => list.every(hasComeUp));
+    });
+  });
+}
+
+const read = (text: string): readonly Turn[] => turnsOrFaults('turns', text).turns;
+
+/** The ways on that the aim knows, seen as they are done; undefined where it is not reached. */
+function waysOn(state: Stickers, { seen, homes }: Scene, aim: string): readonly (readonly Turn[])[] | undefined {
+  const sight = pairSight(state, seen);
+  if (aim === 'joined' || aim === 'split') {
+    const inserts = (INSERTS.get(addressText(sight)) ?? []).filter(({ kind }) => kind === aim);
+    const turned = inserts.map(({ turns }) =>
+      turns.map(({ layer, quarters }) => ({ layer: seenAt(layer, seen), quarters })),
+    );
+    return turned.length > 0 ? turned : undefined;
   }
-  return best;
+  const [, insert] = /^insert (.*)$/.exec(aim) ?? [];
+  if (insert === undefined) return [familyOf(sight), addressText(caseSight(sight))].includes(aim) ? [[]] : undefined;
+  const kept = keptBeside(state, seen);
+  const done = fromEverySide(read(insert))
+    .flatMap((some) =>
+      isU(some[0]) ? turnsOf(['U']).map((top) => [top, ...some.slice(1)]) : ON_TOP.map((top) => [...top, ...some]),
+    )
+    .filter((turns) => {
+      const end = afterTurns(turns, state);
+      return [...basePlaces(kept), ...Object.values(homes)].every((place) => isHome(end, place));
+    });
+  return done.length > 0 ? done : undefined;
+}
+
+const keptBeside = (state: Stickers, seen: Slot): Slot[] =>
+  ALL_SLOTS.filter((s) => s !== seen && ![cornerOf(seen), seen].some((p) => slotAt(placeOf(state, p)) === s));
+
+/**
+ * Every way to do what the advice says, and how long it is to the end: of aims that leave the way on to the student so far
+ * as they go. Two turns of one face in a row are never printed.
+ */
+export function naiveWays(advice: NaiveAdvice, state: Stickers, seen: Slot): NaiveWay[] {
+  const scene = sceneOf(state, seen, advice.piece);
+  const kept = keptBeside(state, seen);
+  const takeOuts = advice.by ? runs(scene, advice) : advice.lift.length > 0 ? lifts(scene, advice) : [[]];
+  return takeOuts.flatMap((turns) => {
+    const after = afterTurns(turns, state);
+    if (!basePlaces(kept).every((place) => isHome(after, place))) return [];
+    const lengths = (waysOn(after, scene, advice.aim) ?? [])
+      .filter((rest) => turns.length === 0 || rest[0]?.layer !== turns.at(-1)!.layer)
+      .map((rest) => turns.length + rest.length);
+    return [{ turns, length: lengths.length > 0 ? Math.min(...lengths) : undefined }];
+  });
+}
+
+/** The length of a shortest way to follow the advice from a state; undefined if there is none within what it allows. */
+export function naiveLength(state: Stickers, seen: Slot, advice: NaiveAdvice): number | undefined {
+  const lengths = naiveWays(advice, state, seen).flatMap(({ length }) => length ?? []);
+  const least = Math.min(...lengths);
+  return least <= advice.most ? least : undefined;
 }
