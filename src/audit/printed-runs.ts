@@ -16,9 +16,9 @@ const PLACE_NAMES: ReadonlySet<string> = new Set(PLACES);
 
 function kindOf(token: string): TokenKind {
   if (PRINTED_TURN.test(token)) return 'turn';
-  const core = token.replace(/^[([{<]+/, '').replace(/[\])}>.,;:!?…]+$/, '');
+  const core = token.replace(/^[([{<]+/, '').replace(/(?<![\])}>.,;:!?…])[\])}>.,;:!?…]+$/, '');
   // `U')3` and `U')'`: the end of a group
-  const bare = core.replace(/[\])]+(?:\d+|['’])?$/, '');
+  const bare = core.replace(/(?<![\])])[\])]+(?:\d+|['’])?$/, '');
   if (PLACE_NAMES.has(bare)) return 'word';
   // `Full` and `bud` read as wide turns without spaces; what has the shape of a word is taken for one.
   const wordShaped = /^[A-Za-z]?[a-z]{2,}$|^[A-Z][a-z]$/.test(bare) && !PRINTED_TURN.test(bare);

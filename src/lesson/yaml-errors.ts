@@ -216,6 +216,16 @@ const TAG: Told = {
   hint: 'put the text in double quotes',
 };
 
+/** The first line that is neither blank nor a comment. */
+function firstLine(text: string): { readonly at: number; readonly line: string } | undefined {
+  let at = 0;
+  for (const line of text.split('\n')) {
+    if (!/^\s*(?:#|$)/.test(line)) return { at, line };
+    at += line.length + 1;
+  }
+  return undefined;
+}
+
 /** References and tags, which YAML allows and lessons do not, and orders to its reader, which stand before everything else. */
 function foreignTo(document: Document.Parsed, text: string): Problem[] {
   const found: Problem[] = [];
@@ -232,9 +242,9 @@ function foreignTo(document: Document.Parsed, text: string): Problem[] {
       if (tag >= 0) found.push({ ...TAG, span: spanAt(tag, start - tag) });
     },
   });
-  const order = /^(?:\s*(?:#.*)?\n)*(%.*)/.exec(text)?.[1];
   const message = 'a line that begins with % is an order to YAML';
-  if (order) found.push({ ...TAG, message, span: spanAt(text.indexOf(order), order.length) });
+  const first = firstLine(text);
+  if (first?.line.startsWith('%')) found.push({ ...TAG, message, span: spanAt(first.at, first.line.length) });
   return found;
 }
 

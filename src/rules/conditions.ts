@@ -21,7 +21,7 @@ export function readCondition(
   text: string,
 ): Condition | { readonly unknown: string } {
   const isNegated = /^\s*not\s/.test(text);
-  const words = text.replace(/^\s*not\s+/, '').split(/\s*,\s*|\s+or\s+/);
+  const words = text.replace(/^\s*not\s+/, '').split(/,|\sor\s/);
   const groups = groupsOf(world, feature);
   const known = valuesOf(world, feature);
   const found: string[] = [];

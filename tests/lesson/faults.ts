@@ -539,6 +539,15 @@ export const FAULTS: readonly Fault[] = [
     says: /double quotes/,
   },
   {
+    // A pattern that tries every way to part these lines takes minutes for them.
+    name: 'an order to YAML after blank lines and remarks',
+    code: 'yaml-tag',
+    text: `${'# remark\n\n'.repeat(40)}%YAML 1.2\n---\n${SMALL_LESSON}`,
+    line: 81,
+    column: 1,
+    says: /begins with %/,
+  },
+  {
     name: 'a solution in pieces',
     code: 'turns-not-text',
     text: withLine(13, "      - L'", '      - U', '      - L', '      - R', '      - U', "      - R'"),

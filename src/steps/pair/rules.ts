@@ -59,7 +59,7 @@ function liftIn(text = 'any', { tell }: AdviceReading): readonly Face[] | undefi
   const said = text.trim();
   if (/^any( face)?$/.test(said)) return LIFTING;
   if (said === 'none') return [];
-  const faces = said.split(/\s+or\s+|\s*,\s*/);
+  const faces = said.split(/,|\sor\s/).map((face) => face.trim());
   if (faces.every((face) => LIFTING.includes(face as Face))) return LIFTING.filter((face) => faces.includes(face));
   const message = `"${text}" names no faces that lift`;
   tell({ code: 'value-unknown', message, hint: 'write R or L, F or B, one of them alone, any, or none' }, 'with');
