@@ -44,6 +44,9 @@ const plain = (verdict: Verdict, says: string): Marked => ({
 /** Nothing written, or a sign for nothing. */
 const isEmpty = (answer: string): boolean => /^[\s\-–—−?.…]*$/.test(answer);
 
+/** Such an answer is read by nothing: neither as turns nor as a letter. */
+const isTooLong = (answer: string): boolean => answer.length > LONGEST_ANSWER;
+
 const joinedSays = (...parts: readonly (string | undefined)[]): string => parts.filter((p) => p).join(' ');
 
 function verdictSays({ verdict, length, over, failed }: Judgement, words: Words): string {
@@ -67,7 +70,6 @@ function markTurns(
   { smallLetters, words: allWords }: MarkingOptions,
 ): Marked {
   const words = allWords.marking;
-  if (answer.length > LONGEST_ANSWER) return plain('unreadable', words.tooLong(LONGEST_ANSWER));
   const reading = readTurns(answer);
   if (!reading.ok) return unreadable(item, answer, reading, neighbours, words);
   const { turns, smallWide } = reading;
@@ -144,7 +146,7 @@ function choice(item: ChoiceItem, answer: string, words: Words): Marked {
 
 /** All ways to read an answer that count; none where it cannot be read. */
 function readings(answer: string, smallLetters: SmallLetters): (readonly Turn[])[] {
-  if (isEmpty(answer) || answer.length > LONGEST_ANSWER) return [];
+  if (isEmpty(answer)) return [];
   const reading = readTurns(answer);
   if (!reading.ok) return [];
   const capitals = smallLetters === 'outer' ? capitalsOf(answer, reading.turns, reading.smallWide) : undefined;
@@ -153,6 +155,7 @@ function readings(answer: string, smallLetters: SmallLetters): (readonly Turn[])
 
 function answeredBy(answer: string, { smallLetters, words }: MarkingOptions): Answered {
   let read: (readonly Turn[])[] | undefined;
+  if (isTooLong(answer)) return { isRightOn: () => false, isFormOf: () => false };
   return {
     isRightOn: (item) => {
       if (item.kind === 'choice')
@@ -180,6 +183,7 @@ export function marker(items: Items, options: MarkingOptions): (submission: Subm
   const neighbours = neighboursOf(items.items);
   const judged = (item: Item, answer: string): Marked => {
     if (isEmpty(answer)) return plain('empty', words.empty);
+    if (isTooLong(answer)) return plain('unreadable', words.tooLong(LONGEST_ANSWER));
     if (item.kind === 'choice') return choice(item, answer, options.words);
     return isTimes(answer) ? plain('empty', words.time) : markTurns(item, answer, neighbours(item), options);
   };

@@ -320,6 +320,19 @@ describe('a choice', () => {
     expect(marked(withPaper, item, answer, { paper: 'K4T' }).verdict).toBe(verdict);
   });
 
+  it('of more than 2,000 characters is no answer, and is not looked through', () => {
+    for (const [item, answer] of [
+      ['2', `R6${' '.repeat(140_000)}a`],
+      ['2', `B${' '.repeat(2000)}`],
+      ['3', `CAB${'.'.repeat(2000)}`],
+    ] as const) {
+      expect(marked(withPaper, item, answer, { paper: 'K4T' })).toMatchObject({
+        verdict: 'unreadable',
+        says: expect.stringMatching(/Longer than 2000 characters/),
+      });
+    }
+  });
+
   // The corner of case 1 is at UBR with white on B (its address, own slot FR); U brings that to UFR and R.
   const place = {
     ...CHOICE,
