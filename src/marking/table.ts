@@ -1,14 +1,23 @@
 /**
  * CSV, read and written by papaparse. What a spreadsheet would take for a formula is written with an apostrophe before
- * it, which is taken off again where we read. papaparse's own test for that misses a text of several lines (its pattern
- * stops at the first line's end), signs after leading spaces, a line feed and full-width signs; ours has them, as OWASP's
- * page "CSV Injection" lists them (from memory).
+ * it, which is taken off again where we read: at the start of a cell, and where a spreadsheet that parts cells at another
+ * sign than ours, or heeds no quotes, would begin one. papaparse's own guard sees only the start, and there misses a text
+ * of several lines, signs after leading spaces, a line feed and full-width signs; ours has them, as OWASP's page "CSV
+ * Injection" lists them (from memory).
  */
 import papaparse from 'papaparse';
 import { readCsv } from '../text/csv.ts';
 
-const FORMULA = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/;
-const GUARDED = /^'(?=\s*[=+\-@＝＋－＠]|[\t\r\n])/;
+/** What begins a formula, or would once a guard is taken off. */
+const FORMULA = /^(?=[\s',;|"]*[=+\-@＝＋－＠]|'*[\t\r\n])/;
+const GUARDED = /^'(?=[\s',;|"]*[=+\-@＝＋－＠]|'*[\t\r\n])/;
+/** Signs that part cells or end a row, as far as a formula's sign comes after nothing but those, spaces, quotes and guards. */
+const BEFORE_FORMULA = /(?<![\s',;|"])[\s',;|"]+(?=[=+\-@＝＋－＠])/g;
+
+const guarded = (cell: string): string =>
+  cell.replace(BEFORE_FORMULA, (signs) => signs.replaceAll(/\r\n|[\t\r\n,;|]/g, "$&'")).replace(FORMULA, "'");
+const unguarded = (cell: string): string =>
+  cell.replace(GUARDED, '').replace(BEFORE_FORMULA, (signs) => signs.replaceAll(/(\r\n|[\t\r\n,;|])'/g, '$1'));
 
 /** Rows of cells as text. */
 export type Cells = readonly (readonly string[])[];
@@ -27,7 +36,7 @@ const LOOSE_QUOTE = 'a quotation mark stands inside the cell: double it, or leav
 /** A CSV file with its delimiter and what is wrong with its quotes; never throws. */
 export function readTable(text: string): Table {
   const { rows, delimiter, named } = readCsv(text);
-  const cells = rows.map((row) => row.cells.map((cell) => cell.replace(GUARDED, '')));
+  const cells = rows.map((row) => row.cells.map(unguarded));
   const shift = named ? 1 : 0;
   const faults = rows.flatMap(({ quotes }, i) =>
     quotes.map(({ isOpen }) => ({
@@ -44,6 +53,6 @@ export function readTable(text: string): Table {
  */
 export const writeTable = (cells: Cells, delimiter = ',', named = false): string =>
   `\ufeff${named ? `sep=${delimiter}\r\n` : ''}${papaparse.unparse(
-    cells.map((row) => [...row]),
-    { delimiter, newline: '\r\n', escapeFormulae: FORMULA },
+    cells.map((row) => row.map(guarded)),
+    { delimiter, newline: '\r\n' },
   )}\r\n`;
