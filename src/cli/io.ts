@@ -9,7 +9,7 @@ export interface Io {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Whether messages go to a terminal, where progress is shown and colours are used. */
   readonly terminal: boolean;
-  /** Aborted when the one at the terminal wants a command that waits to end. */
+  /** Aborted when the one at the terminal wants a command that waits to end; any other is ended without being asked. */
   readonly stop: AbortSignal;
   /** Folder that file names are relative to. */
   readonly folder: string;
