@@ -55,6 +55,25 @@ const solutionClaim = z.object({
 });
 export type SolutionClaim = Readonly<z.infer<typeof solutionClaim>>;
 
+/**
+ * A question which of some rules is so, of a claims file likewise. Rules are said of pairs alone.
+ */
+const ruleChoiceClaim = z.object({
+  id: z.string().min(1),
+  kind: z.literal('choice'),
+  asks: z.literal('rule'),
+  setup: z.string(),
+  cross: z.string(),
+  pair: slot,
+  /** What is printed beside each letter. */
+  options: z.array(z.string()).readonly(),
+  letters: z.array(z.string()).readonly(),
+  answer: z.string(),
+  /** By ours, the club's own words that are printed in their place. */
+  words: z.record(z.string(), z.string()).optional(),
+});
+export type RuleChoiceClaim = Readonly<z.infer<typeof ruleChoiceClaim>>;
+
 /** The parts of a claim that a reader of the sheet has in hand. */
 export type SolutionClaimText = Pick<SolutionClaim, 'setup' | 'solution' | 'base' | 'goal'>;
 /** What a claim about a pair has besides. */
@@ -67,7 +86,7 @@ const claimsFile = z.looseObject({
   claims: z.array(z.unknown()),
 });
 
-const anyClaim = z.looseObject({ id: z.string().min(1), kind: z.string().min(1) });
+const anyClaim = z.looseObject({ id: z.string().min(1), kind: z.string().min(1), asks: z.string().optional() });
 
 export interface Fault {
   /** The claim's id; `claims[3]` where it has none; empty for the file as a whole. */
@@ -77,6 +96,8 @@ export interface Fault {
 
 export interface ClaimsRead {
   readonly solutions: readonly SolutionClaim[];
+  /** Questions which rule is so. */
+  readonly questions: readonly RuleChoiceClaim[];
   /** Claims of another kind. */
   readonly others: number;
   readonly faults: readonly Fault[];
@@ -86,12 +107,18 @@ function issuesOf(error: z.ZodError): string[] {
   return error.issues.map(({ path, message }) => (path.length === 0 ? message : `${path.join('.')}: ${message}`));
 }
 
-/** Takes the parsed JSON of a claims file. Claims of another kind are left alone, malformed ones become faults. */
+/** Takes the parsed JSON of a claims file. Claims of other kinds are left alone, malformed ones become faults. */
 export function readClaimsFile(json: unknown): ClaimsRead {
   const file = claimsFile.safeParse(json);
   if (!file.success)
-    return { solutions: [], others: 0, faults: issuesOf(file.error).map((fault) => ({ id: '', fault })) };
+    return {
+      solutions: [],
+      questions: [],
+      others: 0,
+      faults: issuesOf(file.error).map((fault) => ({ id: '', fault })),
+    };
   const solutions: SolutionClaim[] = [];
+  const questions: RuleChoiceClaim[] = [];
   const faults: Fault[] = [];
   const seen = new Set<string>();
   let others = 0;
@@ -100,13 +127,20 @@ export function readClaimsFile(json: unknown): ClaimsRead {
     const id = head.success ? head.data.id : `claims[${i}]`;
     if (seen.has(id)) faults.push({ id, fault: 'two claims bear this id' });
     seen.add(id);
-    if (head.success && head.data.kind !== 'solution') {
+    const tell = ({ error }: { readonly error: z.ZodError }): void => {
+      faults.push(...issuesOf(error).map((fault) => ({ id, fault })));
+    };
+    if (head.success && head.data.kind === 'choice' && head.data.asks === 'rule') {
+      const claim = ruleChoiceClaim.safeParse(entry);
+      if (claim.success) questions.push(claim.data);
+      else tell(claim);
+    } else if (head.success && head.data.kind !== 'solution') {
       others++;
-      continue;
+    } else {
+      const claim = solutionClaim.safeParse(entry);
+      if (claim.success) solutions.push(claim.data);
+      else tell(claim);
     }
-    const claim = solutionClaim.safeParse(entry);
-    if (claim.success) solutions.push(claim.data);
-    else faults.push(...issuesOf(claim.error).map((fault) => ({ id, fault })));
   }
-  return { solutions, others, faults };
+  return { solutions, questions, others, faults };
 }

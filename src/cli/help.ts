@@ -128,8 +128,9 @@ npx turnsheet mark --type CLAIMS [ANSWERS.csv] [--json]
   verify: `npx turnsheet verify CLAIMS… [--json]
 
   Proves the solutions of claims files again with a second checker, which reads turns and turns stickers in its own way
-  and shares nothing with what made them; tells of each claim what is wrong with it. CLAIMS are the NAME.claims.json that
-  "build" writes. Claims of other kinds, such as rules and answers by letter, are counted and not looked at.
+  and shares nothing with what made them; of questions "name the rule" it reads the printed words and finds which one is
+  true. Tells of each claim what is wrong with it. CLAIMS are the NAME.claims.json that "build" writes. Claims of other
+  kinds, such as rules and other answers by letter, are counted and not looked at.
 
   --json          one JSON document on standard output
 

@@ -11,12 +11,20 @@ interface Verified {
   readonly file: string;
   /** Claims of solutions that were proved. */
   readonly claims: number;
+  /** Questions which rule is so, answered from what is printed. */
+  readonly questions: number;
   /** Claims of other kinds, which this checker does not know. */
   readonly others: number;
   readonly faults: readonly Fault[];
 }
 
-const unread = (file: string, fault: string): Verified => ({ file, claims: 0, others: 0, faults: [{ id: '', fault }] });
+const unread = (file: string, fault: string): Verified => ({
+  file,
+  claims: 0,
+  questions: 0,
+  others: 0,
+  faults: [{ id: '', fault }],
+});
 
 async function verifyFile(file: string, io: Io): Promise<Verified> {
   const bytes = await readBytes(io.folder, file, LARGEST_CLAIMS);
@@ -27,18 +35,19 @@ async function verifyFile(file: string, io: Io): Promise<Verified> {
   } catch {
     return unread(file, 'it is no JSON: name the NAME.claims.json that "build" writes');
   }
-  const { solutions, others, faults } = auditClaims(json);
-  return { file, claims: solutions.length, others, faults };
+  const { solutions, questions, others, faults } = auditClaims(json);
+  return { file, claims: solutions.length, questions: questions.length, others, faults };
 }
 
-function textOf({ file, claims, others, faults }: Verified): string {
+function textOf({ file, claims, questions, others, faults }: Verified): string {
   const lines = faults.map(({ id, fault }) => `${file}: ${id === '' ? '' : `claim ${id}: `}${harmless(fault)}`);
+  const asked = questions > 0 ? `, ${counted(questions, 'question')} answered again` : '';
   const left = others > 0 ? `; ${counted(others, 'claim')} of other kinds not looked at` : '';
   const wrong = faults.length > 0 ? `${counted(faults.length, 'fault')} in ` : '';
   // Of a file that could not be read there is no more to say.
   const summary = faults.some(({ id }) => id === '')
     ? []
-    : [`${file}: ${wrong}${counted(claims, 'solution')} proved again${left}`];
+    : [`${file}: ${wrong}${counted(claims, 'solution')} proved again${asked}${left}`];
   return `${[...lines, ...summary].join('\n')}\n`;
 }
 

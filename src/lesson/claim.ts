@@ -159,6 +159,8 @@ export interface ChoiceClaim extends ClaimOfCase {
   readonly answer: string;
   /** Of rules: what each must see to stand alone, in the order of the options; conditions as in a rule's claim. */
   readonly sees?: readonly (readonly string[])[];
+  /** Of rules: by ours, the club's own words that the options have in their place; left out where there are none. */
+  readonly words?: Readonly<Record<string, string>>;
   /** Of a slip: the number of the wrong turn, from 1, and what it is and should be. */
   readonly turn?: number;
   readonly was?: string;

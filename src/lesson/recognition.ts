@@ -14,6 +14,13 @@ const sightingOf = (subject: Subject): Sighting => stepOf(subject).rules!.sighti
 export const looksLike = (subject: Subject, when: readonly Condition[]): boolean =>
   when.length === 0 || fits(sightingOf(subject), when);
 
+/** Whether none of these is seen to be otherwise: words about what has no meaning there may be taken either way. */
+export const couldLookLike = (subject: Subject, when: readonly Condition[]): boolean =>
+  looksLike(
+    subject,
+    when.filter(({ feature }) => sightingOf(subject).features[feature] !== undefined),
+  );
+
 /** Whether it is the rule of its table that applies there. */
 export const speaksOf = ({ proved }: ProvedLessonRule, subject: Subject): boolean =>
   proved.sightings.includes(sightingOf(subject));

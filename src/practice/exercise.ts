@@ -4,6 +4,7 @@ import type { Cube } from '../cube/cube.ts';
 import type { Face } from '../cube/faces.ts';
 import type { Place } from '../cube/spots.ts';
 import type { Turn } from '../cube/turns.ts';
+import type { Lesson } from '../lesson/lesson.ts';
 import type { ExerciseKind } from '../lesson/practice.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
 import type { AskedPiece } from '../steps/practice-part.ts';
@@ -14,8 +15,13 @@ export type Option =
   | { readonly says: 'turns'; readonly turns: readonly Turn[] }
   /** An answer of one of the step's own questions. */
   | { readonly says: 'word'; readonly word: string }
-  /** A row of the lesson's table of rules, said so that it stands alone. */
-  | { readonly says: 'rule'; readonly rule: ProvedLessonRule };
+  /** A row of a lesson's table of rules; `statements`: all that it must see to stand alone, as they are printed. */
+  | {
+      readonly says: 'rule';
+      readonly rule: ProvedLessonRule;
+      readonly lesson: Lesson;
+      readonly statements: readonly string[];
+    };
 
 interface Common {
   readonly kind: ExerciseKind;

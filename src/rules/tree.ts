@@ -84,8 +84,8 @@ function choiceOf(
   return { feature, parts };
 }
 
-/** A plain condition that tells where the feature has a meaning. */
-function guardOf(world: RuleWorld, feature: string, sightings: readonly Sighting[]): Condition | undefined {
+/** A plain condition that tells where among some sightings the feature has a meaning; undefined if none does, or if all have. */
+export function guardOf(world: RuleWorld, feature: string, sightings: readonly Sighting[]): Condition | undefined {
   const hasMeaning = sightings.map(({ features }) => features[feature] !== undefined);
   if (hasMeaning.every(Boolean)) return undefined;
   return simpleConditions(world)

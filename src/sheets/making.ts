@@ -1,9 +1,8 @@
 /** How all sheets of a lesson are made: its language, its club's words, its way to write wide turns, and the ink. */
 import type { WideSpelling } from '../cube/turns.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
-import { wordsIn } from '../steps/languages.ts';
+import { wordsOfLesson } from '../lesson/rule-words.ts';
 import type { Ink } from '../svg/palette.ts';
-import { withClubWords } from '../words/rename.ts';
 import type { Words } from '../words/words.ts';
 
 /** How the parts of a sheet are made: the same for all of one sheet. */
@@ -16,7 +15,7 @@ export interface Making {
 
 /** As the lesson has it: its language, its club's words, its spelling of wide turns. */
 export const makingOf = ({ lesson }: ProvedLesson, ink: Ink): Making => ({
-  words: withClubWords(wordsIn(lesson.language), lesson.clubWords),
+  words: wordsOfLesson(lesson),
   ink,
   wide: lesson.wide,
 });

@@ -4,6 +4,7 @@ import { lengthOf, writeTurns } from '../cube/turns.ts';
 import { addressFields, goalFields, ownFields, phaseClaims, setUpFields } from '../lesson/case-claim.ts';
 import type { ChoiceClaim, Claim, SolutionClaim } from '../lesson/claim.ts';
 import { ruleField } from '../lesson/prove-rules.ts';
+import { wholeOf } from '../lesson/rule-words.ts';
 import type { ChoiceExercise, Option, PlaceExercise, SolveExercise } from '../practice/exercise.ts';
 import type { PaperItem, PracticePaper } from '../practice/papers.ts';
 import { writeCondition } from '../rules/conditions.ts';
@@ -51,9 +52,13 @@ function solutionClaims(paper: PracticePaper, item: PaperItem, e: SolveExercise,
 
 /** All that a rule must see to stand alone. */
 const seesOf = (option: Option, { rules }: Step): string[] =>
-  option.says === 'rule'
-    ? [...option.rule.said.rule.when, ...(option.rule.implied ?? [])].map((c) => writeCondition(rules!, c))
-    : [];
+  option.says === 'rule' ? wholeOf(option.rule, option.lesson).map((c) => writeCondition(rules!, c)) : [];
+
+function ruleFields({ student }: PracticePaper, { order, exercise }: PaperItem, { options }: ChoiceExercise) {
+  const { clubWords } = student.proved.lesson;
+  const sees = order.map((i) => seesOf(options[i]!, stepOf(exercise.subject)));
+  return { sees, ...(Object.keys(clubWords).length > 0 && { words: clubWords }) };
+}
 
 function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, making: Making): ChoiceClaim {
   const { slip } = e;
@@ -64,7 +69,7 @@ function choiceClaim(paper: PracticePaper, item: PaperItem, e: ChoiceExercise, m
     options: item.order.map((i) => optionText(item, e, i, paperMaking(paper, making))),
     letters: item.letters,
     answer: rightLetters(item),
-    ...(e.kind === 'rule' && { sees: item.order.map((i) => seesOf(e.options[i]!, stepOf(item.exercise.subject))) }),
+    ...(e.kind === 'rule' && ruleFields(paper, item, e)),
     ...(slip && {
       turn: slip.at,
       was: writeTurns([slip.was], making.wide),

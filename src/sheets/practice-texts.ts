@@ -15,7 +15,7 @@ import type { KindWords } from '../words/said.ts';
 import { h1, h3 } from './blocks.ts';
 import type { Making } from './making.ts';
 import { turnsSpan } from './phrases.ts';
-import { type RuleTexts, textSpans, wholeText } from './rule-texts.ts';
+import { type RuleTexts, textSpans } from './rule-texts.ts';
 import { line, plain, strong } from './texts.ts';
 
 /** The number by which an item is called, here and in the claims file. */
@@ -101,7 +101,7 @@ export function optionSpans(item: PaperItem, { options }: ChoiceExercise, i: num
       return [plain(stepWords(item, of.making).answers[option.word]!)];
     case 'rule':
       // A colour's square beside the letter of a choice would be taken for a box to tick.
-      return textSpans(wholeText(option.rule, texts) ?? '', texts).map((span) =>
+      return textSpans(of.making.words.rules.all(option.statements), texts).map((span) =>
         span.kind === 'swatch' ? plain(span.text) : span,
       );
   }

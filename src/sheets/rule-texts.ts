@@ -3,6 +3,7 @@ import type { Turn } from '../cube/turns.ts';
 import type { Span } from '../layout/blocks.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { ProvedLessonRule } from '../lesson/prove-rules.ts';
+import { answerText as answerIn, statementText as statementIn, wholeOf } from '../lesson/rule-words.ts';
 import { type Condition, type Counsel, turnsTheCube } from '../rules/rules.ts';
 import type { Answer, Question } from '../rules/tree.ts';
 import type { RuleWordsOfStep } from '../steps/rule-part.ts';
@@ -43,15 +44,12 @@ export const ownWords = ({ lesson, making }: RuleTexts): RuleWordsOfStep =>
 export const wordsOf = ({ feature }: Pick<Condition, 'feature'>, texts: RuleTexts): FeatureWords =>
   ownWords(texts).feature(feature);
 
-export function answerText(condition: Condition, texts: RuleTexts): string {
-  const { answers } = wordsOf(condition, texts);
-  const { values } = condition;
-  return answers[values.join(' or ')] ?? texts.making.words.rules.or(values.map((value) => answers[value] ?? value));
-}
+export const answerText = (condition: Condition, { lesson, making }: RuleTexts): string =>
+  answerIn(condition, lesson, making.words);
 
 /** Without its stop, beginning small. */
-export const statementText = (condition: Condition, texts: RuleTexts): string =>
-  wordsOf(condition, texts).says(answerText(condition, texts));
+export const statementText = (condition: Condition, { lesson, making }: RuleTexts): string =>
+  statementIn(condition, lesson, making.words);
 
 /** What is asked at a branch of the tree. */
 export const questionText = (asks: Question['asks'], texts: RuleTexts): string =>
@@ -64,14 +62,9 @@ export const branchText = (answer: Answer, texts: RuleTexts): string =>
   answer.kind === 'is' ? answerText(answer.condition, texts) : texts.making.words.rules[answer.kind];
 
 /** All that a rule must see to stand alone, as one sentence without its stop; undefined if it says nothing by itself. */
-export function wholeText({ said, implied }: ProvedLessonRule, texts: RuleTexts): string | undefined {
-  const order = Object.keys(texts.lesson.step.rules!.features);
-  // Where the pieces are and face first, then what is compared.
-  const byFeature = (a: Condition, b: Condition): number => order.indexOf(a.feature) - order.indexOf(b.feature);
-  const whole = [...said.rule.when, ...(implied ?? [])].sort(byFeature);
-  return implied && whole.length > 0
-    ? texts.making.words.rules.all(whole.map((condition) => statementText(condition, texts)))
-    : undefined;
+export function wholeText(rule: ProvedLessonRule, texts: RuleTexts): string | undefined {
+  const whole = wholeOf(rule, texts.lesson).map((condition) => statementText(condition, texts));
+  return whole.length > 0 ? texts.making.words.rules.all(whole) : undefined;
 }
 
 /** What to turn, in one sentence without its stop. */

@@ -32,7 +32,7 @@ describe('verify', () => {
     const said = `out/a.claims.json: ${solutions} solutions proved again; ${others} claims of other kinds not looked at\n`;
     expect([code, err]).toEqual([0, said]);
     const { out } = await command(folder, ['verify', 'out/a.claims.json', '--json']);
-    const file = { file: 'out/a.claims.json', claims: solutions, others, faults: [] };
+    const file = { file: 'out/a.claims.json', claims: solutions, questions: 0, others, faults: [] };
     expect(JSON.parse(out)).toEqual({ ok: true, files: [file] });
   });
 

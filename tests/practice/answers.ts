@@ -3,6 +3,7 @@
  * stickers alone. A piece is followed as the facelets that its stickers lie on.
  */
 import { cornerOf, faceletsOf, faceOf, PLACES, type Place, type Slot } from '../../src/audit/places.ts';
+import { isTrue } from '../../src/audit/printed-rules.ts';
 import { readTurns } from '../../src/audit/read-turns.ts';
 import { afterTurns, type Stickers, type Turn } from '../../src/audit/stickers.ts';
 import { reprovePair } from '../audit/claims.ts';
@@ -171,79 +172,12 @@ export function orders<T>(items: readonly T[]): T[][] {
   return items.flatMap((item, i) => orders(items.toSpliced(i, 1)).map((rest) => [item, ...rest]));
 }
 
-const columnOf = (facelets: readonly number[]): string =>
-  PLACES.find((place) => isAt(facelets, place) && place.length === facelets.length)!.replace(/[UD]/, '');
-
-/** The colours of a piece, by the face on which each is seen. */
-const seenColours = (facelets: readonly number[], names: readonly string[]): Map<string, string> =>
-  new Map(facelets.map((f, i) => [faceOf(f), names[i]!]));
-
-const towards = (colours: Map<string, string>, faces: string): string | undefined =>
-  [...colours].find(([face]) => faces.includes(face))?.[1];
-
-function cornerColours({ corner, cross, colours }: Described): Map<string, string> {
-  return seenColours(corner, [cross, ...colours]);
+/** Whether what is printed of a rule is so. */
+export function ruleFits(text: string, d: Described): boolean {
+  const read = isTrue(text, d);
+  if (typeof read === 'object') throw new Error(`"${read.unread}" cannot be read`);
+  return read;
 }
-
-/** The corner brought above the edge, or in one slot with it; whether what is seen at each side is the same. */
-function sidesMatch(d: Described): boolean | undefined {
-  const edge = seenColours(d.edge, d.colours);
-  let corner = [...d.corner];
-  const isTop = corner.some((f) => faceOf(f) === 'U');
-  for (let i = 0; i < 4 && columnOf(corner) !== columnOf(d.edge); i++) {
-    if (!isTop) return undefined;
-    corner = moved(corner, EFFECTS.get('U')!);
-  }
-  if (columnOf(corner) !== columnOf(d.edge)) return undefined;
-  const seen = seenColours(corner, [d.cross, ...d.colours]);
-  return [...seen].every(([face, colour]) => 'UD'.includes(face) || colour === d.cross || edge.get(face) === colour);
-}
-
-const otherSideways = (d: Described): string | undefined => {
-  const sideways = [...cornerColours(d)].filter(([face]) => 'FBLR'.includes(face)).map(([, colour]) => colour);
-  return sideways.includes(d.cross) ? sideways.find((colour) => colour !== d.cross) : undefined;
-};
-
-/** What the words of a rule name, by the stickers. */
-const NAMED: Readonly<Record<string, (d: Described) => string | undefined>> = {
-  'the edge’s top colour': (d) => seenColours(d.edge, d.colours).get('U'),
-  'the edge’s front or back colour': (d) => towards(seenColours(d.edge, d.colours), 'FB'),
-  'the edge’s left or right colour': (d) => towards(seenColours(d.edge, d.colours), 'LR'),
-  'the corner’s top colour': (d) => cornerColours(d).get('U'),
-  'the corner’s front or back colour': (d) => towards(cornerColours(d), 'FB'),
-  'the corner’s left or right colour': (d) => towards(cornerColours(d), 'LR'),
-  'the corner’s side colour': otherSideways,
-};
-
-/** One condition of a rule, read as a student reads it. Words that are not known are an error of the test. */
-function holds(words: string, d: Described): boolean {
-  const faces = /^(\w+) on the corner faces (.+)$/.exec(words);
-  if (faces && faces[1]!.toLowerCase() === d.cross) {
-    const face = faceOf(d.corner[0]!);
-    return faces[2] === 'to the side'
-      ? 'FBLR'.includes(face)
-      : faces[2]!.split(' or ').some((side) => SIDES[side] === face);
-  }
-  const alike = /^(.+) is (like|unlike) (.+)$/.exec(words);
-  if (alike) {
-    const [one, two] = [NAMED[alike[1]!]!(d), NAMED[alike[3]!]!(d)];
-    return one !== undefined && two !== undefined && two !== d.cross && (one === two) === (alike[2] === 'like');
-  }
-  if (words === 'the edge is good' || words === 'the edge is bad') return words.endsWith(edgeWord(d));
-  if (/^(the|their) sides match( when the corner is above the edge)?$/.test(words)) return sidesMatch(d) === true;
-  if (/^(the|their) sides do not match( when the corner is above the edge)?$/.test(words))
-    return sidesMatch(d) === false;
-  const isOneSlot = columnOf(d.corner) === columnOf(d.edge);
-  if (words === 'corner and edge are in one slot') return isOneSlot;
-  if (words === 'corner and edge are in two slots') return !isOneSlot;
-  const home = /^the (corner|edge) is in its own slot$/.exec(words);
-  if (home) return isAt(d[home[1] as 'corner'], home[1] === 'corner' ? cornerOf(d.slot) : d.slot);
-  throw new Error(`"${words}" is not known to the test`);
-}
-
-/** `A`, `A and b`, `A, b and c`; the names of two things are no "and" between conditions. */
-export const ruleFits = (text: string, d: Described): boolean =>
-  text.split(/, | and (?!edge are)/).every((words) => holds(words.charAt(0).toLowerCase() + words.slice(1), d));
 
 const TOP = [1, 2, 3, 4, 49, 5, 6, 7, 8];
 const ROWS = { front: [17, 18, 19], right: [25, 26, 27], back: [33, 34, 35], left: [9, 10, 11] };

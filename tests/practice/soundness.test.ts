@@ -8,6 +8,8 @@ import type { ChoiceExercise, Exercise, PlaceExercise, SolveExercise } from '../
 import { makePapers } from '../../src/practice/papers.ts';
 import { ProvedExercise } from '../../src/practice/soundness.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
+import { sampleText } from '../samples.ts';
+import { withPractice } from './lessons.ts';
 
 const turnsOf = (text: string): readonly Turn[] => {
   const read = readTurns(text);
@@ -143,6 +145,39 @@ describe('soundness', () => {
   it('lets nothing pass that only looks proved', () => {
     expect(ProvedExercise.isProved(papers[0]!.items[0]!.proved)).toBe(true);
     expect(ProvedExercise.isProved({ exercise: solve })).toBe(false);
+  });
+});
+
+describe('the words of rules', () => {
+  // What corner-away.yaml sees first: the edge's top colour against the corner's colour beside the cross colour.
+  const asked = withPractice(sampleText('corner-away'), { seed: 1, items: { rule: 12 } });
+  const { proved: corner } = loadLesson('a.yaml', bytesOf(asked));
+  const { papers: some } = makePapers(corner!.lesson.practice!, [
+    { code: undefined, proved: corner!, level: undefined },
+  ]);
+  const rules = some[0]!.items.map(({ exercise }) => exercise as ChoiceExercise);
+  const withStatements = (exercise: ChoiceExercise, change: (statement: string) => string[]): Exercise => ({
+    ...exercise,
+    options: exercise.options.map((option) =>
+      option.says === 'rule' ? { ...option, statements: option.statements.flatMap(change) } : option,
+    ),
+  });
+
+  it('are sound as made', () => {
+    expect(rules.map(reason)).toEqual(rules.map(() => undefined));
+  });
+
+  it('are refused where they leave out what gives them a meaning', () => {
+    const isLeftOut = (statement: string) => statement.startsWith('{cross}');
+    const found = rules.map((exercise) =>
+      reason(withStatements(exercise, (statement) => (isLeftOut(statement) ? [] : [statement]))),
+    );
+    expect(found).toContain('2 of the rules are true as they are printed');
+  });
+
+  it('are refused where they say nothing that is known', () => {
+    const found = rules.map((exercise) => reason(withStatements(exercise, (statement) => [`${statement} or so`])));
+    for (const text of found) expect(text).toMatch(/^what is printed of rule [1-4] cannot be read in one way$/);
   });
 });
 

@@ -13,9 +13,14 @@ const COLUMNS = {
   'back left': 'back left',
   'back right': 'back right',
 };
-const SIDES = { front: 'in front', back: 'at the back', left: 'at the left', right: 'at the right' };
-const DEPTH = { front: 'in front', behind: 'behind', middle: 'in the middle' };
-const SIDE = { left: 'at the left', right: 'at the right', middle: 'in the middle' };
+const SIDES = {
+  front: 'on top in front',
+  back: 'on top at the back',
+  left: 'on top at the left',
+  right: 'on top at the right',
+};
+const DEPTH = { front: 'in front', behind: 'behind', middle: 'neither in front nor behind' };
+const SIDE = { left: 'at the left', right: 'at the right', middle: 'neither left nor right' };
 
 type Piece = 'corner' | 'edge';
 const at = (piece: Piece): FeatureWords => ({
@@ -41,7 +46,7 @@ const side = (piece: Piece): FeatureWords => ({
 const fromOwnSlot = (piece: Piece): FeatureWords => ({
   ask: `How far is the ${piece} from the pair’s own slot?`,
   answers: { same: 'in or over it', next: 'next to it', across: 'across from it' },
-  says: (answer) => `the ${piece} is ${answer.replace(/\bit\b/, "the pair's own slot")}`,
+  says: (answer) => `the ${piece} is ${answer.replaceAll(/\bit\b/g, "the pair's own slot")}`,
 });
 const hidden = (faces: string): FeatureWords => ({
   ask: `Let ${faces}, while it lifts the edge, take the corner down. Which colour of the corner then faces down?`,
@@ -58,7 +63,7 @@ const CORNER_COLOURS = {
   top: 'the corner’s top colour',
   front: 'the corner’s front or back colour',
   side: 'the corner’s left or right colour',
-  sideways: 'the corner’s side colour',
+  sideways: 'the corner’s colour beside {cross}',
 } as const;
 type Likeness = Extract<FeatureName, `${string} and ${string}`>;
 const LIKENESSES = Object.fromEntries(
@@ -67,7 +72,7 @@ const LIKENESSES = Object.fromEntries(
       `edge ${e} and corner ${c}`,
       {
         ask: `Compare ${edge} with ${corner}.`,
-        ...(c === 'sideways' && { means: 'The side colour stands beside {cross}; neither is up or down.' }),
+        ...(c === 'sideways' && { means: '{Cross} looks to the side, and the colour beside it does too.' }),
         answers: { like: 'like', unlike: 'unlike' },
         says: (answer) => `${edge} is ${answer} ${corner}`,
       },
@@ -100,7 +105,7 @@ const features: Readonly<Record<FeatureName, FeatureWords>> = {
   'edge from corner': {
     ask: 'Seen from above, how far is the edge from the corner?',
     answers: { same: 'in one line with it', next: 'next to it', across: 'across from it' },
-    says: (answer) => `the edge is ${answer.replace(/\bit\b/, 'the corner')}`,
+    says: (answer) => `the edge is ${answer.replaceAll(/\bit\b/g, 'the corner')}`,
   },
   'U between': {
     ask: 'Which turn of the top brings the two together?',
