@@ -23,11 +23,19 @@ function hints({ loaded }: LoadedFile): Found[] {
 
 /** What is proved of the rules, a line each, and what they cost. */
 function rulesText({ rules, table: { cost } }: ProvedRules): string {
-  const lines = rules.map(({ said, claim }) => {
-    const { sightings, holds, contrast, excluded } = claim;
-    const where = holds === sightings ? `all ${sightings}` : `${holds} of ${sightings}`;
+  const lines = rules.flatMap(({ said, claim }) => {
+    const { contrast, contrasts, excluded } = claim;
+    const where = claim.holds === claim.sightings ? `all ${claim.sightings}` : `${claim.holds} of ${claim.sightings}`;
     const elsewhere = excluded > 0 ? `, and would in ${contrast} of the ${excluded} that it excludes` : '';
-    return `  rule ${said.number}: holds in ${where} sightings${elsewhere}`;
+    const turned = contrasts.length > 1 ? contrasts : [];
+    return [
+      `  rule ${said.number}: holds in ${where} sightings${elsewhere}`,
+      ...turned.map(({ without, holds, sightings }) =>
+        sightings > 0
+          ? `    with all but "${without}" it would in ${holds} of ${sightings}`
+          : `    no sighting meets all but "${without}"`,
+      ),
+    ];
   });
   const over =
     cost && `  following them takes ${cost.mean.toFixed(1)} turns over the shortest on average, ${cost.worst} at worst`;

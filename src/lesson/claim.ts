@@ -115,6 +115,13 @@ export interface RuleClaim {
   /** Sightings of the families that the conditions exclude; for how many of them the advice works too. */
   readonly excluded: number;
   readonly contrast: number;
+  /** For each condition: the sightings that fail this one and meet the others; in how many the advice works too. */
+  readonly contrasts: readonly { readonly without: string; readonly sightings: number; readonly holds: number }[];
+  /**
+   * Outer block turns over the shortest solution where the rule holds, those of one face that meet made one; left out
+   * where it holds nowhere.
+   */
+  readonly cost?: { readonly mean: number; readonly worst: number };
   readonly exact: boolean;
   readonly exceptions: readonly {
     readonly address: string;

@@ -13,19 +13,24 @@ export const ruleSaid = (part: RulePart, { when, counsel }: Rule): Pick<RuleClai
   most: counsel.most,
 });
 
-export type RuleFacts = Pick<RuleClaim, 'sightings' | 'holds' | 'excluded' | 'contrast' | 'exact' | 'exceptions'>;
+export type RuleFacts = Pick<
+  RuleClaim,
+  'sightings' | 'holds' | 'excluded' | 'contrast' | 'contrasts' | 'cost' | 'exact' | 'exceptions'
+>;
 
-export const ruleFacts = ({ best }: RulePart, proved: ProvedRule): RuleFacts => ({
+export const ruleFacts = (part: RulePart, proved: ProvedRule): RuleFacts => ({
   sightings: proved.sightings.length,
   holds: proved.holds,
   excluded: proved.excluded,
   contrast: proved.contrast,
+  contrasts: proved.contrasts.map(({ without, ...counts }) => ({ without: writeCondition(part, without), ...counts })),
+  ...(proved.cost && { cost: proved.cost }),
   exact: proved.exceptions.length === 0,
   exceptions: proved.exceptions.map(({ sighting, setup }) => ({
     address: sighting.address,
     seen: sighting.side,
     setup: writeTurns(setup),
-    shortest: best(sighting).length,
+    shortest: part.best(sighting).length,
   })),
 });
 

@@ -55,9 +55,20 @@ export interface ProvedRule {
   /** Sightings of the families that its conditions exclude, and for how many of them the advice works all the same. */
   readonly excluded: number;
   readonly contrast: number;
+  /** By index in the rule's conditions: the same of just those that fail this one and meet the others. */
+  readonly contrasts: readonly Contrast[];
+  /** Undefined where it holds nowhere. */
+  readonly cost: Cost | undefined;
 }
 
-/** Turns over the shortest solution. */
+/** Sightings that fail one condition of a rule and meet its others, and for how many of them the advice works. */
+export interface Contrast {
+  readonly without: Condition;
+  readonly sightings: number;
+  readonly holds: number;
+}
+
+/** Turns over the shortest solution, where a rule holds; turns of one face that meet are one, as they are printed. */
 export interface Cost {
   readonly mean: number;
   readonly worst: number;
@@ -115,12 +126,17 @@ function exceptionOf(world: RuleWorld, sighting: Sighting): Exception {
   return { sighting, best, setup: world.setUp(sighting, [best]) };
 }
 
-function costOf(
-  world: RuleWorld,
-  followed: readonly { readonly sighting: Sighting; readonly done: Done }[],
-): Cost | undefined {
+interface FollowedAt {
+  readonly sighting: Sighting;
+  readonly done: Done;
+}
+
+const followedIn = ({ sightings, done }: Pick<ProvedRule, 'sightings' | 'done'>): FollowedAt[] =>
+  sightings.flatMap((sighting, i) => (done[i] ? [{ sighting, done: done[i] }] : []));
+
+function costOf(world: RuleWorld, followed: readonly FollowedAt[]): Cost | undefined {
   if (followed.length === 0) return undefined;
-  const over = followed.map(({ sighting, done }) => done.length - world.best(sighting).length);
+  const over = followed.map(({ sighting, done }) => done.printed - world.best(sighting).length);
   return { mean: over.reduce((sum, n) => sum + n, 0) / over.length, worst: Math.max(...over) };
 }
 
@@ -139,6 +155,11 @@ export function proveTable(
     const own = sightings.filter((s) => lookUp(s) === rule);
     const done = own.map((s) => doIt(s, rule));
     const excluded = sightings.filter((s) => !fits(s, rule.when));
+    const works = new Set(excluded.filter((s) => doIt(s, rule) !== undefined));
+    const contrasts = rule.when.map((without): Contrast => {
+      const turned = excluded.filter((s) => rule.when.every((c) => meets(s, c) === (c !== without)));
+      return { without, sightings: turned.length, holds: turned.filter((s) => works.has(s)).length };
+    });
     return {
       rule,
       sightings: own,
@@ -146,12 +167,12 @@ export function proveTable(
       holds: done.filter((d) => d !== undefined).length,
       exceptions: own.filter((_, i) => done[i] === undefined).map((s) => exceptionOf(world, s)),
       excluded: excluded.length,
-      contrast: excluded.filter((s) => doIt(s, rule) !== undefined).length,
+      contrast: works.size,
+      contrasts,
+      cost: costOf(world, followedIn({ sightings: own, done })),
     };
   });
-  const followed = proved.flatMap(({ sightings: own, done }) =>
-    own.flatMap((sighting, i) => (done[i] ? [{ sighting, done: done[i] }] : [])),
-  );
+  const followed = proved.flatMap(followedIn);
   return {
     world,
     families,

@@ -34,6 +34,8 @@ export interface Followed {
   readonly rest: readonly Turn[];
   /** Outer block turns of both. */
   readonly length: number;
+  /** Fewest of all ways to do it, where turns of one face that meet are one: `R R` is `R2`, `R R'` is nothing. */
+  readonly printed: number;
 }
 
 export interface RuleWorld {

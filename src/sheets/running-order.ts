@@ -169,6 +169,17 @@ function stepBlocks(step: PlanStep, texts: RuleTexts): StepBlocks {
 
 const reportId = (id: string): string => `plan:${id}`;
 
+/** How often the advice of a rule works where just one of its conditions is not met. */
+const contrastNotes = ({ rules }: ProvedRules, texts: RuleTexts): Block[] =>
+  rules.flatMap(({ said, proved: { contrasts } }) => {
+    const each = contrasts
+      .filter(({ sightings }) => sightings > 0)
+      .map(({ without, ...counts }) => ({ says: statementText(without, texts), ...counts }));
+    // Of a single condition the table tells it.
+    if (contrasts.length < 2 || each.length === 0) return [];
+    return [note(...textSpans(texts.making.words.plan.report.contrasts(said.number, each), texts))];
+  });
+
 /** What the coach should know of the rules, addresses and all. */
 function reportBlocks(rules: ProvedRules, texts: RuleTexts): Block[] {
   const { report } = texts.making.words.plan;
@@ -187,6 +198,7 @@ function reportBlocks(rules: ProvedRules, texts: RuleTexts): Block[] {
         mm(0.5),
         h2(textSpans(report.heading, texts)),
         grid([...header, ...rows], { columns: report.columns.length, gap: mm(3), rowGap: 0 }),
+        ...contrastNotes(rules, texts),
         note(...textSpans(report.table(sightings, mean, worst), texts)),
         note(...textSpans(report.uncovered(uncovered.length, named), texts)),
         line('label', ...textSpans(report.means(own.sighting), texts)),

@@ -76,6 +76,11 @@ export const plan = {
       mean === undefined ? '\u2013' : turns(Number(round(mean))),
       worst === undefined ? '\u2013' : turns(worst),
     ],
+    /** A rule with several conditions, each in turn the only one that is not met: what it says, and what was counted there. */
+    contrasts: (number: number, each: readonly { says: string; holds: number; sightings: number }[]) =>
+      `Rule ${number}, all but one condition met: ${each
+        .map(({ says, holds, sightings }) => `without “${says}” it works in ${holds} of ${sightings}`)
+        .join('; ')}.`,
     table: (sightings: number, mean: number | undefined, worst: number | undefined) =>
       `All rules together, ${sightings} sightings.${cost(mean, worst)}`,
     uncovered: (count: number, named: readonly string[]) =>

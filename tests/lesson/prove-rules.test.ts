@@ -43,6 +43,11 @@ describe('rules as claims', () => {
       holds: 48,
       excluded: 192,
       contrast: 0,
+      // With the cross colour up there is nothing like it on top of the corner.
+      contrasts: [
+        { without: 'cross colour: sideways', sightings: 0, holds: 0 },
+        { without: 'edge front and corner top: like', sightings: 96, holds: 0 },
+      ],
       exact: false,
     });
     expect(claim!.exceptions).toHaveLength(48);

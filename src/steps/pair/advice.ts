@@ -255,28 +255,44 @@ function beginnings({ at: address, side }: PairSighting, advice: PairAdvice): re
 const canFollow = (before: readonly Turn[], after: readonly Turn[]): boolean =>
   before.length === 0 || before.at(-1)!.letter !== after[0]?.letter;
 
-const asSeen = (takeOut: readonly Turn[], rest: readonly Turn[], { side }: PairSighting): Followed => {
+/** How many turns the two are, those of one face that meet made one. */
+function printedLength(before: readonly Turn[], after: readonly Turn[]): number {
+  let met = 0;
+  while (met < before.length && met < after.length) {
+    const [last, next] = [before[before.length - 1 - met]!, after[met]!];
+    if (last.letter !== next.letter) break;
+    if ((last.quarters + next.quarters) % 4 !== 0) return before.length + after.length - 2 * met - 1;
+    met++;
+  }
+  return before.length + after.length - 2 * met;
+}
+
+type Done = Pick<Followed, 'takeOut' | 'rest'>;
+
+const asSeen = ({ takeOut, rest }: Done, printed: number, { side }: PairSighting): Followed => {
   const quarters = QUARTERS_FROM_FRONT_RIGHT[side];
   return {
     takeOut: fromTheSide(takeOut, quarters),
     rest: fromTheSide(rest, quarters),
     length: lengthOf(takeOut) + lengthOf(rest),
+    printed,
   };
 };
 
 /** A shortest way to do what the advice says within as many turns as it allows; undefined if there is none. */
 export function follow(sighting: PairSighting, advice: PairAdvice): Followed | undefined {
   const goal = goalAt(sighting.at, OWN);
-  let best: { takeOut: readonly Turn[]; rest: readonly Turn[]; length: number } | undefined;
+  let best: (Done & { readonly length: number }) | undefined;
+  let printed = Number.POSITIVE_INFINITY;
   for (const { turns, address: after } of beginnings(sighting, advice)) {
-    const rest = waysOn(after, goal, advice.aim).find((way) => canFollow(turns, way));
-    if (!rest) continue;
-    const length = lengthOf(turns) + lengthOf(rest);
-    if (length <= Math.min(advice.most, (best?.length ?? Number.POSITIVE_INFINITY) - 1)) {
+    for (const rest of waysOn(after, goal, advice.aim)) {
+      printed = Math.min(printed, printedLength(turns, rest));
+      const length = turns.length + rest.length;
+      if (length > advice.most || (best && length >= best.length) || !canFollow(turns, rest)) continue;
       best = { takeOut: turns, rest, length };
     }
   }
-  return best && asSeen(best.takeOut, best.rest, sighting);
+  return best && asSeen(best, printed, sighting);
 }
 
 const turnsBehindOrBelow = (turns: readonly Turn[]): number =>
@@ -312,7 +328,7 @@ export function followInSteps(sighting: PairSighting, advice: PairAdvice): Follo
     for (const rest of stepsFrom(after)) {
       const length = lengthOf(turns) + lengthOf(rest);
       if (length > advice.most || !canFollow(turns, rest)) continue;
-      const followed = asSeen(turns, rest, sighting);
+      const followed = asSeen({ takeOut: turns, rest }, printedLength(turns, rest), sighting);
       const effort = 100 * length + turnsBehindOrBelow([...followed.takeOut, ...followed.rest]);
       if (effort < bestEffort) [best, bestEffort] = [followed, effort];
     }

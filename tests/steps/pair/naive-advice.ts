@@ -99,6 +99,8 @@ export interface NaiveWay {
   readonly turns: readonly Turn[];
   /** All turns of the shortest way on to the solved pair over what is aimed at; undefined if it is not aimed at. */
   readonly length: number | undefined;
+  /** The same where turns of one face that meet are one. */
+  readonly printed: number | undefined;
 }
 
 function wayOf(before: Place, after: Place): NaiveAdvice['how'] {
@@ -207,6 +209,16 @@ function waysOn(state: Stickers, { seen, homes }: Scene, aim: string): readonly 
 const keptBeside = (state: Stickers, seen: Slot): Slot[] =>
   ALL_SLOTS.filter((s) => s !== seen && ![cornerOf(seen), seen].some((p) => slotAt(placeOf(state, p)) === s));
 
+function merged(turns: readonly Turn[]): Turn[] {
+  const done: Turn[] = [];
+  for (const turn of turns) {
+    const before = done.at(-1)?.layer === turn.layer ? done.pop()!.quarters : 0;
+    const quarters = (before + turn.quarters) % 4;
+    if (quarters !== 0) done.push({ layer: turn.layer, quarters: quarters as 1 | 2 | 3 });
+  }
+  return done;
+}
+
 /**
  * Every way to do what the advice says, and how long it is to the end: of aims that leave the way on to the student so far
  * as they go. Two turns of one face in a row are never printed.
@@ -218,16 +230,21 @@ export function naiveWays(advice: NaiveAdvice, state: Stickers, seen: Slot): Nai
   return takeOuts.flatMap((turns) => {
     const after = afterTurns(turns, state);
     if (!basePlaces(kept).every((place) => isHome(after, place))) return [];
-    const lengths = (waysOn(after, scene, advice.aim) ?? [])
-      .filter((rest) => turns.length === 0 || rest[0]?.layer !== turns.at(-1)!.layer)
-      .map((rest) => turns.length + rest.length);
-    return [{ turns, length: lengths.length > 0 ? Math.min(...lengths) : undefined }];
+    const rests = waysOn(after, scene, advice.aim) ?? [];
+    const apart = rests.filter((rest) => turns.length === 0 || rest[0]?.layer !== turns.at(-1)!.layer);
+    const least = (lengths: readonly number[]) => (lengths.length > 0 ? Math.min(...lengths) : undefined);
+    const length = least(apart.map((rest) => turns.length + rest.length));
+    return [{ turns, length, printed: least(rests.map((rest) => merged([...turns, ...rest]).length)) }];
   });
 }
 
-/** The length of a shortest way to follow the advice from a state; undefined if there is none within what it allows. */
-export function naiveLength(state: Stickers, seen: Slot, advice: NaiveAdvice): number | undefined {
-  const lengths = naiveWays(advice, state, seen).flatMap(({ length }) => length ?? []);
-  const least = Math.min(...lengths);
-  return least <= advice.most ? least : undefined;
+/** Of a shortest way to follow the advice from a state; undefined if there is none within what it allows. */
+export function naiveLengths(
+  state: Stickers,
+  seen: Slot,
+  advice: NaiveAdvice,
+): { readonly length: number; readonly printed: number } | undefined {
+  const ways = naiveWays(advice, state, seen);
+  const length = Math.min(...ways.flatMap((way) => way.length ?? []));
+  return length <= advice.most ? { length, printed: Math.min(...ways.flatMap((way) => way.printed ?? [])) } : undefined;
 }
