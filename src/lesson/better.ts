@@ -1,7 +1,7 @@
 /** Solutions that beat those listed: for the coach, who may have reasons for the others. */
 import { faceTurnsOf } from '../cube/face-turns.ts';
-import { MOST_WORKED_OUT } from '../cube/search/for-hands.ts';
-import { costAsWritten, easiest, type HandModel } from '../cube/search/hands.ts';
+import { byHands, type Handled } from '../cube/search/for-hands.ts';
+import { easiest, type HandModel } from '../cube/search/hands.ts';
 import { lengthOf, TURNS, type Turn, writeTurns } from '../cube/turns.ts';
 import { stepOf } from '../steps/steps.ts';
 import type { Problem } from './problem.ts';
@@ -14,32 +14,15 @@ const MOST = 3;
 /** In turns of U: a whole cube turned, or two regrips. Less is a matter of taste. */
 export const EASIER_BY = 2;
 
-interface Ranked {
-  readonly solution: readonly Turn[];
-  readonly turns: readonly Turn[];
-  readonly cost: number;
-}
-
 const keyOf = (turns: readonly Turn[]): string => faceTurnsOf(turns).join(' ');
 
 /** The shortest solutions of a case that are not listed, as hands do them, the easiest first. */
-function easiestFirst({ subject, solutions: listed }: ProvedCase, model: HandModel): Ranked[] {
+function easiestFirst({ subject, solutions: listed }: ProvedCase, model: HandModel): Handled[] {
   const known = new Set(listed.map(({ solution }) => keyOf(solution.turns)));
   const { solutions } = stepOf(subject).solutions(subject, 0);
-  return solutions
-    .filter(({ turns }) => !known.has(keyOf(turns)))
-    .map(({ turns }) => ({ turns, cost: costAsWritten(turns, model) }))
-    .sort((a, b) => a.cost - b.cost)
-    .slice(0, MOST_WORKED_OUT)
-    .map(({ turns }) => ({ solution: turns, ...easiest(turns, model) }))
-    .sort((a, b) => a.cost - b.cost)
-    .slice(0, MOST);
+  const others = solutions.map(({ turns }) => turns).filter((turns) => !known.has(keyOf(turns)));
+  return byHands(others, model).slice(0, MOST);
 }
-
-const said = ({ solution, turns, cost }: Ranked, model: HandModel): string => {
-  const plain = writeTurns(solution);
-  return cost < costAsWritten(solution, model) ? `${plain} (for hands: ${writeTurns(turns)})` : plain;
-};
 
 /** None of the shortest is listed. */
 function longer(one: ProvedCase, model: HandModel): Problem | undefined {
@@ -50,7 +33,7 @@ function longer(one: ProvedCase, model: HandModel): Problem | undefined {
   const { span } = one.solutions[lengths.indexOf(listed)]!.solution;
   const message = `${listed} turns are listed, ${shortest} would do`;
   const hint = easiestFirst(one, model)
-    .map((ranked) => said(ranked, model))
+    .map(({ turns }) => writeTurns(turns))
     .join('; or ');
   return { code: 'solution-longer', span, message, hint };
 }

@@ -1,8 +1,8 @@
 /** The catalogue as a lesson: every case as seen from all four sides, so that it is proved as lessons are. */
 
 import { coloursHeld, type FaceColours, type Hold, USUAL_SCHEME } from '../cube/colours.ts';
-import { easiestOf } from '../cube/search/for-hands.ts';
-import { costAsWritten, HANDS } from '../cube/search/hands.ts';
+import { byHands } from '../cube/search/for-hands.ts';
+import { HANDS } from '../cube/search/hands.ts';
 import { fromTheSide } from '../cube/sides.ts';
 import { TRIGGERS } from '../cube/triggers.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
@@ -14,20 +14,18 @@ import { sourceOf } from './source.ts';
 
 /** How many sides a case is seen from. */
 export const SIDES = 4;
-/** Of so many solutions the way for hands is worked out in full: with more a few cases change, and it takes long. */
-const WORKED_OUT = 3;
 const HOLD: Hold = { up: 'yellow', front: 'green' };
 const COLOURS: FaceColours = coloursHeld(USUAL_SCHEME, HOLD)!;
 
-/** The shortest that is easiest as it is written, and what is easiest of all, if that is another. */
+/** The easiest of the shortest, and the easiest of all, if that is another. */
 function solutionsOf(all: readonly (readonly Turn[])[]): Solution[] {
-  const [first] = all
-    .filter((turns) => turns.length === all[0]!.length)
-    .map((turns) => ({ turns, cost: costAsWritten(turns, HANDS) }))
-    .sort((a, b) => a.cost - b.cost);
-  const best = easiestOf(all, HANDS, { workedOut: WORKED_OUT });
-  const isOther = best !== undefined && writeTurns(best.turns) !== writeTurns(first!.turns);
-  return [first!.turns, ...(isOther ? [best.turns] : [])].map((turns, i) => chosenSolution(i + 1, turns, NOWHERE));
+  const [best] = byHands(all, HANDS);
+  const [short] = byHands(
+    all.filter(({ length }) => length === all[0]!.length),
+    HANDS,
+  );
+  const isOther = writeTurns(best!.turns) !== writeTurns(short!.turns);
+  return [short!, ...(isOther ? [best!] : [])].map(({ turns }, i) => chosenSolution(i + 1, turns, NOWHERE));
 }
 
 const caseOf = ({ address, where }: Subject, number: number, all: readonly (readonly Turn[])[]): CaseRead => ({
@@ -76,7 +74,7 @@ export function bookletLesson(step: Step, families: readonly string[]): Lesson {
     shows: { undo: false, states: false },
     triggers: TRIGGERS,
     hands: HANDS,
-    choose: undefined,
+    choose: 'none',
     addShortest: false,
     claims: [],
     families: [],

@@ -1,39 +1,59 @@
 /** A case as read -> a case that can be proved: a set-up made for its address, a solution chosen where none is listed. */
 
-import { easiestOf } from '../cube/search/for-hands.ts';
-import { costAsWritten } from '../cube/search/hands.ts';
-import { lengthOf, mirror, type Turn, writeTurns } from '../cube/turns.ts';
+import { byHands } from '../cube/search/for-hands.ts';
+import { byEase, costAsWritten, turnsBehind } from '../cube/search/hands.ts';
+import { lengthOf, mirror, type Turn, turnOf } from '../cube/turns.ts';
+import { turnsByTable } from '../rules/examples.ts';
 import { isFault } from '../steps/step.ts';
 import { stepOf } from '../steps/steps.ts';
 import type { Subject, Where } from '../steps/subject.ts';
 import { type Case, type CaseRead, chosenSolution, type Lesson } from './lesson.ts';
+import { ruleTable } from './prove-rules.ts';
 
 type Turns = readonly Turn[];
 
-interface Ranked {
-  readonly turns: Turns;
-  readonly cost: number;
+/**
+ * How the lesson's rules solve a case as it is seen; undefined where they do not. Where that takes turns of B, the cube is
+ * turned by a y first, and the rules are asked anew. For the leading hand of the lesson.
+ */
+export function byTheRules(subject: Subject, lesson: Lesson): Turns | undefined {
+  const { step, hands } = lesson;
+  const table = ruleTable(lesson);
+  if (!table) return undefined;
+  const solved = (seen: Subject): Turns | undefined => turnsByTable(table, step.rules!.sightingOf(seen));
+  const asHeld = solved(subject);
+  if (!asHeld || !turnsBehind(asHeld) || hands.still) return asHeld;
+  const turned = ([1, 2, 3] as const).flatMap((quarters) => {
+    const turns = solved(step.turned(subject, quarters));
+    return turns ? [[turnOf('rotation', 'y', quarters), ...turns]] : [];
+  });
+  const ways = [asHeld, ...turned].map((turns) => ({ turns, cost: costAsWritten(turns, hands) }));
+  return ways.reduce((a, b) => (byEase(hands)(b, a) < 0 ? b : a)).turns;
 }
-
-const byCost = (a: Ranked, b: Ranked): number =>
-  a.cost - b.cost || (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1);
 
 /** Chosen by the engine, the same from run to run. Undefined for a case that is solved already. */
-function chosenTurns(subject: Subject, choice: 'easiest' | 'shortest', { hands, claims }: Lesson): Turns | undefined {
+function chosenTurns(subject: Subject, choice: 'easiest' | 'shortest', { hands }: Lesson): Turns | undefined {
   const { solutions } = stepOf(subject).solutions(subject, choice === 'easiest' ? 1 : 0);
-  const all = solutions.map(({ turns }) => turns);
-  const withoutTurningTheCube = claims.some(({ claim }) => claim === 'rotations');
-  if (choice === 'easiest') return easiestOf(all, hands, { withoutTurningTheCube })?.turns;
-  const ranked = all.map((turns) => ({ turns, cost: costAsWritten(turns, hands) })).sort(byCost);
-  return ranked[0]?.turns.length ? ranked[0].turns : undefined;
+  const [best] = byHands(
+    solutions.map(({ turns }) => turns),
+    hands,
+  );
+  return best?.turns;
 }
 
-/** What the engine adds to the solutions that are listed, if anything. */
+/** What the engine adds to the solutions that are listed, if anything: of the right hand, as `setup` and `where` are. */
 function added(c: CaseRead, setup: Turns, where: Where, listed: readonly Turns[], lesson: Lesson): Turns | undefined {
-  const choice = listed.length === 0 ? lesson.choose : lesson.addShortest ? 'shortest' : undefined;
-  const subject = choice && c.isWhole ? lesson.step.after(setup, where) : undefined;
-  if (!choice || !subject || isFault(subject)) return undefined;
-  const turns = chosenTurns(subject, choice, lesson);
+  const { step, hand } = lesson;
+  const choice = listed.length === 0 ? lesson.choose : lesson.addShortest ? 'shortest' : 'none';
+  if (choice === 'none' || !c.isWhole) return undefined;
+  const subject = step.after(setup, where);
+  if (isFault(subject)) return undefined;
+  if (choice === 'rules') {
+    const seen = hand === 'left' ? step.after(mirror(setup), c.where) : subject;
+    const turns = isFault(seen) || seen.isSolved ? undefined : byTheRules(seen, lesson);
+    if (turns) return hand === 'left' ? mirror(turns) : turns;
+  }
+  const turns = chosenTurns(subject, choice === 'shortest' ? choice : 'easiest', lesson);
   return turns && listed.some((one) => lengthOf(one) <= lengthOf(turns)) ? undefined : turns;
 }
 

@@ -89,6 +89,9 @@ export const plainCase = (number: number, held: Pick<CaseSaid, 'hold' | 'colours
   span,
 });
 
+/** How a solution is chosen for a case that lists none: none with `none`. */
+export const CHOICES = ['rules', 'easiest', 'shortest', 'none'] as const;
+
 /** A case with a set-up, and with the solutions that were chosen for it. */
 export interface Case extends CaseSaid {
   readonly setup: readonly Turn[];
@@ -145,8 +148,8 @@ export interface Lesson {
   /** Ours, and those of the club in their place or beside them. */
   readonly triggers: TriggerList;
   readonly hands: HandModel;
-  /** How solutions are chosen for cases that list none; not at all if undefined. */
-  readonly choose: 'easiest' | 'shortest' | undefined;
+  /** How solutions are chosen for cases that list none. */
+  readonly choose: (typeof CHOICES)[number];
   /** Whether a shortest solution is added where none is listed. */
   readonly addShortest: boolean;
   readonly claims: readonly LessonClaim[];

@@ -156,6 +156,10 @@ export const PROBLEM_KINDS = {
     'The parts of a rule do not go together.',
     'A rule either lifts, with an aim, or turns the cube.',
   ),
+  'choose-without-rules': error(
+    'Solutions are to be chosen by the rules of a lesson that has none.',
+    'Add rules, or write choose: easiest.',
+  ),
   'rule-without-family': error(
     'There are rules, and the lesson does not say of which families of cases.',
     'Add the key "family".',

@@ -155,6 +155,19 @@ function leftOut({ world, uncovered, sightings }: ProvedTable, lesson: Lesson): 
   return [{ code: 'rules-leave-out', span, message, hint }];
 }
 
+const tables = new WeakMap<Lesson, ProvedTable>();
+
+/** The lesson's rules, held against every sighting of its families; undefined if it has none, or names no family. */
+export function ruleTable(lesson: Lesson): ProvedTable | undefined {
+  const { step, families, rules, hand } = lesson;
+  if (rules.length === 0 || families.length === 0) return undefined;
+  const world = step.rules!;
+  const said = rules.map(({ rule }) => rule);
+  const table = tables.get(lesson) ?? proveTable(world, families, said, world.front(hand));
+  tables.set(lesson, table);
+  return table;
+}
+
 /**
  * `isWhole`: all of the lesson could be read; a family that was not is not told as missing. `proved` is undefined if the
  * lesson has no rules that could be read.
@@ -173,13 +186,7 @@ export function proveRules(
       problems: [{ code: 'rule-without-family', span: lesson.rules[0]!.span, message, hint }],
     };
   }
-  const world = lesson.step.rules!;
-  const table = proveTable(
-    world,
-    lesson.families,
-    lesson.rules.map(({ rule }) => rule),
-    world.front(lesson.hand),
-  );
+  const table = ruleTable(lesson)!;
   let exceptionNumber = lesson.rules.length;
   const problems: Problem[] = [];
   const rules = lesson.rules.map((said, i) => {

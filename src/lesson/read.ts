@@ -83,11 +83,26 @@ function claimsAt(r: Reader, { claims = {} }: Partial<Head>): LessonClaim[] {
   return found;
 }
 
-/** Our figures, with those of the club in their place. */
-function handsOf(written: Head['hands'] = {}): HandModel {
-  const { half = HANDS.half, wide = HANDS.wide, regrip = HANDS.regrip, flow = HANDS.flow, ...quarter } = written;
+/** Our figures, with those of the club in their place; a lesson that promises not to turn the cube is chosen for likewise. */
+function handsOf({ hands = {}, claims }: Pick<Head, 'hands' | 'claims'>): HandModel {
+  const {
+    half = HANDS.half,
+    wide = HANDS.wide,
+    regrip = HANDS.regrip,
+    flow = HANDS.flow,
+    allow = [],
+    ...quarter
+  } = hands;
   const given = Object.fromEntries(Object.entries(quarter).filter(([, cost]) => cost !== undefined));
-  return { quarter: { ...HANDS.quarter, ...given }, half, wide, regrip, flow };
+  return {
+    quarter: { ...HANDS.quarter, ...given },
+    half,
+    wide,
+    regrip,
+    flow,
+    allow,
+    still: claims?.rotations === 'none',
+  };
 }
 
 /** Our triggers, and the club's; of turns that can be seen from any side. */
@@ -134,6 +149,10 @@ export function readLesson(source: Source): ReadLesson {
   const whole = headSchema.safeParse(data);
   if (!whole.success) r.problems.push(...formatProblems(yaml, whole.error, [], tablesOf(format)));
   const head: Partial<Head> = whole.success ? whole.data : usableHead(data as Record<string, unknown>, headSchema);
+  if (head.choose === 'rules' && !head.rules) {
+    const message = 'solutions are to be chosen by the rules of the lesson, and it has none';
+    tell(r, ['choose'], { code: 'choose-without-rules', message, hint: 'add rules, or write choose: easiest' });
+  }
   const scheme = schemeAt(r, head.scheme);
   const held = head.hold && holdAt(r, ['hold'], scheme, head.hold);
   const triggers = triggersAt(r, head.triggers);
@@ -152,8 +171,8 @@ export function readLesson(source: Source): ReadLesson {
     clubWords: head.words ?? {},
     shows: { undo: head.show?.includes('undo') ?? false, states: head.show?.includes('states') ?? false },
     triggers,
-    hands: handsOf(head.hands),
-    choose: head.choose,
+    hands: handsOf(head),
+    choose: head.choose ?? (head.rules ? 'rules' : 'none'),
     addShortest: head.show?.includes('shortest') ?? false,
     claims: claimsAt(r, head),
     families: head.family === undefined ? [] : [head.family].flat(),

@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import { COLOURS } from '../cube/colours.ts';
+import { ALLOWED } from '../cube/search/hands.ts';
 import type { Turn } from '../cube/turns.ts';
 import { wordsFor } from '../rules/conditions.ts';
 import type { RulePart } from '../steps/rule-part.ts';
@@ -11,6 +12,7 @@ import type { Step } from '../steps/step.ts';
 import { steps } from '../steps/steps.ts';
 import { about } from '../text/about.ts';
 import { LEADING_HANDS } from './leading-hand.ts';
+import { CHOICES } from './lesson.ts';
 import { LEVELS, SHARED_KINDS, type SharedKind } from './practice.ts';
 
 /** Not blank. */
@@ -52,7 +54,7 @@ export const caseSchema = z.strictObject({
   address: address().optional(),
   solutions: about(
     z.union([solutionTurns(), z.array(solutionSchema).min(1)]),
-    'Recommended solutions, the best first. Without them the panel has a line to write on, or see choose.',
+    'Recommended solutions, the best first. Without them one is chosen or there is a line to write on: see choose.',
     ["L' U L R U R'"],
   ).optional(),
   watch: about(text(), 'What to watch in this case.', 'The edge shows you {green}.').optional(),
@@ -98,6 +100,12 @@ export const handsSchema = z.strictObject({
   wide: about(cost(), 'What a wide turn costs more than its face.', 0.3).optional(),
   regrip: about(cost(), 'What taking hold anew costs.', 1.2).optional(),
   flow: about(cost(), 'What a turn costs less when the same hand goes on.', 0.15).optional(),
+  allow: about(
+    z.array(z.enum(ALLOWED)),
+    'What solutions that the tool chooses may use besides turns of faces. Without it they have no wide turns, no slices, ' +
+      'and no turn of the cube but a y at the start that spares turns of B. tipping: the cross may leave the bottom.',
+    ['wide', 'rotations'],
+  ).optional(),
 });
 
 /** For editors; reading tells more of what is wrong than that a text does not fit. */
@@ -240,8 +248,10 @@ export const lessonSchema = z.strictObject({
     ['undo'],
   ).optional(),
   choose: about(
-    z.enum(['easiest', 'shortest']),
-    'Cases without solutions get one: the easiest for hands, or a shortest one. It stays the same from run to run.',
+    z.enum(CHOICES),
+    "Cases without solutions get one: the one that the lesson's rules give (the easiest, where they give none), the " +
+      'easiest for hands, or a shortest one. It stays the same from run to run. none: a line to write on. Left out: rules ' +
+      'where the lesson has some, else none.',
     'easiest',
   ).optional(),
   hands: about(handsSchema, 'What your club finds hard; our figures are used for what is not named.', {

@@ -32,6 +32,6 @@ export function solutionsSeen(subject: Subject, longer: number): readonly (reado
   return solutions.map(({ turns }) => fromTheSide(turns, round ?? 0));
 }
 
-/** Turns that bring a case about and give none of `avoid` away. */
-export const setUpFor = (subject: Subject, avoid: readonly (readonly Turn[])[]): readonly Turn[] =>
-  stepOf(subject).setUp(subject, avoid, (longer) => solutionsSeen(subject, longer));
+/** Turns that bring a case about and give none of `avoid` away, of so many turns at least where there are such. */
+export const setUpFor = (subject: Subject, avoid: readonly (readonly Turn[])[], least = 0): readonly Turn[] =>
+  stepOf(subject).setUp(subject, avoid, { solutions: (longer) => solutionsSeen(subject, longer), least });

@@ -1,7 +1,9 @@
 /** What a lesson has taught, as the stuff that exercises are made of: every case from every side, with what solves it. */
 
+import { byHands } from '../cube/search/for-hands.ts';
 import { prove } from '../cube/solves.ts';
-import { lengthOf, type Turn } from '../cube/turns.ts';
+import { lengthOf, mirror, type Turn } from '../cube/turns.ts';
+import { byTheRules } from '../lesson/complete.ts';
 import type { Lesson } from '../lesson/lesson.ts';
 import type { PracticeFilter } from '../lesson/practice.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
@@ -12,7 +14,7 @@ import { stepOf } from '../steps/steps.ts';
 import { type Subject, subjectKey } from '../steps/subject.ts';
 import { groupedBy } from '../text/grouped.ts';
 import { carried, ROUND } from './carry.ts';
-import { doing, type Leading } from './difficulty.ts';
+import type { Leading } from './difficulty.ts';
 
 /** A case as it was taught, after some turn of the top and from one side, with what is recommended for it. */
 export interface Taught extends Recognised {
@@ -31,10 +33,11 @@ export interface Material {
   readonly rules: readonly ProvedLessonRule[];
 }
 
-/** The cheapest for the hands; among equals the first by its turns. */
-function easiestOf(solutions: readonly (readonly Turn[])[], leading: Leading): readonly Turn[] {
-  const ranked = solutions.map((turns) => ({ turns, cost: doing(turns, leading) }));
-  return ranked.reduce((a, b) => (b.cost < a.cost ? b : a)).turns;
+/** The easiest for the hands, which may begin with y. */
+function easiestOf(solutions: readonly (readonly Turn[])[], { hand, model }: Leading): readonly Turn[] {
+  const isLeft = hand === 'left';
+  const [best] = byHands(isLeft ? solutions.map(mirror) : solutions, model);
+  return best ? (isLeft ? mirror(best.turns) : best.turns) : [];
 }
 
 /** The easiest of the shortest. */
@@ -46,17 +49,24 @@ export const shortestFor = (subject: Subject, leading: Leading): readonly Turn[]
     leading,
   );
 
+type Of = Pick<Material, 'lesson' | 'leading'>;
+
 /** A solution of the coach, seen from elsewhere; proved with all kept that can be, else nothing. */
 function fromElsewhere({ subject: from }: ProvedCase, turns: readonly Turn[], to: Subject): readonly Turn[][] {
   const seen = carried(turns, from, to);
   return prove(to.cube, seen, to.goal).verdict === 'solves' ? [seen] : [];
 }
 
-/** What the coach recommends for this side; else the easiest of what is recommended for others, as it is done here. */
-function coachSolution(cases: readonly ProvedCase[], to: Subject, leading: Leading): readonly Turn[] | undefined {
+/**
+ * As it was taught: what the coach recommends for this side, else what the lesson's rules give, else the easiest of what is
+ * recommended for other sides, as it is done here.
+ */
+function taughtWay(cases: readonly ProvedCase[], to: Subject, { lesson, leading }: Of): readonly Turn[] | undefined {
   const here = cases.find(({ subject, solutions }) => subject.side === to.side && solutions.length > 0);
   const first = here && fromElsewhere(here, here.solutions[0]!.solution.turns, to)[0];
   if (first) return first;
+  const byRule = byTheRules(to, lesson);
+  if (byRule) return byRule;
   const all = cases.flatMap((one) => one.solutions.flatMap(({ solution }) => fromElsewhere(one, solution.turns, to)));
   return all.length > 0 ? easiestOf(all, leading) : undefined;
 }
@@ -99,7 +109,7 @@ export function materialOf(proved: ProvedLesson, leading: Leading): Material {
       if (wanted.length > 0 ? !wanted.includes(subject.side) : !shown.has(subject.side)) continue;
       const recognised = recognise(subject);
       if (only && !isWanted(subject, recognised, only)) continue;
-      const recommended = coachSolution(cases, subject, leading) ?? shortestFor(subject, leading);
+      const recommended = taughtWay(cases, subject, { lesson, leading }) ?? shortestFor(subject, leading);
       if (only?.turns !== undefined && lengthOf(recommended) > only.turns) continue;
       if (only?.hand !== undefined && firstHand(recommended) !== only.hand) continue;
       taught.push({ subject, key: `${subject.address} ${subject.side}`, recommended, ...recognised });

@@ -4,7 +4,7 @@
  */
 
 import { isTurnOfTop, lengthOf, type Turn } from '../cube/turns.ts';
-import { type Done, type ProvedRule, type ProvedTable, turnsTheCube } from './rules.ts';
+import { type Done, type ProvedRule, type ProvedTable, type Rule, turnsTheCube } from './rules.ts';
 import { askedOnTheWay, treeOf } from './tree.ts';
 import type { Sighting } from './world.ts';
 
@@ -50,19 +50,31 @@ export function examplesOf(table: ProvedTable): readonly Example[] {
   return examples;
 }
 
+/** How the table solves a case as it is seen, as it is best shown; undefined if no rule speaks of it or the one that does fails. */
+export function turnsByTable(table: ProvedTable, sighting: Sighting): readonly Turn[] | undefined {
+  for (const { rule, sightings, done: ways } of table.rules) {
+    const found = ways[sightings.indexOf(sighting)];
+    if (found) return turnsDone(shownDone(table, sighting, rule, found).done);
+  }
+  return undefined;
+}
+
+/** Done as it is best shown, and how strange that is. */
+function shownDone({ world }: ProvedTable, sighting: Sighting, { counsel }: Rule, found: Done) {
+  if (turnsTheCube(counsel)) return { done: found, strange: 0 };
+  const { followed, strange } = world.shown(sighting, found, counsel);
+  return { done: { ...followed, first: found.first }, strange };
+}
+
 function examplesOfRule(table: ProvedTable, proved: ProvedRule, rule: number): Example[] {
   const { sightings, done: ways, exceptions } = proved;
-  const { counsel } = proved.rule;
   return [
     ...sightings.flatMap((sighting, i): Example[] => {
       const found = ways[i];
       if (!found) return [];
-      const shown = turnsTheCube(counsel)
-        ? { followed: found, strange: 0 }
-        : table.world.shown(sighting, found, counsel);
-      const done = { ...shown.followed, first: found.first };
+      const { done, strange } = shownDone(table, sighting, proved.rule, found);
       const turns = turnsDone(done);
-      const effort = effortOf(table, sighting, done.takeOut[0], lengthOf(turns)) + shown.strange;
+      const effort = effortOf(table, sighting, done.takeOut[0], lengthOf(turns)) + strange;
       return [{ sighting, rule, done, turns, effort }];
     }),
     ...exceptions.map(({ sighting, best }): Example => {

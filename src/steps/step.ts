@@ -69,13 +69,13 @@ export interface Step {
   readonly solutions: (subject: Subject, longer: number) => Answer;
   /** The fewest face turns, and whether the search was whole. */
   readonly shortest: (subject: Subject) => { readonly shortest: number | undefined; readonly proved: boolean };
-  /**
-   * Turns that bring the case about and give none of `avoid` away; none known: not a shortest solution. `solutions`: those
-   * that may be taken back for it, of up to so many turns over the shortest; left out: all, as searched.
-   */
-  readonly setUp: (
-    subject: Subject,
-    avoid: readonly (readonly Turn[])[],
-    solutions?: (longer: number) => readonly (readonly Turn[])[],
-  ) => Turn[];
+  /** Turns that bring the case about and give none of `avoid` away; none known: not a shortest solution. */
+  readonly setUp: (subject: Subject, avoid: readonly (readonly Turn[])[], wanted?: SetUpWanted) => Turn[];
+}
+
+export interface SetUpWanted {
+  /** Those that may be taken back for it, of up to so many turns over the shortest; left out: all, as searched. */
+  readonly solutions?: (longer: number) => readonly (readonly Turn[])[];
+  /** It has so many outer block turns, where a set-up as long can be made. */
+  readonly least?: number;
 }

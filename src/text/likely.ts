@@ -1,7 +1,7 @@
 /** Which of the words that are right was likely meant. */
 
 /** Letters changed, dropped, added, or two neighbours swapped (restricted Damerau distance, by dynamic programming). */
-function wordDistance(a: string, b: string): number {
+export function wordDistance(a: string, b: string): number {
   let before: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {

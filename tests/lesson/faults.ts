@@ -852,6 +852,14 @@ export const FAULTS: readonly Fault[] = [
     says: /"with" beside "by"/,
   },
   {
+    name: 'solutions chosen by rules that are not there',
+    code: 'choose-without-rules',
+    text: withLine(5, 'choose: rules'),
+    line: 5,
+    column: 9,
+    says: /choose: easiest/,
+  },
+  {
     name: 'rules of no family',
     code: 'rule-without-family',
     text: withLine(5, 'rules:', '  - aim: split', '    most: 8'),

@@ -1,7 +1,7 @@
 /** Which solutions of a case hands do best, held one way or another: by the cost model of hands.ts. */
 import { fromTheSide } from '../sides.ts';
-import { mirror, type Turn, writeTurns } from '../turns.ts';
-import { costAsWritten, type Execution, easiest, type HandLimits, type HandModel } from './hands.ts';
+import { mirror, type Turn } from '../turns.ts';
+import { byEase, type Execution, easiest, type HandModel, heldForHands } from './hands.ts';
 
 /** A solution as hands do it. */
 export interface Handled extends Execution {
@@ -9,30 +9,23 @@ export interface Handled extends Execution {
   readonly solution: readonly Turn[];
 }
 
-/** Of so many solutions the cheapest execution is worked out; the others are too hard as written to come first. */
-export const MOST_WORKED_OUT = 12;
+/** Of so many solutions all that is allowed is tried; the others are too hard as written to come first. */
+const MOST_WORKED_OUT = 12;
 
-const byCost = (a: { cost: number; turns: readonly Turn[] }, b: typeof a): number =>
-  a.cost - b.cost || (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1);
-
-/** The easiest of these solutions; undefined if there are none, or only the empty one. */
-export function easiestOf(
-  solutions: readonly (readonly Turn[])[],
-  model: HandModel,
-  { workedOut = MOST_WORKED_OUT, ...limits }: HandLimits & { readonly workedOut?: number } = {},
-): Handled | undefined {
-  return solutions
+/** As hands do them, the easiest first; without the empty one, and where more than turns of faces is allowed without the hardest. */
+export function byHands(solutions: readonly (readonly Turn[])[], model: HandModel): Handled[] {
+  const held = solutions
     .filter((solution) => solution.length > 0)
-    .map((solution) => ({ solution, turns: solution, cost: costAsWritten(solution, model) }))
-    .sort(byCost)
-    .slice(0, workedOut)
-    .map(({ solution }): Handled => ({ solution, ...easiest(solution, model, limits) }))
-    .sort(byCost)[0];
+    .map((solution): Handled => ({ solution, ...heldForHands(solution, model) }))
+    .sort(byEase(model));
+  if (model.allow.length === 0) return held;
+  const likely = held.slice(0, MOST_WORKED_OUT);
+  return likely.map(({ solution }): Handled => ({ solution, ...easiest(solution, model) })).sort(byEase(model));
 }
 
 /** The easiest ways to turn any of some solutions. */
 export interface ForHands {
-  /** With rotations of the cube, wide turns and slices wherever they make it easier. */
+  /** With all that is allowed. */
   readonly best: Handled;
   /** The cube stays as it is held. */
   readonly still: Handled;
@@ -44,14 +37,14 @@ export interface ForHands {
 
 /** The easiest of these solutions in each way; undefined if there are none, or the pair is solved. */
 export function forHands(solutions: readonly (readonly Turn[])[], model: HandModel): ForHands | undefined {
-  const best = easiestOf(solutions, model);
-  const still = easiestOf(solutions, model, { withoutTurningTheCube: true });
-  const behind = easiestOf(
+  const held: HandModel = { ...model, allow: [], still: true };
+  const [best] = byHands(solutions, model);
+  const [still] = byHands(solutions, held);
+  const [behind] = byHands(
     solutions.map((turns) => fromTheSide(turns, 2)),
-    model,
-    { withoutTurningTheCube: true },
+    held,
   );
-  const left = easiestOf(solutions.map(mirror), model);
+  const [left] = byHands(solutions.map(mirror), model);
   if (!best || !still || !behind || !left) return undefined;
   return {
     best,

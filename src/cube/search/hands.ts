@@ -1,15 +1,18 @@
 /**
  * How easily hands do a solution. The same face turns can be executed in many ways: turn the whole cube first, a wide turn
- * in place of the opposite face, a slice for two opposite faces. `easiest` finds the cheapest way, an exact minimum over
- * all holds of the cube and grips of the hands.
+ * in place of the opposite face, a slice for two opposite faces. `easiest` finds the way that a coach would show: with no
+ * turn of B where another has none, then with none of D, then the cheapest, an exact minimum over the holds of the cube
+ * that are allowed and all grips of the hands. Unless more is allowed, a solution is turns of faces, with a y before the
+ * first where that spares turns of B, so that the cross stays at the bottom.
  *
  * No published measure of the cost of a turn is known; the figures of HANDS are the project's own, from what coaches
  * say is easy (common practice, no source), and a club can change them. They are in units of one turn of U.
  */
 import type { Face } from '../faces.ts';
+import { fromTheSide } from '../sides.ts';
 import { type FaceTurn, faceTurn } from '../spots.ts';
-import { type Quarters, TURNS, type Turn } from '../turns.ts';
-import { effect, STRAIGHT, type View } from '../view.ts';
+import { type Quarters, TURNS, type Turn, turnOf, writeTurns } from '../turns.ts';
+import { centreAt, effect, STRAIGHT, type View } from '../view.ts';
 
 /** What turns cost hands, in units of a quarter turn of U: our own figures, see docs/hands.md. */
 export interface HandModel {
@@ -23,7 +26,18 @@ export interface HandModel {
   readonly regrip: number;
   /** Less for a turn that the same hand goes on with: a trigger flows. */
   readonly flow: number;
+  /** What may be used besides turns of faces. */
+  readonly allow: readonly Allowed[];
+  /** The cube is not turned at all, not even by a y before the first turn that spares turns of B. */
+  readonly still: boolean;
 }
+
+/**
+ * `rotations`: y wherever it makes a solution easier; `tipping`: x and z too, so that the cross may end elsewhere than at
+ * the bottom. Without it a solution ends with the same centre up as it began with.
+ */
+export const ALLOWED = ['wide', 'slices', 'rotations', 'tipping'] as const;
+export type Allowed = (typeof ALLOWED)[number];
 
 /** For those who lead with the right hand. */
 export const HANDS: HandModel = {
@@ -32,6 +46,8 @@ export const HANDS: HandModel = {
   wide: 0.3,
   regrip: 1.2,
   flow: 0.15,
+  allow: [],
+  still: false,
 };
 
 /** A wrist turns one quarter either way from where it is at ease; R and L turn it, all else is done by fingers. */
@@ -98,7 +114,11 @@ function costOf(turn: Turn, grip: Grip, model: HandModel): { cost: number; grip:
   return { cost, grip: { view, right, left, last: hand ?? grip.last } };
 }
 
-const ROTATIONS = TURNS.filter((turn) => turn.kind === 'rotation');
+/** The rotations that may stand within a solution. */
+const rotationsAllowed = ({ allow, still }: HandModel): readonly Turn[] =>
+  TURNS.filter(
+    ({ kind, letter }) => kind === 'rotation' && !still && allow.includes(letter === 'y' ? 'rotations' : 'tipping'),
+  );
 
 /**
  * By 18 * view + a face turn: the written turns whose first or only face turn it is, seen from that view. The face
@@ -126,11 +146,6 @@ export interface Execution {
   /** As the hands do it: with rotations, wide turns and slices where they make it easier. */
   readonly turns: readonly Turn[];
   readonly cost: number;
-}
-
-export interface HandLimits {
-  /** No rotation of the whole cube; wide turns and slices, which turn it too, are then left out as well. */
-  readonly withoutTurningTheCube?: boolean;
 }
 
 /** What a turn costs from a grip, and the grip that it ends in. */
@@ -213,16 +228,17 @@ const rotationCost = ({ letter, quarters }: Turn, model: HandModel): number =>
  * cheaper, shortest paths find those (Floyd, Algorithm 97, Communications of the ACM 5(6), 1962).
  */
 function rotationsOf(model: HandModel): readonly (readonly Rotation[])[] {
+  const rotations = rotationsAllowed(model);
   const ways = VIEWS.map((from) => {
     const best = new Map<View, Rotation>();
     const offer = (to: View, turns: readonly Turn[]): void => {
       const cost = turns.reduce((sum, turn) => sum + rotationCost(turn, model), 0);
       if (to !== from && cost < (best.get(to)?.cost ?? Number.POSITIVE_INFINITY)) best.set(to, { to, cost, turns });
     };
-    for (const first of ROTATIONS) {
+    for (const first of rotations) {
       const middle = effect(first, from).view;
       offer(middle, [first]);
-      for (const second of ROTATIONS) offer(effect(second, middle).view, [first, second]);
+      for (const second of rotations) offer(effect(second, middle).view, [first, second]);
     }
     return best;
   });
@@ -247,7 +263,7 @@ function rotationsFor(model: HandModel): ReturnType<typeof rotationsOf> {
 }
 
 /** From each grip also those that rotations of the cube lead to: only the cheapest grip of a view is worth turning from. */
-function withRotations(reached: Map<GripNumber, Reached>, model: HandModel, most: number): void {
+function withRotations(reached: Map<GripNumber, Reached>, model: HandModel): void {
   const cheapest: (Reached | undefined)[] = VIEWS.map(() => undefined);
   for (const one of reached.values()) {
     const { view } = GRIPS[one.grip]!;
@@ -258,7 +274,7 @@ function withRotations(reached: Map<GripNumber, Reached>, model: HandModel, most
   for (const [view, from] of cheapest.entries()) {
     if (!from) continue;
     for (const { to, cost, turns } of rotations[view]!) {
-      if (from.cost + cost >= (best[to]?.cost ?? most)) continue;
+      if (from.cost + cost >= (best[to]?.cost ?? Number.POSITIVE_INFINITY)) continue;
       best[to] = { cost: from.cost + cost, from, turns };
     }
   }
@@ -268,44 +284,86 @@ function withRotations(reached: Map<GripNumber, Reached>, model: HandModel, most
   }
 }
 
-/** The cheapest way to execute face turns that are named as the viewer sees the cube now. */
-export function easiest(
-  turns: readonly Turn[],
-  model: HandModel = HANDS,
-  { withoutTurningTheCube = false }: HandLimits = {},
-): Execution {
-  const faceTurns = turns.map((t) => faceTurn(t.letter as Face, t.quarters));
-  const still = cheapest(faceTurns, model, false, Number.POSITIVE_INFINITY)!;
-  // Held still it is found at once, and nothing that costs more than that need be gone on with.
-  const best = withoutTurningTheCube ? still : (cheapest(faceTurns, model, true, still.cost) ?? still);
-  return { turns: turnsOf(best.done), cost: rounded(best.cost) };
+/**
+ * No turn of B is better than any saving, then none of D: hands do them blindly, or break the cross. A club that finds
+ * them no harder than we find F is not kept from them.
+ */
+function strangeness(turns: readonly Turn[], { quarter }: HandModel): number {
+  const has = (letter: 'B' | 'D'): boolean =>
+    quarter[letter] > HANDS.quarter.F && turns.some((turn) => turn.letter === letter);
+  return (has('B') ? 2 : 0) + (has('D') ? 1 : 0);
 }
 
-/** The cheapest that costs less than `most`, with the cube turned or not; undefined if there is none. */
-function cheapest(
-  faceTurns: readonly FaceTurn[],
-  model: HandModel,
-  turnsTheCube: boolean,
-  most: number,
-): Reached | undefined {
+/** The better way first: with fewer strange faces, then the cheaper, then by what is written. */
+export const byEase =
+  (model: HandModel) =>
+  (a: Execution, b: Execution): number =>
+    strangeness(a.turns, model) - strangeness(b.turns, model) ||
+    a.cost - b.cost ||
+    (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1);
+
+const asWritten = (turns: readonly Turn[], model: HandModel): Execution => ({
+  turns,
+  cost: costAsWritten(turns, model),
+});
+
+const TURNED_FIRST = ([1, 2, 3] as const).map((quarters) => ({
+  quarters,
+  first: turnOf('rotation', 'y', quarters),
+}));
+
+/** Whether the face at the back is turned, or layers with it. */
+export const turnsBehind = (turns: readonly Turn[]): boolean => turns.some(({ letter }) => letter === 'B');
+
+/** Turns as they are written, or from another side after a y first, where that spares turns of B. */
+export function heldForHands(turns: readonly Turn[], model: HandModel = HANDS): Execution {
+  const ways = [asWritten(turns, model)];
+  if (!model.still && turnsBehind(turns)) {
+    for (const { quarters, first } of TURNED_FIRST) {
+      const from = [first, ...fromTheSide(turns, quarters)];
+      if (!turnsBehind(from)) ways.push(asWritten(from, model));
+    }
+  }
+  return ways.reduce((a, b) => (byEase(model)(b, a) < 0 ? b : a));
+}
+
+/** The easiest way to execute face turns that are named as the viewer sees the cube now. */
+export function easiest(turns: readonly Turn[], model: HandModel = HANDS): Execution {
+  const held = heldForHands(turns, model);
+  if (model.allow.length === 0) return held;
+  const faceTurns = turns.map((t) => faceTurn(t.letter as Face, t.quarters));
+  const best = cheapest(faceTurns, model);
+  return [held, ...(best ? [{ turns: turnsOf(best.done), cost: rounded(best.cost) }] : [])].sort(byEase(model))[0]!;
+}
+
+const isUpright = ({ grip }: Reached): boolean => centreAt(GRIPS[grip]!.view, 'U') === 'U';
+
+/** The cheapest with all that is allowed. */
+function cheapest(faceTurns: readonly FaceTurn[], model: HandModel): Reached | undefined {
   const steps = [...faceTurns, 0].map(() => new Map<GripNumber, Reached>());
   const moves = movesOf(model);
+  const kinds: Readonly<Record<Turn['kind'], boolean>> = {
+    face: true,
+    wide: model.allow.includes('wide'),
+    slice: model.allow.includes('slices'),
+    rotation: false,
+  };
+  const turnsTheCube = rotationsAllowed(model).length > 0;
   for (const grip of anew(STRAIGHT)) keep(steps[0]!, 0, grip, undefined);
   for (let at = 0; at < faceTurns.length; at++) {
     const reached = steps[at]!;
-    if (turnsTheCube) withRotations(reached, model, most);
+    if (turnsTheCube) withRotations(reached, model);
     for (const one of reached.values()) {
       for (const { turn, second } of WAYS[18 * GRIPS[one.grip]!.view + faceTurns[at]!]!) {
-        if (!turnsTheCube && turn.kind !== 'face') continue;
-        if (second !== undefined && second !== faceTurns[at + 1]) continue;
+        if (!kinds[turn.kind] || (second !== undefined && second !== faceTurns[at + 1])) continue;
         const { cost, grip } = move(moves, turn, one.grip, model);
-        if (one.cost + cost >= most) continue;
         const next = steps[second === undefined ? at + 1 : at + 2]!;
         keep(next, one.cost + cost, grip, one.done, ALONE[turn.index]);
       }
     }
   }
-  return [...steps.at(-1)!.values()].sort((a, b) => a.cost - b.cost)[0];
+  const ends = [...steps.at(-1)!.values()].filter((one) => model.allow.includes('tipping') || isUpright(one));
+  return ends.sort((a, b) => a.cost - b.cost)[0];
 }
 
 const rounded = (cost: number): number => Math.round(cost * 100) / 100;

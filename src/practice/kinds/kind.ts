@@ -36,12 +36,16 @@ export const candidateOf = (taught: Taught, difficulty: number): Candidate => ({
   isOpened: false,
 });
 
-/** A case set up, nothing asked yet. `avoid`: the answers that the set-up must not give away, if the exercise has any. */
+/**
+ * A case set up, nothing asked yet. `avoid`: the answers that the set-up must not give away, if the exercise has any; it has
+ * so many turns at least, where it is not to be the shorter answer.
+ */
 export function baseOf(
   kind: ExerciseKind,
   { key, difficulty, subject }: Candidate,
   avoid: readonly (readonly Turn[])[] = [],
+  least = 0,
 ): Pick<Exercise, 'kind' | 'key' | 'difficulty' | 'setup' | 'subject'> {
-  const setup = setUpFor(subject, avoid);
+  const setup = setUpFor(subject, avoid, least);
   return { kind, key, difficulty, setup, subject: { ...subject, cube: afterTurns(solvedCube(), setup) } };
 }

@@ -1,9 +1,10 @@
 /** Read the picture: which of four set-ups gives it? The wrong ones are those that a hasty look takes for it. */
 
-import { writeTurns } from '../../cube/turns.ts';
+import { type Turn, writeTurns } from '../../cube/turns.ts';
 import { isFault } from '../../steps/step.ts';
 import { stepOf } from '../../steps/steps.ts';
 import type { Subject } from '../../steps/subject.ts';
+import { wordDistance } from '../../text/likely.ts';
 import { setUpFor } from '../carry.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise, Option } from '../exercise.ts';
@@ -21,15 +22,46 @@ function likely(subject: Subject, random: Random): Subject[] {
   return [...missingU, ...random.shuffled(near), ...far];
 }
 
-/** Different as addresses from the right one, and as cases from each other. */
+/** Of so many likely ones the wrong ones are drawn, so often anew at most. */
+const DRAWN_FROM = 7;
+const DRAWS = 12;
+
+/** Different as addresses from the right one, and as cases from each other; the likeliest first. */
 function wrongOnes(subject: Subject, random: Random): Subject[] {
   const wrong: Subject[] = [];
   for (const one of likely(subject, random)) {
     const isThere = wrong.some((w) => w.caseAddress === one.caseAddress);
     if (one.address !== subject.address && !isThere && !one.isSolved) wrong.push(one);
-    if (wrong.length === WRONG) break;
+    if (wrong.length === DRAWN_FROM) break;
   }
   return wrong;
+}
+
+type Turns = readonly Turn[];
+
+/** Turns that differ between two rows, as letters of words do. */
+const apart = (a: Turns, b: Turns): number => wordDistance(lettersOf(a), lettersOf(b));
+const lettersOf = (turns: Turns): string => String.fromCodePoint(...turns.map(({ index }) => index + 1));
+
+/** Whether one of the two rows that are most alike, of all that there are, is the first. */
+function isFirstLikeAnother(rows: readonly Turns[]): boolean {
+  const nearest = (i: number): number => Math.min(...rows.flatMap((row, j) => (j === i ? [] : [apart(row, rows[i]!)])));
+  const [first, ...others] = rows.map((_, i) => nearest(i));
+  return first! <= Math.min(...others);
+}
+
+/**
+ * Set-ups for wrong ones beside the right one. As often as not the right one is not of the two that are most alike:
+ * otherwise whoever looks at the choices alone would find it.
+ */
+function wrongSetUps(right: Turns, wrong: readonly Subject[], random: Random): Turns[] {
+  const setUps = wrong.map((other) => setUpFor(other, []));
+  const hides = random.below(2) === 0;
+  let drawn = setUps.slice(0, WRONG);
+  for (let i = 0; i < DRAWS && isFirstLikeAnother([right, ...drawn]) === hides; i++) {
+    drawn = random.shuffled(setUps).slice(0, WRONG);
+  }
+  return drawn;
 }
 
 const option = (turns: Extract<Option, { says: 'turns' }>['turns']): Option => ({ says: 'turns', turns });
@@ -62,7 +94,7 @@ export const picture: Kind = {
     const wrong = wrongOnes(one.subject, random);
     if (wrong.length < WRONG) return undefined;
     const base = baseOf('picture', one);
-    const setUps = wrong.map((other) => setUpFor(other, []));
+    const setUps = wrongSetUps(base.setup, wrong, random);
     return { ...base, form: 'choice', options: [base.setup, ...setUps].map(option), right: [0] };
   },
   unsound,

@@ -9,11 +9,14 @@ import { lengthOf, type Quarters, type Turn, turnOf, writeTurns } from '../../cu
 import { solutionsSeen } from '../carry.ts';
 import { doing, seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise, Slip } from '../exercise.ts';
+import type { Material, Taught } from '../material.ts';
 import type { Random } from '../random.ts';
 import { baseOf, candidateOf, type Kind } from './kind.ts';
 
 const CHECKING = 100;
 const CHOICES = 4;
+/** Where too few of a turn over the shortest are made of turns that students know. */
+const LONGER = 2;
 
 const solves = (cube: Cube, goal: Goal, turns: readonly Turn[]): boolean =>
   prove(cube, turns, goal).verdict === 'solves';
@@ -63,25 +66,47 @@ function unsound(exercise: Exercise): string | undefined {
   return isThat ? undefined : `the mend is at turn ${mend!.at + 1}`;
 }
 
+/** No two half turns in a row, and no letter but those of the faces that anyone turns and those that were taught. */
+const isFamiliar = (turns: readonly Turn[], taught: ReadonlySet<string>): boolean =>
+  turns.every(
+    ({ letter, quarters }, i) =>
+      (FAMILIAR.has(letter) || taught.has(letter)) && !(quarters === 2 && turns[i + 1]?.quarters === 2),
+  );
+
+const FAMILIAR: ReadonlySet<string> = new Set(['U', 'R', 'L', 'F']);
+
+const lettersTaught = ({ taught }: Material): ReadonlySet<string> =>
+  new Set(taught.flatMap(({ recommended }) => recommended.map(({ letter }) => letter)));
+
+const isRotation = ({ kind }: Turn): boolean => kind === 'rotation';
+
+/** Other solutions than the recommended one, of turns that students know, the easiest first. */
+function othersFor({ subject, recommended }: Taught, setup: readonly Turn[], material: Material): Turn[][] {
+  const taught = lettersTaught(material);
+  const others = [1, LONGER].map((longer) =>
+    solutionsSeen(subject, longer).filter(
+      (turns) => isFamiliar(turns, taught) && writeTurns(turns) !== writeTurns(recommended) && !givesAway(setup, turns),
+    ),
+  );
+  return (others.find(({ length }) => length >= CHOICES - 1) ?? [])
+    .map((turns) => ({ turns: [...turns], cost: doing(turns, material.leading) }))
+    .sort((a, b) => a.cost - b.cost || (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1))
+    .map(({ turns }) => turns);
+}
+
 export const slip: Kind = {
   candidates: ({ taught, leading }) =>
-    taught.map((one) => candidateOf(one, CHECKING + doing(one.recommended, leading) + seeing(one, leading))),
+    taught
+      .filter(({ recommended }) => !recommended.some(isRotation))
+      .map((one) => candidateOf(one, CHECKING + doing(one.recommended, leading) + seeing(one, leading))),
   make(one, material, random): ChoiceExercise | undefined {
     const { recommended } = one.taught;
     const base = baseOf('slip', one, [recommended]);
     const { cube, goal } = base.subject;
-    const others = solutionsSeen(one.subject, 1)
-      .filter((turns) => writeTurns(turns) !== writeTurns(recommended) && !givesAway(base.setup, turns))
-      .map((turns) => ({ turns, cost: doing(turns, material.leading) }))
-      .sort((a, b) => a.cost - b.cost || (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1))
-      .slice(0, CHOICES - 1)
-      .map(({ turns }) => turns);
+    const others = othersFor(one.taught, base.setup, material).slice(0, CHOICES - 1);
     const right = random.shuffled([recommended, ...others]);
     if (right.length < CHOICES || right.some((turns) => lengthOf(turns) < 3)) return undefined;
-    // With a rotation in the line it would be open whether it counts as a turn.
-    const countable = right.flatMap((turns, i) => (turns.some((t) => t.kind === 'rotation') ? [] : [i]));
-    if (countable.length === 0) return undefined;
-    const at = random.pick(countable);
+    const at = random.below(CHOICES);
     const slipped = oneSlip(cube, goal, right[at]!, random);
     if (!slipped) return undefined;
     const lines = right.with(at, slipped.turns);

@@ -36,7 +36,12 @@ const solving = (kind: SharedKind & ('solve' | 'drill')): Pick<Kind, 'make' | 'u
     const shortest = shortestFor(one.subject, leading);
     // With more open there may be shorter ways than the coach's.
     const recommended = one.isOpened ? shortest : one.taught.recommended;
-    return { ...baseOf(kind, one, [recommended, shortest]), form: 'solve', recommended, shortest };
+    return {
+      ...baseOf(kind, one, [recommended, shortest], lengthOf(recommended)),
+      form: 'solve',
+      recommended,
+      shortest,
+    };
   },
   unsound(exercise): string | undefined {
     if (exercise.form !== 'solve') return 'it asks for no solution';
@@ -45,6 +50,7 @@ const solving = (kind: SharedKind & ('solve' | 'drill')): Pick<Kind, 'make' | 'u
       if (prove(subject.cube, turns, subject.goal).verdict === 'fails') return `${writeTurns(turns)} does not solve it`;
       if (givesAway(setup, turns)) return 'the set-up taken back is an answer';
     }
+    if (lengthOf(setup) < lengthOf(recommended)) return 'the set-up taken back is a shorter answer';
     const found = stepOf(subject).shortest(subject);
     if (!found.proved) return 'no shortest solution is proved';
     const said = lengthOf(shortest);

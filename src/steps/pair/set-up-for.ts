@@ -1,15 +1,23 @@
 /** Making a set-up for a case: short, easy to turn, and not the answer taken back. */
 
+import { afterTurns } from '../../cube/cube.ts';
+import { faceTurnsOf } from '../../cube/face-turns.ts';
 import { givesAway } from '../../cube/gives-away.ts';
+import { areHome } from '../../cube/goal.ts';
+import { isNormal } from '../../cube/search/normal-form.ts';
+import { SIDES } from '../../cube/sides.ts';
 import { cornerOf, edgeOf } from '../../cube/spots.ts';
-import { inverse, isTurnOfTop, type Turn, writeTurns } from '../../cube/turns.ts';
-import { type Address, goalAt } from './address.ts';
+import { inverse, isTurnOfTop, type Quarters, type Turn, turnOf, writeTurns } from '../../cube/turns.ts';
+import { type Address, addressOf, goalAt } from './address.ts';
 import { cubeWithPair } from './place-pair.ts';
 import { findSolutions } from './search/find.ts';
 import type { Slot } from './slots.ts';
 
-/** What a turn asks of someone who sets up many cases in a row: faces at the back and below cost most. Our own figures. */
-const EFFORT: Readonly<Record<string, number>> = { U: 1, R: 1, L: 1.2, F: 1.4, B: 2.6, D: 2.2 };
+/**
+ * What a turn asks of someone who sets up many cases in a row. Faces at the back and below are left alone where others do:
+ * students seldom turn them. Our own figures.
+ */
+const EFFORT: Readonly<Record<string, number>> = { U: 1, R: 1, L: 1.2, F: 1.4, B: 50, D: 20 };
 const HALF_TURN = 0.3;
 
 /** Of a set-up, for the one who has to do it. */
@@ -25,6 +33,19 @@ const searched: SolutionsUpTo = (address, slot, longer) =>
 /** A pair that three turns insert has only its answer, with turns of U, among those of a turn or two more. */
 const LONGER = [1, 2, 3, 4];
 
+/** Whether a turn of U stands where it does nothing, in a set-up that takes these turns back. */
+const isIdle = (turns: readonly Turn[], address: Address): boolean =>
+  isTurnOfTop(turns.at(-1)) || (!isOnTop(address) && isTurnOfTop(turns[0]));
+
+/** Solutions taken back, the easiest to do first, without idle turns. */
+const setUpsOf = (solutions: readonly (readonly Turn[])[], address: Address) =>
+  solutions
+    .filter((turns) => !isIdle(turns, address))
+    .map((turns) => ({ turns: inverse(turns), effort: effortOf(inverse(turns)) }))
+    .sort((a, b) => a.effort - b.effort || (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1));
+
+const QUARTERS = [1, 2, 3] as const;
+
 const isOnTop = ({ corner, edge }: Address): boolean =>
   cornerOf(corner).startsWith('U') || edgeOf(edge).startsWith('U');
 
@@ -39,19 +60,53 @@ export function setUpFor(
   avoid: readonly (readonly Turn[])[],
   solutionsUpTo: SolutionsUpTo = searched,
 ): Turn[] {
-  const isIdle = (turns: readonly Turn[]): boolean =>
-    isTurnOfTop(turns.at(-1)) || (!isOnTop(address) && isTurnOfTop(turns[0]));
   for (const longer of LONGER) {
     const all = solutionsUpTo(address, slot, longer);
     const shortest = all[0]!;
     if (shortest.length === 0) return [];
     const answers = avoid.length > 0 ? avoid : all.filter(({ length }) => length === shortest.length);
-    const ranked = all
-      .filter((turns) => !isIdle(turns))
-      .map((turns) => ({ turns: inverse(turns), effort: effortOf(inverse(turns)) }))
-      .sort((a, b) => a.effort - b.effort || (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1));
-    const hiding = ranked.find(({ turns }) => !answers.some((answer) => givesAway(turns, answer)));
+    const hiding = setUpsOf(all, address).find(({ turns }) => !answers.some((answer) => givesAway(turns, answer)));
     if (hiding) return hiding.turns;
   }
   throw new Error('every set-up within four turns over the shortest gives an answer away');
+}
+
+/** A turn of U or none, then a side face out, a turn of U, and the face back. */
+const DETOURS: readonly (readonly Turn[])[] = [[], ...QUARTERS.map((q) => [turnOf('face', 'U', q)])].flatMap((first) =>
+  SIDES.flatMap((face) =>
+    ([1, 3] as const).flatMap((out) =>
+      QUARTERS.map((q) => [
+        ...first,
+        turnOf('face', face, out),
+        turnOf('face', 'U', q),
+        turnOf('face', face, (4 - out) as Quarters),
+      ]),
+    ),
+  ),
+);
+
+/**
+ * As `setUpFor`, of `least` turns or a few more, for answers that are much longer than the shortest: solutions that go by
+ * another case on their way. Undefined if there is none.
+ */
+export function longSetUpFor(
+  address: Address,
+  slot: Slot,
+  avoid: readonly (readonly Turn[])[],
+  least: number,
+  solutionsUpTo: SolutionsUpTo,
+): Turn[] | undefined {
+  const start = cubeWithPair(address, slot);
+  const { base, pieces } = goalAt(address, slot);
+  const ways = DETOURS.flatMap((detour): Turn[][] => {
+    const cube = afterTurns(start, detour);
+    const by = areHome(cube, base) && !areHome(cube, pieces) ? addressOf(cube, slot) : undefined;
+    if (!by) return [];
+    return solutionsUpTo(by, slot, 1)
+      .map((turns) => [...detour, ...turns])
+      .filter((turns) => turns.length >= least && isNormal(faceTurnsOf(turns)));
+  });
+  const shortest = Math.min(...ways.map(({ length }) => length));
+  const short = ways.filter(({ length }) => length === shortest);
+  return setUpsOf(short, address).find(({ turns }) => !avoid.some((answer) => givesAway(turns, answer)))?.turns;
 }

@@ -13,7 +13,7 @@ import { pairPhases } from './phases.ts';
 import { pairPractice } from './practice.ts';
 import { pairRules } from './rules.ts';
 import { doSetUp } from './set-up.ts';
-import { setUpFor } from './set-up-for.ts';
+import { longSetUpFor, type SolutionsUpTo, setUpFor } from './set-up-for.ts';
 import { pairSheets } from './sheets.ts';
 import { SLOTS, type Slot, turnedSlot } from './slots.ts';
 import { shortestOfPair, solutionsOf } from './solutions.ts';
@@ -68,10 +68,11 @@ export const pairs: Step = {
   },
   solutions: (subject, longer) => solutionsOf(asPair(subject), longer),
   shortest: (subject) => shortestOfPair(asPair(subject)),
-  setUp: (subject, avoid, solutions) => {
+  setUp: (subject, avoid, { solutions, least = 0 } = {}) => {
     const { at, side } = asPair(subject);
-    const searched = (longer: number) =>
-      solutionsOf(pairSubject(at, { slot: side, open: [] }), longer).solutions.map(({ turns }) => turns);
-    return setUpFor(at, side, avoid, (_, __, longer) => (solutions ?? searched)(longer));
+    const searched: SolutionsUpTo = (address, slot, longer) =>
+      solutionsOf(pairSubject(address, { slot, open: [] }), longer).solutions.map(({ turns }) => turns);
+    const short = setUpFor(at, side, avoid, (_, __, longer) => solutions?.(longer) ?? searched(at, side, longer));
+    return short.length >= least ? short : (longSetUpFor(at, side, avoid, least, searched) ?? short);
   },
 };
