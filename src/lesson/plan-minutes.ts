@@ -12,13 +12,19 @@ export function shareOut(minutes: number, weights: readonly number[]): number[] 
   return whole;
 }
 
-/** Hands that turn for so long without rest begin to hurt. Common practice, no source. */
-const LONG_DRILL = 20;
-const BREAK = 5;
+/** Hands that turn for longer without rest begin to hurt. Common practice, no source; minutes. */
+const LONGEST_DRILL = 10;
+const SHORT_BREAK = 2;
+/** Nobody sits longer than an hour; and how long the break is then. Common practice, no source. */
+export const HOUR = 60;
+export const BREAK = 5;
 
-/** A drill, parted by a break where it is long. */
-export function drillWithBreak(minutes: number): { first: number; rest: number; second: number } {
-  if (minutes < LONG_DRILL) return { first: minutes, rest: 0, second: 0 };
-  const first = Math.ceil((minutes - BREAK) / 2);
-  return { first, rest: BREAK, second: minutes - BREAK - first };
+/** A drill with short breaks, so that no stretch of it is longer than hands bear: whole minutes that sum to all. */
+export function drillWithBreaks(minutes: number): { does: 'drill' | 'break'; minutes: number }[] {
+  const parts = Math.max(1, Math.ceil((minutes + SHORT_BREAK) / (LONGEST_DRILL + SHORT_BREAK)));
+  const turning = minutes - (parts - 1) * SHORT_BREAK;
+  return shareOut(turning, new Array<number>(parts).fill(1)).flatMap((part, i) => [
+    ...(i === 0 ? [] : [{ does: 'break' as const, minutes: SHORT_BREAK }]),
+    { does: 'drill' as const, minutes: part },
+  ]);
 }

@@ -1,12 +1,19 @@
 /** The running order of a lesson: what is shown when, each set-up proved as those of the lesson are. */
 
 import { type Turn, turnOf } from '../cube/turns.ts';
-import { contrastPairs, type Example, easiestOfRule, fewestExamples, lookAlike } from '../rules/examples.ts';
-import type { Condition, Done } from '../rules/rules.ts';
+import {
+  contrastPairs,
+  type Example,
+  easiestOfRule,
+  examplesOf,
+  fewestExamples,
+  lookAlike,
+} from '../rules/examples.ts';
+import type { Condition, Done, ProvedRule } from '../rules/rules.ts';
 import { treeOf, type WayMark, wayTo } from '../rules/tree.ts';
 import type { SolutionClaim } from './claim.ts';
 import type { Lesson, Part } from './lesson.ts';
-import { drillWithBreak, shareOut } from './plan-minutes.ts';
+import { BREAK, drillWithBreaks, HOUR, shareOut } from './plan-minutes.ts';
 import type { Problem } from './problem.ts';
 import { proveCase } from './prove-case.ts';
 import type { ProvedLessonRule, ProvedRules } from './prove-rules.ts';
@@ -51,8 +58,8 @@ export type PlanContent =
   /** Of a lesson without rules: the first case of a part. */
   | { readonly does: 'part'; readonly part: Part; readonly shown: ProvedCase }
   | { readonly does: 'turned'; readonly pairs: readonly TurnedPair[] }
-  /** `all`: how many set-ups it takes to show everything; no items in a lesson without rules. */
-  | { readonly does: 'drill'; readonly items: readonly DrillItem[]; readonly all: number };
+  /** `isWhole`: they show all there is to see; no items in a lesson without rules. */
+  | { readonly does: 'drill'; readonly items: readonly DrillItem[]; readonly isWhole: boolean };
 
 /** A step of an evening, and when it begins. */
 export type PlanStep = PlanContent & {
@@ -133,12 +140,40 @@ function turnedSteps({ table, rules }: ProvedRules, show: Show): PlanContent[] {
   return pairs.length > 0 ? [{ does: 'turned', pairs }] : [];
 }
 
+/** Of one rule so many: those of `chosen` first, exceptions no more than are due to them but for one, then what else is easy to show. */
+function drilled(
+  { sightings, exceptions }: ProvedRule,
+  of: readonly Example[],
+  chosen: readonly Example[],
+  share: number,
+) {
+  const mostExceptions = Math.ceil((share * exceptions.length) / sightings.length);
+  const isException = ({ done }: Example): boolean => done === undefined;
+  const others = of.filter((one) => !chosen.includes(one)).sort((a, b) => a.effort - b.effort);
+  const ranked = [...chosen, ...others];
+  const failing = ranked.filter(isException).slice(0, mostExceptions);
+  const holding = ranked.filter((one) => !isException(one)).slice(0, share - failing.length);
+  return [...holding, ...failing];
+}
+
+/** Every rule by its weight, which is how often it is met, one after the other in turn. */
 function drillOf({ table, rules }: ProvedRules, show: Show): PlanContent {
   const chosen = fewestExamples(table);
-  const items = chosen.slice(0, MOST_IN_DRILL).map((example): DrillItem => {
+  const met = table.rules.map((rule, index) => ({ rule, index })).filter(({ rule }) => rule.sightings.length > 0);
+  const shares = shareOut(
+    MOST_IN_DRILL,
+    met.map(({ rule }) => rule.sightings.length),
+  );
+  const ofRule = (all: readonly Example[], index: number): Example[] => all.filter((one) => one.rule === index);
+  const byRule = met.map(({ rule, index }, i) =>
+    drilled(rule, ofRule(examplesOf(table), index), ofRule(chosen, index), shares[i]!),
+  );
+  const rounds = Array.from({ length: Math.max(...byRule.map(({ length }) => length)) }, (_, i) => i);
+  const examples = rounds.flatMap((i) => byRule.flatMap((of) => of.slice(i, i + 1)));
+  const items = examples.map((example): DrillItem => {
     return { rule: rules[example.rule]!, isException: !example.done, shown: show(example) };
   });
-  return { does: 'drill', items, all: chosen.length };
+  return { does: 'drill', items, isWhole: chosen.every((one) => examples.includes(one)) };
 }
 
 /** A lesson without rules is shown part by part: the first case of each with its first solution. */
@@ -149,25 +184,47 @@ const partSteps = (parts: readonly ProvedPart[], lesson: Lesson): PlanContent[] 
     return again ? [{ does: 'part', part, shown: again }] : [];
   });
 
-/** Puts the minutes to the steps; a long drill is parted by a break. */
-function timed(contents: readonly PlanContent[], minutes: number): PlanStep[] {
+type Timed = readonly [content: PlanContent, minutes: number];
+
+/** The minutes of each; a drill is parted by short breaks. */
+function sharedOut(contents: readonly PlanContent[], minutes: number): Timed[] {
+  const rests = contents.filter(({ does }) => does === 'break').length * BREAK;
+  const turning = contents.filter(({ does }) => does !== 'break');
   const shares = shareOut(
-    minutes,
-    contents.map(({ does }) => (does === 'drill' ? DRILL : 1)),
+    minutes - rests,
+    turning.map(({ does }) => (does === 'drill' ? DRILL : 1)),
   );
-  const parted = contents.flatMap((content, i): (readonly [PlanContent, number])[] => {
-    if (content.does !== 'drill') return [[content, shares[i]!]];
-    const { first, rest, second } = drillWithBreak(shares[i]!);
-    return rest === 0
-      ? [[content, first]]
-      : [
-          [content, first],
-          [{ does: 'break' }, rest],
-          [{ does: 'drill again' }, second],
-        ];
+  return contents.flatMap((content): Timed[] => {
+    if (content.does === 'break') return [[content, BREAK]];
+    const share = shares[turning.indexOf(content)]!;
+    if (content.does !== 'drill') return [[content, share]];
+    return drillWithBreaks(share).map(({ does, minutes: length }, i): Timed => {
+      if (does === 'break') return [{ does }, length];
+      return [i === 0 ? content : { does: 'drill again' }, length];
+    });
   });
+}
+
+/** The first content that would end more than an hour after the last break, and is not alone since then. */
+function pastTheHour(steps: readonly Timed[]): PlanContent | undefined {
+  let since = 0;
+  let alone = true;
+  for (const [content, minutes] of steps) {
+    since += minutes;
+    if (content.does === 'break') since = 0;
+    else if (since > HOUR && !alone) return content;
+    alone = content.does === 'break';
+  }
+  return undefined;
+}
+
+/** Puts the minutes to the steps, with a break in every hour. */
+function timed(contents: readonly PlanContent[], minutes: number): PlanStep[] {
+  const shared = sharedOut(contents, minutes);
+  const late = contents.indexOf(pastTheHour(shared)!);
+  if (late > 0) return timed(contents.toSpliced(late, 0, { does: 'break' }), minutes);
   let at = 0;
-  return parted.map(([content, length]) => {
+  return shared.map(([content, length]) => {
     const step = { ...content, minutes: length, at };
     at += length;
     return step;
@@ -182,7 +239,7 @@ export function provePlan(
 ): ProvedPlan {
   const show = showing(lesson, rules?.rules ?? []);
   const shown = rules ? [...ruleSteps(rules, show), ...turnedSteps(rules, show)] : partSteps(parts, lesson);
-  const drill: PlanContent = rules ? drillOf(rules, show) : { does: 'drill', items: [], all: 0 };
+  const drill: PlanContent = rules ? drillOf(rules, show) : { does: 'drill', items: [], isWhole: true };
   return { minutes, steps: timed([{ does: 'open' }, ...shown, drill, { does: 'close' }], minutes) };
 }
 

@@ -128,7 +128,7 @@ function turnedStep(pairs: readonly TurnedPair[], texts: RuleTexts): StepBlocks 
   };
 }
 
-function drillStep(items: readonly DrillItem[], all: number, texts: RuleTexts): StepBlocks {
+function drillStep(items: readonly DrillItem[], isWhole: boolean, texts: RuleTexts): StepBlocks {
   const { plan } = texts.making.words;
   const { drill, plainDrill } = plan.steps;
   if (items.length === 0) return { title: drill.title, body: [note(...textSpans(plainDrill, texts))] };
@@ -137,7 +137,10 @@ function drillStep(items: readonly DrillItem[], all: number, texts: RuleTexts): 
   );
   return {
     title: drill.title,
-    body: [note(...textSpans(drill.text(items.length, all, ownWords(texts).points), texts)), sideBySide(cells)],
+    body: [
+      note(...textSpans(drill.text(items.length, isWhole ? ownWords(texts).points : undefined), texts)),
+      sideBySide(cells),
+    ],
   };
 }
 
@@ -153,7 +156,7 @@ function stepBlocks(step: PlanStep, texts: RuleTexts): StepBlocks {
     case 'turned':
       return turnedStep(step.pairs, texts);
     case 'drill':
-      return drillStep(step.items, step.all, texts);
+      return drillStep(step.items, step.isWhole, texts);
     case 'open':
       return said(open, texts.lesson.step.sheets.words(texts.making.words).plan.open);
     case 'break':

@@ -38,15 +38,17 @@ export const plan = {
     turnedPair: (before: number, after: number) => `Rule ${before}; from there it is rule ${after}.`,
     drill: {
       title: 'Drill',
-      /** `points`: what the step has its examples show: `every foreign slot`. */
-      text: (shown: number, all: number, points: string) =>
-        `In pairs: one sets up, the other says the rule before the first turn. ${
-          shown === all ? `These ${all} set-ups have` : `These are ${shown} of ${all} set-ups that between them have`
-        } every rule, every exception, ${points}, and both hands; no fewer do.`,
+      /** `points`: what the step has its examples show, `every foreign slot`; undefined where some of it is left out. */
+      text: (shown: number, points: string | undefined) =>
+        `In pairs: one sets up, the other says the rule before the first turn. These ${shown} set-ups have every rule, the ` +
+        `more often the more cases it is for${points === undefined ? '' : `, every exception, ${points}, and both hands`}.`,
       again: 'On with the drill. Change over: who set up now solves.',
     },
     plainDrill: 'In pairs: one sets up from the handout, the other says what is seen before the first turn.',
-    break: { title: 'Break', text: 'Cubes down. Shake the hands.' },
+    break: {
+      title: 'Break',
+      text: 'Cubes down. Shake out hands and arms. Whoever feels a hand or wrist hurt stops for today.',
+    },
     close: {
       title: 'Close',
       text: 'Handouts out. Say what to practise until next time.',

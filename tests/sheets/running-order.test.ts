@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
-import { drillWithBreak, shareOut } from '../../src/lesson/plan-minutes.ts';
+import { drillWithBreaks, shareOut } from '../../src/lesson/plan-minutes.ts';
 import type { ProvedLesson } from '../../src/lesson/prove.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
 import { type PrintedSheet, printLesson } from '../../src/sheets/printed.ts';
@@ -85,7 +85,7 @@ describe('a running order', () => {
       /Slip to expect: It looks alike, but the edge’s front or back colour is like the corner’s top colour: rule 2\./,
     );
     expect(said).toContain('Rule 1; from there it is rule 2.');
-    expect(said).toContain('These 6 set-ups have every rule');
+    expect(said).toContain('These 12 set-ups have every rule');
     expect(said).toContain('1 all 96 48 of 192');
     expect(said).toContain('A rule speaks of every sighting.');
   });
@@ -100,6 +100,29 @@ describe('a running order', () => {
     expect(await textOf(planOf(planned(120)))).toContain('Break Cubes down.');
     expect((await timesOf(planOf(planned(120)))).minutes.reduce((a, b) => a + b, 0)).toBe(120);
     expect(await textOf(planOf(planned(20)))).not.toContain('Break');
+  });
+
+  it('has no hour without a break, and drills every rule by its weight', () => {
+    for (const name of PLANNED) {
+      for (const minutes of [45, 90, 180]) {
+        const text = sampleText(name).replace(/minutes: \d+/, `minutes: ${minutes}`);
+        const { proved } = loadLesson(name, bytesOf(text));
+        const { steps } = proved!.plan!;
+        const pauses = [0, ...steps.filter(({ does }) => does === 'break').map(({ at }) => at), minutes];
+        for (const [i, at] of pauses.slice(1).entries())
+          expect(at - pauses[i]!, `${name} ${minutes}`).toBeLessThanOrEqual(65);
+        const drill = steps.find((step) => step.does === 'drill')!;
+        const rules = proved!.rules!.rules.filter(({ proved: { sightings } }) => sightings.length > 0);
+        const all = rules.reduce((sum, { proved: { sightings } }) => sum + sightings.length, 0);
+        for (const rule of rules) {
+          const items = drill.items.filter((item) => item.rule === rule);
+          const due = (12 * rule.proved.sightings.length) / all;
+          expect(items.length, `${name} rule ${rule.said.number}`).toBeGreaterThanOrEqual(Math.min(1, Math.floor(due)));
+          expect(items.length).toBeGreaterThan(0);
+          expect(items.some(({ isException }) => !isException)).toBe(true);
+        }
+      }
+    }
   });
 
   it('is not printed for a lesson without a plan', () => {
@@ -128,13 +151,17 @@ describe('minutes', () => {
     }
   });
 
-  it('of a long drill are parted by a break', () => {
-    expect(drillWithBreak(19)).toEqual({ first: 19, rest: 0, second: 0 });
-    for (const minutes of [20, 21, 40]) {
-      const { first, rest, second } = drillWithBreak(minutes);
-      expect(first + rest + second).toBe(minutes);
-      expect(Math.abs(first - second)).toBeLessThan(2);
-      expect(rest).toBe(5);
+  // Common practice, no source.
+  it('of a drill of more than ten are parted by breaks, the stretches alike', () => {
+    expect(drillWithBreaks(10)).toEqual([{ does: 'drill', minutes: 10 }]);
+    for (let minutes = 11; minutes <= 120; minutes++) {
+      const parts = drillWithBreaks(minutes);
+      expect(parts.reduce((sum, part) => sum + part.minutes, 0)).toBe(minutes);
+      expect(parts.map(({ does }) => does)).toEqual(parts.map((_, i) => (i % 2 === 0 ? 'drill' : 'break')));
+      const drills = parts.filter(({ does }) => does === 'drill').map((part) => part.minutes);
+      expect(drills.length).toBeGreaterThan(1);
+      expect(Math.max(...drills)).toBeLessThanOrEqual(10);
+      expect(Math.max(...drills) - Math.min(...drills)).toBeLessThan(2);
     }
   });
 });

@@ -51,12 +51,12 @@ function isFirstLikeAnother(rows: readonly Turns[]): boolean {
 }
 
 /**
- * Set-ups for wrong ones beside the right one. As often as not the right one is not of the two that are most alike:
+ * Set-ups for wrong ones beside the right one. More often than not the right one is none of the two that are most alike:
  * otherwise whoever looks at the choices alone would find it.
  */
 function wrongSetUps(right: Turns, wrong: readonly Subject[], random: Random): Turns[] {
   const setUps = wrong.map((other) => setUpFor(other, []));
-  const hides = random.below(2) === 0;
+  const hides = random.below(5) < 3;
   let drawn = setUps.slice(0, WRONG);
   for (let i = 0; i < DRAWS && isFirstLikeAnother([right, ...drawn]) === hides; i++) {
     drawn = random.shuffled(setUps).slice(0, WRONG);
