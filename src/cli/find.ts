@@ -54,17 +54,23 @@ function limitsOf({ faces, begins, ends }: FindOptions): Limits | UsageError {
 const LONGER_FOR_HANDS = 1;
 
 /** None under limits, which say already what is wanted, nor for a cube that takes long to search. */
-function handsFor(find: FindPart, sought: Sought, answer: Answer, limits: Limits): ForHands | undefined {
+function handsFor(
+  find: FindPart,
+  sought: Sought,
+  answer: Answer,
+  { hands: allow, limits }: { hands: FindOptions['hands']; limits: Limits },
+): ForHands | undefined {
+  if (!allow) return undefined;
   if (Object.keys(limits).length > 0 || !answer.proved || !areHome(sought.cube, sought.goal.base)) return undefined;
   const { solutions } = find.search(sought, { longer: LONGER_FOR_HANDS });
   return forHands(
     solutions.map(({ turns }) => turns),
-    HANDS,
+    { ...HANDS, allow },
   );
 }
 
 const HOW: readonly (readonly [keyof ForHands, string])[] = [
-  ['best', 'easiest of all'],
+  ['best', 'easiest'],
   ['still', 'the cube held still'],
   ['behind', 'from behind, after y2'],
   ['left', 'leading with the left hand'],
@@ -134,7 +140,7 @@ export function find(options: FindOptions, io: Io): ExitCode {
   if (isUsageError(limits)) return refuse(limits);
   if (sought.broken.length > 0) io.err(`turnsheet: note: after this set-up not whole: ${joined(sought.broken)}\n`);
   const answer = part.search(sought, { ...limits, longer, nodes: MOST_NODES });
-  const hands = options.hands ? handsFor(part, sought, answer, limits) : undefined;
+  const hands = handsFor(part, sought, answer, { hands: options.hands, limits });
   io.out(options.json ? asJson(sought, answer, hands) : asText(sought, answer, limits));
   if (hands && !options.json) io.out(handsText(hands));
   if (!answer.proved) io.err(`turnsheet: ${shortfall(answer)}\n`);

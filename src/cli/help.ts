@@ -58,7 +58,9 @@ npx turnsheet find --setup TURNS [--slot SLOT] [--keep SLOTS|none] [--longer N] 
   --faces FACES   only turns of these, as in --faces UDRLF, without the back face
   --begins TURNS  only solutions with these first turns
   --ends TURNS    only solutions with these last turns
-  --hands         also which are easiest for hands: of all, with the cube held still, from behind, with the left hand
+  --hands         also which are easiest for hands: as chosen for sheets, with the cube held still, from behind, with the
+                  left hand
+  --allow LIST    with --hands: what they may use besides turns of faces: wide, slices, rotations, tipping, with commas
   --json          one JSON document on standard output
 
   npx turnsheet find --pair "UFR:R UB:U" --keep FL,BL,BR

@@ -9,6 +9,7 @@ import {
   schemeWords,
   USUAL_SCHEME,
 } from '../cube/colours.ts';
+import { ALLOWED, type Allowed } from '../cube/search/allowed.ts';
 import type { Paper } from '../layout/blocks.ts';
 import { LEADING_HANDS } from '../lesson/leading-hand.ts';
 import type { Variation } from '../lesson/vary.ts';
@@ -61,8 +62,8 @@ export interface FindOptions extends OptionsOf<'find'> {
   readonly faces: string | undefined;
   readonly begins: string | undefined;
   readonly ends: string | undefined;
-  /** Also tell which solutions are easiest for hands. */
-  readonly hands: boolean;
+  /** Also tell which solutions are easiest for hands, with this besides turns of faces; undefined: not asked. */
+  readonly hands: readonly Allowed[] | undefined;
 }
 
 export interface CasesOptions extends OptionsOf<'cases'> {
@@ -158,6 +159,7 @@ const OPTIONS = {
   begins: ['string', 'find'],
   ends: ['string', 'find'],
   hands: ['boolean', 'find'],
+  allow: ['string', 'find'],
   print: ['boolean', 'cases'],
   over: ['string', 'rules'],
   features: ['string', 'rules'],
@@ -294,6 +296,14 @@ function longerOf(value = '0'): number | UsageError {
   return longer <= 10 ? longer : { usage: `--longer is a number of turns, as in --longer 1, not "${value}"` };
 }
 
+/** What hands may use besides turns of faces; undefined if hands are not asked for. */
+function allowedOf(asked: boolean, value = ''): readonly Allowed[] | undefined | UsageError {
+  const named = value.split(/[\s,]+/).filter((word) => word !== '');
+  const stranger = named.find((word) => !(ALLOWED as readonly string[]).includes(word));
+  if (stranger) return { usage: `--allow is some of ${ALLOWED.join(', ')}, with commas, not "${stranger}"` };
+  return asked ? (named as Allowed[]) : undefined;
+}
+
 function findOptions({ values, own }: Parsed, rest: readonly string[]): FindOptions | UsageError {
   const { setup, faces, begins, ends } = values;
   const [named, example] = USUAL_STEP.find.address;
@@ -305,7 +315,8 @@ function findOptions({ values, own }: Parsed, rest: readonly string[]): FindOpti
   const longer = longerOf(values.longer);
   if (isUsageError(longer)) return longer;
   const start = setup === undefined ? { address: address! } : { setup };
-  const hands = values.hands ?? false;
+  const hands = allowedOf(values.hands || values.allow !== undefined, values.allow);
+  if (isUsageError(hands)) return hands;
   return { command: 'find', json: values.json ?? false, start, own, longer, faces, begins, ends, hands };
 }
 

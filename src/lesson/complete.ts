@@ -12,23 +12,27 @@ import { ruleTable } from './prove-rules.ts';
 
 type Turns = readonly Turn[];
 
+const beginsWithRotation = ([first]: Turns): boolean => first?.kind === 'rotation';
+
 /**
- * How the lesson's rules solve a case as it is seen; undefined where they do not. Where that takes turns of B, the cube is
- * turned by a y first, and the rules are asked anew. For the leading hand of the lesson.
+ * How the lesson's rules solve a case as it is seen; undefined where they do not. Where that takes turns of B, or begins with
+ * a turn of the cube, the rules are asked anew after a y first, and the easiest way is taken. For the leading hand of the lesson.
  */
 export function byTheRules(subject: Subject, lesson: Lesson): Turns | undefined {
-  const { step, hands } = lesson;
+  const { step, hands, hand } = lesson;
   const table = ruleTable(lesson);
   if (!table) return undefined;
   const solved = (seen: Subject): Turns | undefined => turnsByTable(table, step.rules!.sightingOf(seen));
   const asHeld = solved(subject);
-  if (!asHeld || !turnsBehind(asHeld) || hands.still) return asHeld;
+  if (!asHeld || hands.still || !(turnsBehind(asHeld) || beginsWithRotation(asHeld))) return asHeld;
   const turned = ([1, 2, 3] as const).flatMap((quarters) => {
     const turns = solved(step.turned(subject, quarters));
-    return turns ? [[turnOf('rotation', 'y', quarters), ...turns]] : [];
+    return turns && !beginsWithRotation(turns) ? [[turnOf('rotation', 'y', quarters), ...turns]] : [];
   });
-  const ways = [asHeld, ...turned].map((turns) => ({ turns, cost: costAsWritten(turns, hands) }));
-  return ways.reduce((a, b) => (byEase(hands)(b, a) < 0 ? b : a)).turns;
+  // The figures are those of the right hand.
+  const forRight = (turns: Turns): Turns => (hand === 'left' ? mirror(turns) : turns);
+  const ways = [asHeld, ...turned].map(forRight).map((turns) => ({ turns, cost: costAsWritten(turns, hands) }));
+  return forRight(ways.sort(byEase(hands))[0]!.turns);
 }
 
 /** Chosen by the engine, the same from run to run. Undefined for a case that is solved already. */

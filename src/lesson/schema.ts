@@ -4,7 +4,7 @@
  */
 import { z } from 'zod';
 import { COLOURS } from '../cube/colours.ts';
-import { ALLOWED } from '../cube/search/hands.ts';
+import { ALLOWED } from '../cube/search/allowed.ts';
 import type { Turn } from '../cube/turns.ts';
 import { wordsFor } from '../rules/conditions.ts';
 import type { RulePart } from '../steps/rule-part.ts';

@@ -67,8 +67,10 @@ describe('find', () => {
       turns.replace(/[FBRL]/g, (face) => ({ F: 'B', B: 'F', R: 'L', L: 'R' })[face]!);
     expect(fromBehind(hands.behind.turns)).toBe(hands.behind.solution);
     expect(await run('find', '--pair', 'UFR:R FL:F', '--hands').then((r) => r.out)).toMatch(
-      /easiest of all .*\n .*held still .*\n .*from behind, after y2 .*\n .*left hand .* \d\.\d\n$/,
+      /easiest .*\n .*held still .*\n .*from behind, after y2 .*\n .*left hand .* \d\.\d\n$/,
     );
+    const odd = await run('find', '--setup', "B U B'", '--slot', 'BL', '--allow', 'up');
+    expect([odd.code, odd.err]).toEqual([2, expect.stringContaining('wide, slices, rotations, tipping')]);
     expect(JSON.parse((await run('find', '--pair', 'UFR:R FL:F', '--json')).out)).not.toHaveProperty('hands');
   });
 

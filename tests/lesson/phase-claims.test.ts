@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { stringify } from 'yaml';
 import { compare } from '../../src/audit/compare.ts';
 import { afterTurns, solvedCube } from '../../src/cube/cube.ts';
+import { ALLOWED } from '../../src/cube/search/allowed.ts';
 import { easiest, HANDS, type HandModel } from '../../src/cube/search/hands.ts';
 import { writeTurns } from '../../src/cube/turns.ts';
 import type { SolutionClaim } from '../../src/lesson/claim.ts';
@@ -20,7 +21,8 @@ import { bytesOf } from './small-lesson.ts';
 const ODD_HANDS: HandModel = {
   ...HANDS,
   wide: 0,
-  quarter: { ...HANDS.quarter, x: 0.1, y: 0.1, z: 0.1, D: 0.1, M: 0.5 },
+  allow: ALLOWED,
+  quarter: { ...HANDS.quarter, x: 0.1, y: 0.1, z: 0.1, B: 1.6, D: 0.1, M: 0.5 },
 };
 
 /** A case in some slot, further slots open, and two solutions: as found, and as odd hands do it. */

@@ -13,6 +13,7 @@ import { fromTheSide } from '../sides.ts';
 import { type FaceTurn, faceTurn } from '../spots.ts';
 import { type Quarters, TURNS, type Turn, turnOf, writeTurns } from '../turns.ts';
 import { centreAt, effect, STRAIGHT, type View } from '../view.ts';
+import type { Allowed } from './allowed.ts';
 
 /** What turns cost hands, in units of a quarter turn of U: our own figures, see docs/hands.md. */
 export interface HandModel {
@@ -31,13 +32,6 @@ export interface HandModel {
   /** The cube is not turned at all, not even by a y before the first turn that spares turns of B. */
   readonly still: boolean;
 }
-
-/**
- * `rotations`: y wherever it makes a solution easier; `tipping`: x and z too, so that the cross may end elsewhere than at
- * the bottom. Without it a solution ends with the same centre up as it began with.
- */
-export const ALLOWED = ['wide', 'slices', 'rotations', 'tipping'] as const;
-export type Allowed = (typeof ALLOWED)[number];
 
 /** For those who lead with the right hand. */
 export const HANDS: HandModel = {

@@ -1,14 +1,8 @@
 /** The cheapest way for hands, held against trying every way of a few turns. */
 import { describe, expect, it } from 'vitest';
 import { afterTurns, solvedCube } from '../../../src/cube/cube.ts';
-import {
-  ALLOWED,
-  costAsWritten,
-  type Execution,
-  easiest,
-  HANDS,
-  type HandModel,
-} from '../../../src/cube/search/hands.ts';
+import { ALLOWED } from '../../../src/cube/search/allowed.ts';
+import { costAsWritten, type Execution, easiest, HANDS, type HandModel } from '../../../src/cube/search/hands.ts';
 import { mirror, TURNS, type Turn, writeTurns } from '../../../src/cube/turns.ts';
 import { centreAt } from '../../../src/cube/view.ts';
 import { randomFrom } from '../../random.ts';
