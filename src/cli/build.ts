@@ -1,15 +1,15 @@
 /** `turnsheet build`: lessons to PDF files with their claims. */
 import { basename, extname, join, normalize } from 'node:path';
-import { layOut } from '../layout/layout.ts';
 import { writePdf } from '../layout/pdf.ts';
 import type { Loaded } from '../lesson/load.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import { tooLarge } from '../marking/claims-file.ts';
 import { claimsFile, pdfName } from '../sheets/claims.ts';
-import { courseChart, coverageClaims, type TaughtEvening } from '../sheets/course-chart.ts';
+import type { TaughtEvening } from '../sheets/course-chart.ts';
 import { makingOf } from '../sheets/making.ts';
 import { casePictures } from '../sheets/pictures.ts';
 import { type PrintedSheet, printLesson } from '../sheets/printed.ts';
+import { printCourse } from '../sheets/printed-course.ts';
 import { type NamedCourse, nameCourses } from './courses.ts';
 import { type OutFile, writeAll } from './files.ts';
 import { documentOf, type ExitCode, type Io } from './io.ts';
@@ -85,28 +85,28 @@ interface Built {
   readonly practised: ReadonlyMap<string, number>;
 }
 
-/** The chart of a course whose lessons are all there. */
+/** The chart of a course whose lessons are all there, and what keeps it from being printed. */
 async function chartOf(
   { file, course, lessons }: NamedCourse,
   built: ReadonlyMap<string, Built>,
   { out, paper, ink }: BuildOptions,
-): Promise<OutFile[]> {
+): Promise<{ files: OutFile[]; found: Found[] }> {
   const taught = course.evenings.map((evening, i): TaughtEvening => {
     const { proved, sheets, practised } = built.get(lessons[i]!)!;
     const pages = sheets.reduce((sum, sheet) => sum + sheet.pages.frames.length, 0);
     return { evening, proved, pages, practised };
   });
-  const claims = coverageClaims(course, taught);
-  const { pages, faults } = layOut(courseChart(course, taught, claims, ink), { paper });
-  if (faults.length > 0) throw new Error(`the chart cannot be laid out: ${faults[0]!.code} ${faults[0]!.what}`);
+  const { pages, claims, problems } = printCourse(course, taught, { paper, ink });
+  if (problems.length > 0) return { files: [], found: problems.map((problem) => ({ problem, source: course.source })) };
   const name = nameOf(file);
-  return [
+  const files = [
     { path: join(out, `${name}.pdf`), bytes: await writePdf(pages) },
     {
       path: join(out, `${name}.claims.json`),
       bytes: documentOf(claimsFile([{ suffix: '', pages, claims }], name, basename(file))),
     },
   ];
+  return { files, found: [] };
 }
 
 export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
@@ -150,7 +150,12 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   }
   step(undefined);
   if (countErrors(all) === 0) {
-    for (const course of named.courses) files.push(...(await chartOf(course, built, options)));
+    for (const course of named.courses) {
+      const chart = await chartOf(course, built, options);
+      files.push(...chart.files);
+      all.push(...chart.found);
+      tell(chart.found, io);
+    }
   }
   const errors = countErrors(all);
   const failure = errors > 0 ? undefined : (refused ?? (await writeAll(io.folder, files)));

@@ -1,7 +1,8 @@
 /** `turnsheet check`: what is wrong with lessons. */
 import { betterSolutions } from '../lesson/better.ts';
+import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedRules } from '../lesson/prove-rules.ts';
-import { nameCourses } from './courses.ts';
+import { type NamedCourse, nameCourses } from './courses.ts';
 import { documentOf, type ExitCode, type Io } from './io.ts';
 import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
 import type { CheckOptions } from './options.ts';
@@ -13,6 +14,18 @@ async function pageProblems({ loaded }: LoadedFile): Promise<Found[]> {
   const { printProblems } = await import('../sheets/printed.ts');
   const problems = printProblems(loaded.proved, { paper: 'a4', ink: 'colour' });
   return problems.map((problem) => ({ problem, source: loaded.source }));
+}
+
+/** What keeps the chart of a course from being printed, once its lessons are proved; it counts no pages. */
+async function chartProblems({ course, lessons }: NamedCourse, proved: ReadonlyMap<string, ProvedLesson>) {
+  const evenings = course.evenings.map((evening, i) => ({ evening, proved: proved.get(lessons[i]!) }));
+  const taught = evenings.flatMap(({ evening, proved: one }) =>
+    one ? [{ evening, proved: one, pages: 0, practised: new Map<string, number>() }] : [],
+  );
+  if (taught.length < evenings.length) return [];
+  const { printCourse } = await import('../sheets/printed-course.ts');
+  const { problems } = printCourse(course, taught, { paper: 'a4', ink: 'colour' });
+  return problems.map((problem): Found => ({ problem, source: course.source }));
 }
 
 /** What could be better in a lesson that is right. */
@@ -48,6 +61,7 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
   const named = await nameCourses(options.files, io);
   all.push(...named.found);
   tell(named.found, io);
+  const provedLessons = new Map<string, ProvedLesson>();
   for (const file of named.lessons) {
     const one = await loadFile(file, io, named);
     const found = [...one.found, ...(await pageProblems(one)), ...hints(one)];
@@ -55,6 +69,7 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
     claims.push(...(one.loaded?.claims ?? []), ...(one.loaded?.ruleClaims ?? []));
     tell(found, io);
     const proved = countErrors(found) === 0 ? one.loaded?.proved : undefined;
+    if (proved) provedLessons.set(file, proved);
     if (proved && !options.json) {
       io.err(`${file}: ${counted(proved.cases.length, 'case')}, ${counted(proved.claims.length, 'solution')} proved\n`);
       for (const { claim, solution } of proved.cases.flatMap((c) => c.solutions)) {
@@ -62,6 +77,11 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
       }
       if (proved.rules) io.err(rulesText(proved.rules));
     }
+  }
+  for (const course of named.courses) {
+    const found = await chartProblems(course, provedLessons);
+    all.push(...found);
+    tell(found, io);
   }
   const errors = countErrors(all);
   if (errors > 0 && !options.json) io.err(`${counted(errors, 'error')}\n`);

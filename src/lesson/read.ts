@@ -13,7 +13,7 @@ import { NOWHERE, type Problem } from './problem.ts';
 import { partsAt } from './read-case.ts';
 import { practiceAt } from './read-practice.ts';
 import { rulesAt } from './read-rules.ts';
-import { holdAt, proseAt, type Reader, SOME_HOLD, tell, textLineAt, turnsAt } from './reader.ts';
+import { holdAt, proseAt, type Reader, SOME_HOLD, tell, tellUnprintable, textLineAt, turnsAt } from './reader.ts';
 import { type Format, formatOf } from './schema.ts';
 import { positionAt, type Source } from './source.ts';
 import { isStructural } from './yaml-errors.ts';
@@ -81,6 +81,11 @@ function claimsAt(r: Reader, { claims = {} }: Partial<Head>): LessonClaim[] {
     found.push({ claim: 'own', promise, span: span(promise.claim) });
   }
   return found;
+}
+
+function clubWordsAt(r: Reader, written: Head['words'] = {}): Lesson['clubWords'] {
+  for (const [term, word] of Object.entries(written)) if (word) tellUnprintable(r, ['words', term], word);
+  return written;
 }
 
 /** Our figures, with those of the club in their place; a lesson that promises not to turn the cube is chosen for likewise. */
@@ -168,7 +173,7 @@ export function readLesson(source: Source): ReadLesson {
     ...(held ?? SOME_HOLD),
     hand: head.hand ?? 'right',
     wide: head.wide ?? 'Rw',
-    clubWords: head.words ?? {},
+    clubWords: clubWordsAt(r, head.words),
     shows: { undo: head.show?.includes('undo') ?? false, states: head.show?.includes('states') ?? false },
     triggers,
     hands: handsOf(head),

@@ -16,6 +16,7 @@ import type { Prose, TextLine } from './lesson.ts';
 import type { Problem } from './problem.ts';
 import { readProse, readTextLine } from './prose.ts';
 import type { Format } from './schema.ts';
+import { unprintable } from './unprintable.ts';
 import { isTightDash, TIGHT_DASH } from './yaml-errors.ts';
 import { nodeAt, type Path, spanAt, valueOffsets, type YamlText } from './yaml-text.ts';
 
@@ -45,9 +46,19 @@ function tellComment(r: Reader, path: Path): void {
   });
 }
 
+/** What of the text at a path no page can show. */
+export function tellUnprintable(r: Reader, path: Path, text: string): void {
+  const offsetOf = valueOffsets(r.yaml, path);
+  for (const { at, size, ...said } of unprintable(text)) {
+    const start = offsetOf(at);
+    r.problems.push({ ...said, span: { start, end: start + size } });
+  }
+}
+
 export function proseAt(r: Reader, path: Path, text: string | undefined): Prose {
   if (text === undefined) return [];
   tellComment(r, path);
+  tellUnprintable(r, path, text);
   const { prose, problems } = readProse(text, valueOffsets(r.yaml, path));
   r.problems.push(...problems);
   return prose;
@@ -56,6 +67,7 @@ export function proseAt(r: Reader, path: Path, text: string | undefined): Prose 
 export function textLineAt(r: Reader, path: Path, text: string | undefined): TextLine | undefined {
   if (text === undefined) return undefined;
   tellComment(r, path);
+  tellUnprintable(r, path, text);
   const { phrases, problems } = readTextLine(text, valueOffsets(r.yaml, path));
   r.problems.push(...problems);
   return { phrases, span: spanAt(r.yaml, path) };

@@ -10,6 +10,7 @@ import { headRule, lessonSheet } from './heading.ts';
 import type { Making } from './making.ts';
 import { casePicture } from './panel.ts';
 import { signsOf, turnsLine } from './phrases.ts';
+import { printable } from './print-text.ts';
 import { grey, line, note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(24);
@@ -45,7 +46,10 @@ function panel(positions: readonly ProvedCase[], number: number, facts: BookletF
   const address = positions[0]!.subject.caseAddress;
   const taught = facts.coverage && (facts.coverage.get(address) ?? []);
   const solutions = booklet.solutions(facts.solutions.get(address) ?? 0, positions[0]!.solutions[0]!.claim.length);
-  const notes = [solutions, ...(taught ? [taught.length > 0 ? booklet.taught(taught) : booklet.notTaught] : [])];
+  const notes = [
+    solutions,
+    ...(taught ? [taught.length > 0 ? booklet.taught(taught.map((name) => printable(name))) : booklet.notTaught] : []),
+  ];
   const title = h3([grey(`${number}\u00a0\u00a0`), strong(address)]);
   const cells = positions.map((one) => position(one, making));
   const sides = grid(cells, { columns: SIDES, least: mm(36), gap: GAP, rowGap: mm(3) });

@@ -16,6 +16,7 @@ import { columns, figure, grid, h1, h2, h3, space, whole } from './blocks.ts';
 import { headRule } from './heading.ts';
 import type { Making } from './making.ts';
 import { lineSpans, plainText } from './phrases.ts';
+import { printable } from './print-text.ts';
 import { grey, line, note, plain, strong } from './texts.ts';
 
 const PICTURE = mm(15);
@@ -72,7 +73,7 @@ function eveningRow({ evening, proved, pages }: TaughtEvening, making: Making): 
     mm(4),
     [mm(18), note(strong(words.evening(evening.number)))],
     [mm(20), note(grey(evening.date ?? ''))],
-    ['rest', note(...(title ? lineSpans(title, making) : [plain(evening.lesson)]))],
+    ['rest', note(...(title ? lineSpans(title, making) : [plain(printable(evening.lesson))]))],
     [mm(24), note(plain(words.cases(proved.differentCases)))],
     [mm(16), note(plain(words.pages(pages)))],
   );
@@ -120,8 +121,8 @@ export function courseChart(
     title,
     language,
     body: [
-      ...(course.club ? [line('label', ...lineSpans(course.club, making))] : []),
-      h1(lineSpans(course.title, making), { bookmark: title }),
+      ...(course.club ? [{ ...line('label', ...lineSpans(course.club, making)), origin: course.club.span }] : []),
+      h1(lineSpans(course.title, making), { bookmark: title, origin: course.title.span }),
       note(plain(words.about(shown(claims), claims.length))),
       ...headRule(),
       h2([plain(words.evenings)]),
@@ -145,6 +146,7 @@ export function courseChart(
         ];
       }),
     ],
-    foot: { left: [title], right: handout.page },
+    // A title that is too wide for the foot stands at the head.
+    foot: { left: [title, ''], right: handout.page },
   };
 }

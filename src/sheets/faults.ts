@@ -1,12 +1,7 @@
 /** What could not be laid out, told as problems of the lesson. */
 import type { LayoutFault } from '../layout/frames.ts';
 import type { Problem } from '../lesson/problem.ts';
-
-/** A character that shows nothing is named by its number. */
-const shown = (character: string): string =>
-  /[\p{L}\p{N}\p{P}\p{S}]/u.test(character)
-    ? `"${character}"`
-    : `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}`;
+import { shownSign } from '../text/sign.ts';
 
 const TOLD: Readonly<Record<LayoutFault['code'], (what: string) => Omit<Problem, 'span'>>> = {
   'word-too-wide': (what) => ({
@@ -21,7 +16,7 @@ const TOLD: Readonly<Record<LayoutFault['code'], (what: string) => Omit<Problem,
   }),
   'missing-glyph': (what) => ({
     code: 'print-glyph-missing',
-    message: `the fonts of the page have no ${shown(what)}`,
+    message: `the fonts of the page have no ${shownSign(what)}`,
     hint: 'leave it out, or use a word for it',
   }),
   'block-too-tall': (what) => ({

@@ -91,6 +91,31 @@ describe('a course', () => {
     expect(problems).toMatchObject([{ code: 'course-lesson-missing', line: 3, column: 13 }]);
   });
 
+  it('is told where its texts cannot be printed, by "check" too', async () => {
+    const rows: readonly (readonly [string, string, number, number])[] = [
+      ['course: Short 課程', 'print-glyph-missing', 1, 15],
+      [`course: Short\nclub: ${'c'.repeat(300)}`, 'print-word-too-wide', 2, 7],
+      // A word that a text has room for, and a heading has not.
+      [`course: ${'W'.repeat(55)}`, 'print-word-too-wide', 1, 9],
+    ];
+    for (const [head, code, line, column] of rows) {
+      const folder = folderWith(head, ...COURSE.slice(1));
+      for (const args of [
+        ['check', 'course.yaml', '--json'],
+        ['build', 'course.yaml', '--json'],
+      ]) {
+        const { code: exit, out } = await command(folder, args);
+        const [first] = JSON.parse(out).problems.filter(({ severity }: { severity: string }) => severity === 'error');
+        expect([args[0], exit, first]).toMatchObject([args[0], 1, { code, file: 'course.yaml', line, column }]);
+      }
+    }
+  });
+
+  it('has a chart though its name is too long for the foot of a page', async () => {
+    const folder = folderWith(`course: ${'A long name '.repeat(20)}`, ...COURSE.slice(1));
+    expect(await command(folder, ['build', 'course.yaml'])).toMatchObject({ code: 0 });
+  });
+
   it('may name a lesson by its whole path', async () => {
     const elsewhere = folderWith(...COURSE);
     const folder = folderWith('course: A', 'lessons:', `  - lesson: ${join(elsewhere, 'one.yaml')}`);

@@ -31,8 +31,6 @@ const TOLD_ELSEWHERE = {
   'roster-value': 'practice/roster',
   'roster-twice': 'practice/roster',
   'roster-hold': 'cli/roster',
-  'print-word-too-wide': 'sheets/handout',
-  'print-glyph-missing': 'sheets/handout',
   'print-too-wide': 'sheets/faults',
   'print-too-tall': 'sheets/faults',
 } as const;

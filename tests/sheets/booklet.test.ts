@@ -47,7 +47,9 @@ describe('cases --print', () => {
     const bad = await command(folder, ['cases', 'top-away', '--print', 'bad.yaml', '--json']);
     expect(bad.code).toBe(1);
     expect(JSON.parse(bad.out)).toMatchObject({ ok: false, files: [], problems: [{ file: 'bad.yaml' }] });
-    await command(folder, ['cases', 'top-away', '--print', 'small.yaml']);
+    // A name that no font has signs for, and no line has room for.
+    const odd = put(folder, `${'w'.repeat(200)}\u58c1.yaml`, SMALL_LESSON);
+    expect(await command(folder, ['cases', 'top-away', '--print', 'small.yaml', odd])).toMatchObject({ code: 0 });
     const { pages } = await readPdf(readFileSync(join(folder, 'out/cases.pdf')));
     const text = pages.map((p) => p.text).join('\n');
     expect(text).toContain('2 of 18 shown in the lessons');
