@@ -86,22 +86,27 @@ function mapping(
   return { lineAt, toSource };
 }
 
+const TOO_DEEP = {
+  code: 'yaml-syntax',
+  message: 'here lists and tables stand too deep in each other',
+  hint: 'close brackets where their list ends, and begin lines less far to the right',
+} as const;
+
 export function mendYaml(source: Source): MendedYaml {
-  const deep = tooDeepAt(source.text);
-  if (deep !== undefined) {
-    const message = 'here lists and tables stand too deep in each other';
-    const hint = 'close brackets where their list ends, and begin lines less far to the right';
-    const problems = [{ code: 'yaml-syntax', span: { start: deep, end: deep + 1 }, message, hint }];
-    const nothing = { text: '', document: parseDocument(''), mended: new Set<number>() };
-    return { source, ...nothing, problems, toSource: (offset) => offset };
-  }
   const lines = source.text.split('\n');
   const mended = new Set<number>();
   const told: Problem[] = [];
+  let isMeasured = false;
   for (;;) {
     const text = lines.join('\n');
     const { lineAt, toSource } = mapping(text, source);
     const inSource = (problem: Problem): Problem => ({ ...problem, span: spanInSource(problem.span, toSource) });
+    const deep = isMeasured ? undefined : tooDeepAt(text);
+    isMeasured = true;
+    if (deep !== undefined) {
+      const problems = [...told, inSource({ ...TOO_DEEP, span: { start: deep, end: deep + 1 } })];
+      return { source, text: '', document: parseDocument(''), mended: new Set(), problems, toSource: (at) => at };
+    }
     const document = parseDocument(text, { prettyErrors: false, uniqueKeys: true, stringKeys: true, version: '1.2' });
     const problems = yamlProblems(document, text);
     const broken = problems.find((p) => isStructural(p) && !mended.has(lineAt(p.span.start)));
@@ -115,6 +120,8 @@ export function mendYaml(source: Source): MendedYaml {
     mended.add(at);
     if (/second document/.test(broken.message)) lines.fill('', at);
     else if (broken.code === 'yaml-tab') {
+      // Lines that are indented can stand in each other.
+      isMeasured = false;
       lines.forEach((line, i) => {
         lines[i] = withoutTabs(line);
       });

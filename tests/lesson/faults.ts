@@ -31,10 +31,19 @@ export const FAULTS: readonly Fault[] = [
     name: 'tables thousands deep',
     code: 'yaml-syntax',
     text: Array.from({ length: 1200 }, (_, depth) => `${' '.repeat(depth)}a:`).join('\n'),
-    line: 101,
-    column: 101,
+    line: 102,
+    column: 102,
     says: /too deep/,
   },
+  // More of them than the reader's own parser can close, which calls itself for each.
+  ...[`- ${': '.repeat(12_000)}`, '? '.repeat(12_000), '- '.repeat(12_000)].map((text) => ({
+    name: `blocks thousands deep on a line, ${text.slice(0, 6)}`,
+    code: 'yaml-syntax',
+    text: `a: 1\n${text}x\nb: 2\n`,
+    line: 2,
+    column: text.startsWith('?') ? 203 : 205,
+    says: /too deep/,
+  })),
   { name: 'a list', code: 'not-a-lesson', text: '- one\n- two\n', line: 1, column: 1, says: /title:/ },
   { name: 'a single word', code: 'not-a-lesson', text: 'hello\n', line: 1, column: 1, says: /table of keys/ },
   {

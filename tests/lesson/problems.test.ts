@@ -110,6 +110,14 @@ describe('problems of a lesson', () => {
     expect(loadLesson('a.yaml', bytesOf(text)).proved).toBeDefined();
   });
 
+  it('tells of tables a thousand deep though they are indented with tabs', () => {
+    const text = Array.from({ length: 1200 }, (_, depth) => `${'\t'.repeat(depth)}a:`).join('\n');
+    expect(problemsOf(text).map(({ code, message }) => `${code} ${message}`)).toEqual([
+      expect.stringMatching(/^yaml-tab/),
+      expect.stringMatching(/^yaml-syntax .*too deep/),
+    ]);
+  });
+
   it('tells of bytes that are no text', () => {
     const { problems, proved } = loadLesson('a.yaml', Uint8Array.of(0x74, 0xe9, 0x74));
     expect(problems.map((p) => p.code)).toEqual(['file-not-utf8']);

@@ -123,6 +123,9 @@ describe('YAML', () => {
     ['K7: [', 1, /not YAML/],
     ['just words', 1, /neither a list/],
     ['['.repeat(200_000), undefined, /nested too deep/],
+    [`a: 1\n- ${': '.repeat(12_000)}x\nb: 2\n`, 2, /nested too deep/],
+    [`${'? '.repeat(12_000)}x\nb: 2\n`, 1, /nested too deep/],
+    [`${'- '.repeat(12_000)}x\nb: 2\n`, 1, /nested too deep/],
   ])('%.20s cannot be read', (text, row, why) => {
     const found = readSubmissions('a.yaml', utf8(text));
     expect(found).toMatchObject({ unreadable: expect.stringMatching(why), ...(row && { row }) });
