@@ -70,7 +70,7 @@ export interface Step {
   /** The fewest face turns, and whether the search was whole. */
   readonly shortest: (subject: Subject) => { readonly shortest: number | undefined; readonly proved: boolean };
   /** Turns that bring the case about and give none of `avoid` away; none known: not a shortest solution. */
-  readonly setUp: (subject: Subject, avoid: readonly (readonly Turn[])[], wanted?: SetUpWanted) => Turn[];
+  readonly setUp: (subject: Subject, avoid: readonly (readonly Turn[])[], wanted?: SetUpWanted) => readonly Turn[];
 }
 
 export interface SetUpWanted {

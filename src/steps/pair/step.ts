@@ -13,7 +13,7 @@ import { pairPhases } from './phases.ts';
 import { pairPractice } from './practice.ts';
 import { pairRules } from './rules.ts';
 import { doSetUp } from './set-up.ts';
-import { longSetUpFor, type SolutionsUpTo, setUpFor } from './set-up-for.ts';
+import { setUpFor } from './set-up-for.ts';
 import { pairSheets } from './sheets.ts';
 import { SLOTS, type Slot, turnedSlot } from './slots.ts';
 import { shortestOfPair, solutionsOf } from './solutions.ts';
@@ -70,9 +70,6 @@ export const pairs: Step = {
   shortest: (subject) => shortestOfPair(asPair(subject)),
   setUp: (subject, avoid, { solutions, least = 0 } = {}) => {
     const { at, side } = asPair(subject);
-    const searched: SolutionsUpTo = (address, slot, longer) =>
-      solutionsOf(pairSubject(address, { slot, open: [] }), longer).solutions.map(({ turns }) => turns);
-    const short = setUpFor(at, side, avoid, (_, __, longer) => solutions?.(longer) ?? searched(at, side, longer));
-    return short.length >= least ? short : (longSetUpFor(at, side, avoid, least, searched) ?? short);
+    return setUpFor(at, side, avoid, { least, ...(solutions && { solutions }) });
   },
 };
