@@ -99,7 +99,7 @@ describe('finished papers, read and answered from outside', () => {
 
   it('would notice a key to another paper', async () => {
     const ofSeed = async (seed: number) => {
-      const items = { likeness: 3, picture: 2, slip: 2, place: 2, solve: 2 };
+      const items = { likeness: 8, picture: 4, slip: 2, place: 2, solve: 2 };
       const text = withPractice(samples.find((sample) => /^family: top-away/m.test(sample))!, { seed, items });
       const { sheets } = printLesson(loadLesson('a.yaml', bytesOf(text)).proved!, {
         paper: 'a4',
