@@ -26,6 +26,16 @@ describe('the README', () => {
     expect(lesson.trimEnd().split('\n').length).toBeLessThanOrEqual(11);
   });
 
+  it('shows facts that are so', async () => {
+    const folder = newFolder();
+    const facts = block('## Sentences that are proved', 'yaml');
+    const { code, err } = await command(folder, [
+      'check',
+      put(folder, 'a.yaml', `${lesson.replace(/^text: .*\n(?: .*\n)*/m, '')}${facts}`),
+    ]);
+    expect([code, err]).toEqual([0, 'a.yaml: 2 cases, 2 solutions, 2 facts proved\n']);
+  });
+
   it('shows the error that a missing prime gives', async () => {
     const folder = newFolder();
     const slip = lesson.replace("L' U L R U R' ]", "L' U L R U R ]");

@@ -66,12 +66,14 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
     const one = await loadFile(file, io, named);
     const found = [...one.found, ...(await pageProblems(one)), ...hints(one)];
     all.push(...found);
-    claims.push(...(one.loaded?.claims ?? []), ...(one.loaded?.ruleClaims ?? []));
+    claims.push(...(one.loaded?.claims ?? []), ...(one.loaded?.ruleClaims ?? []), ...(one.loaded?.factClaims ?? []));
     tell(found, io);
     const proved = countErrors(found) === 0 ? one.loaded?.proved : undefined;
     if (proved) provedLessons.set(file, proved);
     if (proved && !options.json) {
-      io.err(`${file}: ${counted(proved.cases.length, 'case')}, ${counted(proved.claims.length, 'solution')} proved\n`);
+      const facts = proved.factClaims.length > 0 ? `, ${counted(proved.factClaims.length, 'fact')}` : '';
+      const solutions = counted(proved.claims.length, 'solution');
+      io.err(`${file}: ${counted(proved.cases.length, 'case')}, ${solutions}${facts} proved\n`);
       for (const { claim, solution } of proved.cases.flatMap((c) => c.solutions)) {
         if (solution.chosen) io.err(`  ${claim.id} chosen: ${claim.solution}\n`);
       }

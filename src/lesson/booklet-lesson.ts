@@ -73,6 +73,7 @@ export function bookletLesson(step: Step, families: readonly string[]): Lesson {
     clubWords: {},
     shows: { undo: false, states: false },
     triggers: TRIGGERS,
+    facts: [],
     hands: HANDS,
     choose: 'none',
     addShortest: false,

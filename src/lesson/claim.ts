@@ -2,6 +2,7 @@
 
 import type { Colour, Hold } from '../cube/colours.ts';
 import type { Place } from '../cube/spots.ts';
+import type { FactShare } from './lesson.ts';
 
 /** What a solution has to bring about, besides leaving the base as it was. Pieces are named by their home places. */
 export interface GoalClaim {
@@ -137,6 +138,31 @@ export interface RuleClaim {
   readonly number: number;
 }
 
+/**
+ * A sentence of the lesson's texts. In a share of the sightings of the families that fit `see` the advice can be followed
+ * within `most` turns, as in a rule's claim, whose fields of the step it has; or `is` is seen, once the cube is turned a
+ * quarter either way where `aim` is "turn the cube".
+ */
+export interface FactClaim {
+  /** `fact.NAME`, by the coach's name for it. */
+  readonly id: string;
+  readonly kind: 'fact';
+  readonly file: string;
+  /** Of the fact in the lesson file, from 1. */
+  readonly line: number;
+  /** The name of the step of the solve. */
+  readonly step: string;
+  readonly families: readonly string[];
+  /** The sentences as they are printed. */
+  readonly says: readonly string[];
+  readonly see: readonly string[];
+  readonly most?: number;
+  readonly is?: readonly string[];
+  readonly in: FactShare;
+  readonly sightings: number;
+  readonly holds: number;
+}
+
 /** Which evenings of a course show a case, and how often its papers practise it. */
 export interface CoverageClaim {
   /** `case UFR:R UB:U` */
@@ -178,7 +204,7 @@ export interface ChoiceClaim extends ClaimOfCase {
 }
 
 /** Anything that is printed and could be false. */
-export type Claim = SolutionClaim | RuleClaim | CoverageClaim | ChoiceClaim;
+export type Claim = SolutionClaim | RuleClaim | FactClaim | CoverageClaim | ChoiceClaim;
 
 /** A claim as it came to stand on paper. */
 export type PrintedClaim = Claim & {

@@ -29,7 +29,7 @@ function keysWithin({ shape }: z.ZodObject, key: string): readonly string[] {
   return options.flatMap((option) => (option instanceof z.ZodObject ? keysOf(option) : []));
 }
 
-function makeTables({ step, lesson, case: ofCase, every, claims, practice, words, rule }: Format): Tables {
+function makeTables({ step, lesson, case: ofCase, every, claims, practice, words, rule, fact }: Format): Tables {
   const table = (name: string, schema: z.ZodObject): Table => ({ name, keys: keysOf(schema) });
   /** Those that stand under a key of the lesson and are called by it. */
   const named: Readonly<Record<string, z.ZodObject>> = {
@@ -47,7 +47,7 @@ function makeTables({ step, lesson, case: ofCase, every, claims, practice, words
   };
   const at = (yaml: YamlText, path: Path): Table => {
     if (path.length === 0) return table('a lesson', lesson);
-    if (rule && path.at(-1) === 'see') return table('what is seen', rule.shape.see.unwrap());
+    if (rule && /^(see|is)$/.test(`${path.at(-1)}`)) return table('what is seen', rule.shape.see.unwrap());
     const [key] = path;
     if (key === 'practice') return ofPractice[String(path[1])] ?? table('a practice', practice);
     if (path.length === 1 && typeof key === 'string' && Object.hasOwn(named, key))
@@ -55,6 +55,10 @@ function makeTables({ step, lesson, case: ofCase, every, claims, practice, words
     if (path.at(-1) === 'hold') return table('a hold', holdSchema);
     if (rule && path.at(-2) === 'rules') return table('a rule', rule);
     if (rule && path.at(-3) === 'rules') return { name: `"${path.at(-1)}"`, keys: keysWithin(rule, `${path.at(-1)}`) };
+    if (fact && key === 'facts') {
+      if (path.length === 2) return table('a fact', fact);
+      return { name: `"${path.at(-1)}"`, keys: path.length === 3 ? keysWithin(fact, `${path.at(-1)}`) : [] };
+    }
     if (path.at(-2) === 'solutions') return table('a solution', solutionSchema.options[1]);
     if (keySpan(yaml, path, 'part')) return table('a heading of a part', partSchema);
     if (keySpan(yaml, path, 'every')) return table('"every"', every);

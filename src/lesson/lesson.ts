@@ -4,7 +4,7 @@ import type { Colour, FaceColours, Hold } from '../cube/colours.ts';
 import type { HandModel } from '../cube/search/hands.ts';
 import type { TriggerList } from '../cube/triggers.ts';
 import type { Turn, WideSpelling } from '../cube/turns.ts';
-import type { Rule } from '../rules/rules.ts';
+import type { Condition, Counsel, Rule } from '../rules/rules.ts';
 import type { OwnPromise } from '../steps/lesson-part.ts';
 import type { Step } from '../steps/step.ts';
 import type { Where } from '../steps/subject.ts';
@@ -13,11 +13,20 @@ import type { PracticeRequest } from './practice.ts';
 import type { Span } from './problem.ts';
 import type { Source } from './source.ts';
 
+/** The mark on a sentence that says facts of the lesson; all its phrases bear the same object. */
+export interface FactMark {
+  /** Of the facts, as the lesson names them. */
+  readonly names: readonly string[];
+  /** Of the sentence. */
+  readonly span: Span;
+}
+
 /** A stretch of text of one kind. */
-export type Phrase =
+export type Phrase = { readonly says?: FactMark } & (
   | { readonly kind: 'plain' | 'strong'; readonly text: string }
   | { readonly kind: 'colour'; readonly colour: Colour; readonly capital: boolean; readonly strong?: boolean }
-  | { readonly kind: 'turns'; readonly turns: readonly Turn[] };
+  | { readonly kind: 'turns'; readonly turns: readonly Turn[] }
+);
 
 /** A paragraph, heading or item of a list, as a coach writes it. */
 export interface Paragraph {
@@ -115,6 +124,24 @@ export interface LessonRule {
   readonly span: Span;
 }
 
+/** In how many of the sightings that it speaks of a fact holds; some: in one at least, and not in all. */
+export const FACT_SHARES = ['all', 'none', 'half', 'some'] as const;
+export type FactShare = (typeof FACT_SHARES)[number];
+
+/** What holds of the cases of the families, for sentences of a text to say. */
+export interface LessonFact {
+  /** The coach's own, by which sentences are marked. */
+  readonly name: string;
+  /** Of which sightings it speaks. */
+  readonly when: readonly Condition[];
+  /** What is done, and found to work; a turn of the cube only leads to what is seen then. Undefined: nothing is done. */
+  readonly counsel: Counsel | undefined;
+  /** What is seen then. */
+  readonly is: readonly Condition[];
+  readonly share: FactShare;
+  readonly span: Span;
+}
+
 /** Cases under one heading; those before the first heading have none. */
 export interface Part {
   readonly heading: TextLine | undefined;
@@ -159,6 +186,7 @@ export interface Lesson {
   readonly familySpan: Span;
   /** In the order in which they apply. */
   readonly rules: readonly LessonRule[];
+  readonly facts: readonly LessonFact[];
   /** Undefined if no cards are wanted; else over which edge the paper is turned. */
   readonly cards: 'long' | 'short' | undefined;
   /** Undefined if no running order is wanted. */
@@ -169,3 +197,17 @@ export interface Lesson {
   /** Undefined: no practice paper is made. */
   readonly practice: PracticeRequest | undefined;
 }
+
+/** Every text of a lesson, in the order of its parts. */
+export const textsOf = (lesson: Lesson): (TextLine | Paragraph)[] =>
+  [
+    lesson.title,
+    ...lesson.text,
+    ...lesson.watch,
+    ...lesson.rules.flatMap(({ say }) => say),
+    ...lesson.parts.flatMap((part) => [
+      part.heading,
+      ...part.text,
+      ...part.cases.flatMap((c) => [c.name, ...c.watch, ...c.solutions.flatMap((s) => s.remark)]),
+    ]),
+  ].filter((text) => text !== undefined);

@@ -10,6 +10,7 @@ const nothing = (problems: readonly Problem[]): Outcome => ({
   proved: undefined,
   claims: [],
   ruleClaims: [],
+  factClaims: [],
   problems,
 });
 
@@ -23,7 +24,7 @@ function outcomeOf(read: ReadLesson, variation: Variation, of: 'all' | 'cases'):
     return nothing([...problems, { code: 'variation-impossible', span: NOWHERE, message: varied.impossible, hint }]);
   }
   const whole = varied.lesson;
-  const wanted = of === 'all' ? whole : { ...whole, rules: [], plan: undefined };
+  const wanted = of === 'all' ? whole : { ...whole, rules: [], facts: [], plan: undefined };
   return ProvedLesson.prove({ lesson: wanted, problems: [...problems, ...varied.problems] });
 }
 

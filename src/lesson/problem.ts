@@ -184,6 +184,15 @@ export const PROBLEM_KINDS = {
     'Some cases of the family fit none of the rules.',
     'Add a rule, or leave "see" out of the last one.',
   ),
+  'fact-false': error(
+    'A sentence says a fact of the cases that is not so.',
+    'Mend what the fact says, and the sentence with it; the hint has a set-up that shows it.',
+  ),
+  'fact-unknown': error('A sentence names a fact that the lesson has not.', 'Add it under "facts", or mend its name.'),
+  'fact-unsaid': warning(
+    'No sentence says a fact of the lesson.',
+    'Mark the sentence that does, or take the fact out.',
+  ),
   'course-lesson-missing': error(
     'A course names a lesson file that is not there, or that is no lesson.',
     'Name it as it is seen from the folder of the course file.',

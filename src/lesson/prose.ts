@@ -1,6 +1,7 @@
 /**
  * The texts of a lesson. Paragraphs are parted by an empty line; `# ` begins a heading, `- ` an item of a list. Inside:
- * *emphasis*, {green} for a colour, `R U R'` for turns, and a backslash before a sign that is meant as itself.
+ * *emphasis*, {green} for a colour, `R U R'` for turns, [a sentence](name) that says a fact of the lesson, and a backslash
+ * before a sign that is meant as itself.
  */
 import { COLOURS } from '../cube/colours.ts';
 import { readTurns } from '../cube/notation.ts';
@@ -30,7 +31,7 @@ function complain(problems: Problem[], { offsets }: Stretch, at: number, size: n
 }
 
 const CLOSES: Readonly<Record<string, string>> = { '*': '*', '{': '}', '`': '`' };
-const ESCAPABLE = /[*{}`\\#-]/;
+const ESCAPABLE = /[*{}[\]`\\#-]/;
 
 /**
  * Where a mark is closed, past signs that are meant as themselves; -1 if nowhere. A star after a space opens another
@@ -82,6 +83,26 @@ function readEmphasis(problems: Problem[], inside: Stretch, whole: Stretch, at: 
   });
 }
 
+/** Behind a sentence: names of facts in round brackets. */
+const FACTS = /^\]\(([^()]*)\)/;
+
+/** Where the sentence that begins at a bracket ends, and which facts it says; undefined where the bracket is a plain sign. */
+function sentenceAt(
+  text: string,
+  from: number,
+): { readonly end: number; readonly names: string[]; readonly size: number } | undefined {
+  const end = closeOf(text, ']', from + 1);
+  const mark = end < 0 ? undefined : FACTS.exec(text.slice(end));
+  if (!mark) return undefined;
+  return { end, names: mark[1]!.split(',').map((name) => name.trim()), size: mark[0].length };
+}
+
+function readSentence(problems: Problem[], inside: Stretch, names: readonly string[]): Phrase[] {
+  const start = inside.offsets[0] ?? 0;
+  const says = { names, span: { start, end: (inside.offsets.at(-1) ?? start) + 1 } };
+  return readPhrases(problems, inside).map((phrase) => ({ ...phrase, says }));
+}
+
 /** `whole.text` holds line ends as spaces. */
 function readPhrases(problems: Problem[], whole: Stretch): Phrase[] {
   const { text } = whole;
@@ -95,8 +116,13 @@ function readPhrases(problems: Problem[], whole: Stretch): Phrase[] {
     const c = text[i]!;
     const close = CLOSES[c];
     const alone = c === '*' && /^\s?$/.test(text[i + 1] ?? '');
+    const sentence = c === '[' ? sentenceAt(text, i) : undefined;
     if (c === '\\' && ESCAPABLE.test(text[i + 1] ?? '')) {
       plain += text[++i];
+    } else if (sentence) {
+      endPlain();
+      phrases.push(...readSentence(problems, part(whole, i + 1, sentence.end), sentence.names));
+      i = sentence.end + sentence.size - 1;
     } else if (close === undefined || alone) {
       plain += c;
     } else {

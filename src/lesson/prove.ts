@@ -1,13 +1,14 @@
 /** Lesson -> ProvedLesson: every set-up and every solution is done on the cube, every rule held against every sighting. */
 import { createHash } from 'node:crypto';
 import { USUAL_STEP } from '../steps/steps.ts';
-import type { RuleClaim, SolutionClaim } from './claim.ts';
+import type { FactClaim, RuleClaim, SolutionClaim } from './claim.ts';
 import { completed } from './complete.ts';
 import type { Case, Lesson, LessonClaim } from './lesson.ts';
 import { brokenClaims, casesTwice, emptyParts, misnamed } from './lesson-claims.ts';
 import { type Problem, severityOf } from './problem.ts';
 import { wrongFamily } from './proof-problems.ts';
 import { proveCase } from './prove-case.ts';
+import { proveFacts } from './prove-facts.ts';
 import { type ProvedPlan, planProblems, provePlan } from './prove-plan.ts';
 import { type ProvedRules, proveRules, ruleField } from './prove-rules.ts';
 import type { ProvedCase, ProvedPart } from './proved.ts';
@@ -20,14 +21,22 @@ export class ProvedLesson {
   readonly parts: readonly ProvedPart[];
   /** Undefined if the lesson has no rules. */
   readonly rules: ProvedRules | undefined;
+  /** Of the facts that its sentences say. */
+  readonly factClaims: readonly FactClaim[];
   #plan: ProvedPlan | undefined;
   /** Names what was proved: two handouts with one edition say the same. */
   readonly edition: string;
 
-  private constructor(lesson: Lesson, parts: readonly ProvedPart[], rules: ProvedRules | undefined) {
+  private constructor(
+    lesson: Lesson,
+    parts: readonly ProvedPart[],
+    rules: ProvedRules | undefined,
+    factClaims: readonly FactClaim[],
+  ) {
     this.lesson = lesson;
     this.parts = parts;
     this.rules = rules;
+    this.factClaims = factClaims;
     this.edition = editionOf(lesson, parts);
   }
 
@@ -67,7 +76,7 @@ export class ProvedLesson {
       parts.flatMap(({ cases }) => cases),
     );
     // What follows from the wrong family is not told: the set-ups are held to the one meant, and nothing else is.
-    const lesson = wrong ? { ...read, families: wrong.meant, rules: [], claims: notOfFamily(read) } : read;
+    const lesson = wrong ? { ...read, families: wrong.meant, rules: [], facts: [], claims: notOfFamily(read) } : read;
     const problems: Problem[] = [...whileReading, ...(wrong ? [wrong.problem] : [])];
     // A lesson that could not be read whole would seem to break promises that it keeps.
     const isWhole = whileReading.every((p) => severityOf(p) !== 'error');
@@ -76,6 +85,7 @@ export class ProvedLesson {
       cases: cases.map((c) => proveCase(c, lesson, problems)).filter((c) => c !== undefined),
     }));
     const rules = proveRules(lesson, isWhole);
+    const facts = proveFacts(lesson, isWhole && !wrong);
     const claims = claimsOf(proved, rules.proved);
     const ruleClaims = (rules.proved?.rules ?? []).map(({ claim }) => claim);
     const cases = proved.flatMap((p) => p.cases);
@@ -84,11 +94,13 @@ export class ProvedLesson {
       ...misnamed(cases, lesson),
       ...emptyParts(lesson),
       ...rules.problems,
+      ...facts.problems,
       ...planProblems(lesson),
     );
     if (isWhole) problems.push(...brokenClaims(lesson, cases));
-    if (problems.some(isError)) return { proved: undefined, claims, ruleClaims, problems };
-    return { proved: new ProvedLesson(lesson, proved, rules.proved), claims, ruleClaims, problems };
+    const found = { claims, ruleClaims, factClaims: facts.claims, problems };
+    if (problems.some(isError)) return { ...found, proved: undefined };
+    return { ...found, proved: new ProvedLesson(lesson, proved, rules.proved, facts.claims) };
   }
 }
 
@@ -98,6 +110,7 @@ export interface Outcome {
   /** Of solutions. */
   readonly claims: readonly SolutionClaim[];
   readonly ruleClaims: readonly RuleClaim[];
+  readonly factClaims: readonly FactClaim[];
   readonly problems: readonly Problem[];
 }
 
@@ -115,6 +128,8 @@ const claimsOf = (parts: readonly ProvedPart[], rules: ProvedRules | undefined):
 
 /** Keys of a lesson that say where things stand in its file. */
 const PLACES: ReadonlySet<string> = new Set(['span', 'setupSpan', 'familySpan']);
+/** And those that are proved and not printed: a sentence that says a fact is printed like any other. */
+const UNPRINTED: ReadonlySet<string> = new Set(['facts', 'says']);
 
 /** With what its step says of it in place of a whole. */
 const printedOf = ({ number, name, hold, colours, where, setup, made, solutions, watch }: Case) => ({
@@ -132,7 +147,11 @@ function editionOf(lesson: Lesson, proved: readonly ProvedPart[]): string {
   const claims = said.claims.map((claim) => (claim.claim === 'own' ? claim.promise : claim));
   const parts = proved.map(({ part, cases }) => ({ ...part, cases: cases.map((c) => printedOf(c.case)) }));
   const digest = createHash('sha256')
-    .update(JSON.stringify({ ...named, ...said, claims, parts }, (key, value) => (PLACES.has(key) ? undefined : value)))
+    .update(
+      JSON.stringify({ ...named, ...said, claims, parts }, (key, value) =>
+        PLACES.has(key) || UNPRINTED.has(key) ? undefined : value,
+      ),
+    )
     .digest('hex');
   return `${digest.slice(0, 4)}-${digest.slice(4, 8)}`;
 }

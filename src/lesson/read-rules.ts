@@ -59,14 +59,25 @@ function doneAt(r: Reader, path: Path, text: string, triggers: TriggerList): rea
 }
 
 /** What every rule of a lesson is read with. */
-interface RuleReading {
+export interface RuleReading {
   readonly rules: RulePart;
   readonly triggers: TriggerList;
 }
 
-function counselAt(r: Reader, path: Path, written: RuleFile, { rules, triggers }: RuleReading): Counsel | undefined {
+/** The keys of the step that say what to do. */
+export const ownOf = (written: object, { rules }: RuleReading): OwnFields =>
+  Object.fromEntries(Object.keys(rules.fields).map((key) => [key, (written as OwnFields)[key]]));
+
+/** What is to be done; undefined, and told, if it could not be understood. */
+export function counselAt(
+  r: Reader,
+  path: Path,
+  written: Pick<RuleFile, 'turn' | 'most'>,
+  reading: RuleReading,
+): Counsel | undefined {
+  const { rules, triggers } = reading;
   const { turn, most } = written;
-  const own = Object.fromEntries(Object.keys(rules.fields).map((key) => [key, (written as OwnFields)[key]]));
+  const own = ownOf(written, reading);
   if (!turn) {
     return rules.read(own, most, {
       turns: (text, ...below) => doneAt(r, [...path, ...below], text, triggers),

@@ -11,10 +11,11 @@ import { formatProblems, tablesOf } from './format-problems.ts';
 import type { Lesson, LessonClaim } from './lesson.ts';
 import { NOWHERE, type Problem } from './problem.ts';
 import { partsAt } from './read-case.ts';
+import { factsAt, unknownFacts } from './read-facts.ts';
 import { practiceAt } from './read-practice.ts';
 import { rulesAt } from './read-rules.ts';
 import { holdAt, proseAt, type Reader, SOME_HOLD, tell, tellUnprintable, textLineAt, turnsAt } from './reader.ts';
-import { type Format, formatOf } from './schema.ts';
+import { type Format, formatOf, lessonSchema } from './schema.ts';
 import { positionAt, type Source } from './source.ts';
 import { isStructural } from './yaml-errors.ts';
 import { dataOf, parseYaml, spanAt, type YamlText } from './yaml-text.ts';
@@ -33,11 +34,11 @@ function wholeFileProblem({ source, document }: YamlText): Problem | undefined {
   return { code: 'not-a-lesson', span, message, hint: 'begin with a line such as "title: The edge is away"' };
 }
 
-/** The keys of a lesson, its cases and rules left to be read one by one. */
+/** The keys of a lesson, its cases, rules and facts left to be read one by one. */
 const headOf = ({ lesson, rule }: Format) => {
   const list = z.array(z.unknown()).min(1);
-  const head = lesson.extend({ cases: list, rules: list.optional() });
-  return rule ? head : (head.omit({ rules: true }) as unknown as typeof head);
+  const head = lesson.extend({ cases: list, rules: list.optional(), facts: lessonSchema.shape.facts });
+  return rule ? head : (head.omit({ rules: true, facts: true }) as unknown as typeof head);
 };
 type HeadSchema = ReturnType<typeof headOf>;
 type Head = z.infer<HeadSchema>;
@@ -185,11 +186,14 @@ export function readLesson(source: Source): ReadLesson {
     cards: head.cards?.duplex,
     plan: head.plan && { ...head.plan, span: spanAt(yaml, ['plan']) },
     rules: rulesAt(r, head.rules ?? [], triggers),
+    facts: factsAt(r, head.facts ?? {}, triggers),
     text: proseAt(r, ['text'], head.text),
     watch: proseAt(r, ['watch'], head.watch),
     parts: partsAt(r, head.cases ?? [], { scheme, held }),
     practice: practiceAt(r, head.practice, head.rules?.length ?? 0),
   };
+  // Where the table of facts itself is no table, that is told.
+  if (head.facts || !('facts' in data)) r.problems.push(...unknownFacts(lesson, Object.keys(head.facts ?? {})));
   if (whole.success && r.problems.length === 0 && lesson.parts.every((part) => part.cases.length === 0)) {
     const message = 'there are headings here and no cases';
     tell(r, ['cases'], { code: 'value-kind', message, hint: "add one: - setup: R U' R'" });

@@ -12,7 +12,7 @@ import type { Step } from '../steps/step.ts';
 import { steps } from '../steps/steps.ts';
 import { about } from '../text/about.ts';
 import { LEADING_HANDS } from './leading-hand.ts';
-import { CHOICES } from './lesson.ts';
+import { CHOICES, FACT_SHARES } from './lesson.ts';
 import { LEVELS, SHARED_KINDS, type SharedKind } from './practice.ts';
 
 /** Not blank. */
@@ -132,6 +132,9 @@ const seeSchemaOf = (rules: RulePart) =>
     ),
   );
 
+/** Names of facts, as they stand in round brackets behind a sentence. */
+const FACT_NAME = /^[\p{L}\p{N}][\p{L}\p{N} -]*$/u;
+
 const ruleSchemaOf = (rules: RulePart, see: ReturnType<typeof seeSchemaOf>) =>
   z.strictObject({
     see: about(
@@ -147,6 +150,16 @@ const ruleSchemaOf = (rules: RulePart, see: ReturnType<typeof seeSchemaOf>) =>
     ...(rules.fields as Record<never, z.ZodType>),
     most: about(z.int().min(1).max(30), rules.about.most, 8),
     say: about(text(), 'What to say about it, in your words.').optional(),
+  });
+
+const factSchemaOf = ({ fields, about: said }: RulePart, see: ReturnType<typeof seeSchemaOf>) =>
+  z.strictObject({
+    see: about(see, 'Of which cases it speaks, as seen from all four sides. Without it: of all.').optional(),
+    turn: about(z.enum(['cube']), 'cube: the whole cube is turned a quarter, either way, and "is" is seen.').optional(),
+    ...(fields as Record<never, z.ZodType>),
+    most: about(z.int().min(1).max(30), `${said.most} Without it: 30.`, 8).optional(),
+    is: about(see, 'What is seen: at once, or once the cube is turned. In place of an aim.').optional(),
+    in: about(z.enum(FACT_SHARES), 'In how many of them it holds; without it: all.', 'none').optional(),
   });
 
 /** Words of ours which a club may have others for, beside those of a step. */
@@ -274,6 +287,11 @@ export const lessonSchema = z.strictObject({
     'Rules of thumb in their order, the first that fits applies. Each is proved on every case of the families, as seen from ' +
       'all four sides; exceptions are found and printed with it.',
   ).optional(),
+  facts: about(
+    z.record(z.string().regex(FACT_NAME), z.unknown()),
+    'What sentences of the texts say of the cases, by names of yours: a sentence written as [It can always be lifted.](name) is ' +
+      'printed without its marks, and what the fact says is proved on every case of the families, as seen from all four sides.',
+  ).optional(),
   cards: about(
     z.strictObject({
       duplex: about(
@@ -317,8 +335,9 @@ export interface Format {
   readonly claims: typeof claimsSchema;
   readonly practice: typeof practiceSchema;
   readonly words: z.ZodObject;
-  /** Undefined where the step has no rules: the lesson has no keys for them. */
+  /** Undefined where the step has no rules: the lesson has no keys for them, nor for facts. */
   readonly rule: ReturnType<typeof ruleSchemaOf> | undefined;
+  readonly fact: ReturnType<typeof factSchemaOf> | undefined;
 }
 
 function makeFormat(step: Step): Format {
@@ -338,6 +357,7 @@ function makeFormat(step: Step): Format {
   const claims = claimsSchema.extend(fields.claims);
   const see = rules && seeSchemaOf(rules);
   const rule = rules && see && ruleSchemaOf(rules, see);
+  const fact = rules && see && factSchemaOf(rules, see);
   const only = practiceSchema.shape.only.unwrap();
   const { items } = practiceSchema.shape;
   const seen = see ? { see: about(see, only.shape.see.unwrap().description!, rules.seeExamples.only).optional() } : {};
@@ -362,17 +382,19 @@ function makeFormat(step: Step): Format {
   const named = <T extends z.ZodType>(schema: T, key: 'claims' | 'practice'): z.ZodOptional<T> =>
     schema.meta(lessonSchema.shape[key].unwrap().meta()!).optional();
   const ofRules = lessonSchema.shape.rules.unwrap().description!;
-  const lesson = (rule ? lessonSchema : lessonSchema.omit({ rules: true })).extend({
+  const ofFacts = lessonSchema.shape.facts.unwrap().description!;
+  const lesson = (rule ? lessonSchema : lessonSchema.omit({ rules: true, facts: true })).extend({
     step: about(z.enum(steps().map(({ name }) => name)), lessonSchema.shape.step.unwrap().description!).optional(),
     words: words.optional(),
     family: orSome(said.family[0]),
     claims: named(claims, 'claims'),
     practice: named(practice, 'practice'),
     ...(rule && { rules: about(z.array(rule).min(1), ofRules).optional() }),
+    ...(fact && { facts: about(z.record(z.string().regex(FACT_NAME), fact), ofFacts).optional() }),
     cases: about(z.array(z.union([partSchema, every, ofCase])).min(1), lessonSchema.shape.cases.description!),
   });
   // The steps' own keys are there as the coach wrote them; only the types do not know them.
-  return { step, lesson, case: ofCase, every, claims, practice, words, rule } as unknown as Format;
+  return { step, lesson, case: ofCase, every, claims, practice, words, rule, fact } as unknown as Format;
 }
 
 const formats = new WeakMap<Step, Format>();
@@ -385,4 +407,5 @@ export function formatOf(step: Step): Format {
 
 export type CaseFile = z.infer<typeof caseSchema>;
 export type RuleFile = z.infer<ReturnType<typeof ruleSchemaOf>>;
+export type FactFile = z.infer<ReturnType<typeof factSchemaOf>>;
 export type EveryFile = z.infer<typeof everySchema>;

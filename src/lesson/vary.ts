@@ -8,7 +8,19 @@ import { mirror, type WideSpelling } from '../cube/turns.ts';
 import { mirroredCondition, mirroredRule } from '../rules/conditions.ts';
 import type { Step } from '../steps/step.ts';
 import type { LeadingHand } from './leading-hand.ts';
-import type { CaseRead, Lesson, LessonClaim, LessonRule, Part, Phrase, Prose, Solution, TextLine } from './lesson.ts';
+import {
+  type CaseRead,
+  type Lesson,
+  type LessonClaim,
+  type LessonFact,
+  type LessonRule,
+  type Part,
+  type Phrase,
+  type Prose,
+  type Solution,
+  type TextLine,
+  textsOf,
+} from './lesson.ts';
 import { mirroredWords } from './mirrored-words.ts';
 import type { PracticeRequest } from './practice.ts';
 import type { Problem } from './problem.ts';
@@ -102,6 +114,17 @@ const changedRule = (change: Change, { rules }: Step, { rule, say, ...rest }: Le
   say: changedProse(change, say),
 });
 
+function changedFact({ mirrored }: Change, { rules }: Step, fact: LessonFact): LessonFact {
+  if (!mirrored || !rules) return fact;
+  const { when, counsel, is } = fact;
+  return {
+    ...fact,
+    when: when.map((condition) => mirroredCondition(rules, condition)),
+    counsel: counsel && mirroredRule(rules, { when: [], counsel }).counsel,
+    is: is.map((condition) => mirroredCondition(rules, condition)),
+  };
+}
+
 const changedPractice = (
   change: Change,
   { practice: asked, rules }: Step,
@@ -121,28 +144,13 @@ function colourWords(lesson: Lesson, change: Change): Problem[] {
   if (FACES.every((f) => change.from[f] === change.to[f])) return [];
   const names = Object.values(lesson.scheme).join('|');
   const said = new RegExp(`\\b(?:${names})\\b`, 'i');
-  const texts: (TextLine | undefined)[] = [
-    lesson.title,
-    ...lesson.text,
-    ...lesson.watch,
-    ...lesson.rules.flatMap(({ say }) => say),
-    ...lesson.parts.flatMap((part) => [
-      part.heading,
-      ...part.text,
-      ...part.cases.flatMap((c) => [c.name, ...c.watch, ...c.solutions.flatMap((s) => s.remark)]),
-    ]),
-  ];
-  return texts
-    .filter((text) => text !== undefined)
-    .flatMap(({ phrases, span }) => {
-      const words = phrases.map((p) => ('text' in p ? said.exec(p.text)?.[0] : undefined));
-      const word = words.find((w) => w !== undefined);
-      if (word === undefined) return [];
-      const message = `"${word}" is a plain word: it stays as it is when the lesson is built for other colours`;
-      return [
-        { code: 'colour-in-words' as const, span, message, hint: `write {${word}}, which changes with the cube` },
-      ];
-    });
+  return textsOf(lesson).flatMap(({ phrases, span }) => {
+    const words = phrases.map((p) => ('text' in p ? said.exec(p.text)?.[0] : undefined));
+    const word = words.find((w) => w !== undefined);
+    if (word === undefined) return [];
+    const message = `"${word}" is a plain word: it stays as it is when the lesson is built for other colours`;
+    return [{ code: 'colour-in-words' as const, span, message, hint: `write {${word}}, which changes with the cube` }];
+  });
 }
 
 /**
@@ -177,6 +185,7 @@ export function vary(
     course: changedLine(change, lesson.course),
     audience: changedLine(change, lesson.audience),
     rules: lesson.rules.map((rule) => changedRule(change, lesson.step, rule)),
+    facts: lesson.facts.map((fact) => changedFact(change, lesson.step, fact)),
     text: changedProse(change, lesson.text),
     watch: changedProse(change, lesson.watch),
     claims: lesson.claims.map((claim) => changedClaim(change, lesson.step, claim)),

@@ -32,7 +32,8 @@ const printedClaims = (
 ): PrintedClaim[] =>
   claims.flatMap((claim) => {
     const place = here.get(claim.id);
-    const asked = others.find((places) => places.has(claim.id))?.get(claim.id);
+    // A fact may be said on several sheets; of an answer the question stands on another.
+    const asked = claim.kind === 'fact' ? undefined : others.find((p) => p.has(claim.id))?.get(claim.id);
     return place ? [{ ...claim, file, ...place, ...(asked && { asked }) }] : [];
   });
 

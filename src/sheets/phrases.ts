@@ -2,6 +2,7 @@
 import { spelt, type Turn } from '../cube/turns.ts';
 import type { Span, TextBlock, TurnsBlock } from '../layout/blocks.ts';
 import type { Phrase, Prose, TextLine } from '../lesson/lesson.ts';
+import { factId } from '../lesson/prove-facts.ts';
 import type { Step } from '../steps/step.ts';
 import { letterInk, PALETTES } from '../svg/palette.ts';
 import { h2 } from './blocks.ts';
@@ -83,10 +84,14 @@ export const lineSpans = (line: TextLine, making: Making, kind: 'plain' | 'stron
       : { kind, text: plainText({ phrases: [phrase], span: line.span }, making) },
   );
 
+/** With the ids of the facts that their sentences say. */
 const blocksOf = (prose: Prose, style: 'body' | 'note', making: Making): TextBlock[] =>
   prose.map(({ kind, phrases, span: origin }): TextBlock => {
     const spans = phrases.map((phrase, i) => spanOfPhrase(phrase, making, i > 0));
-    return kind === 'heading' ? h2(spans, { origin }) : { ...lineOf(style, ...spans), origin, bullet: kind === 'item' };
+    const facts = phrases.flatMap(({ says }) => says?.names ?? []);
+    const claims = [...new Set(facts)].map(factId);
+    const rest = { origin, ...(claims.length > 0 && { claims }) };
+    return kind === 'heading' ? h2(spans, rest) : { ...lineOf(style, ...spans), ...rest, bullet: kind === 'item' };
   });
 
 /** What stands in a column of running text. */

@@ -23,7 +23,9 @@ export interface LessonSheet {
 /** The handout first; the practice papers, made of students too, are in practice.ts. */
 export function sheetsOf(proved: ProvedLesson, making: Making): LessonSheet[] {
   const { rules, plan, lesson } = proved;
-  const sheets: LessonSheet[] = [{ suffix: '', make: () => [handout(proved, making)], claims: () => proved.claims }];
+  const sheets: LessonSheet[] = [
+    { suffix: '', make: () => [handout(proved, making)], claims: () => [...proved.claims, ...proved.factClaims] },
+  ];
   if (rules) {
     sheets.push({
       suffix: '-rules',

@@ -55,11 +55,12 @@ const handout = {
   clubWords: 'Words of our club',
   clubWord: (ours: string, theirs: string) => `${theirs}: what others call ${ours}`,
   /** The same without the title, where there is no room for it. */
-  proved: (edition: string) => `every solution proved · edition ${edition}`,
+  proved: (edition: string) => `set-ups and solutions proved, other words the coach’s · edition ${edition}`,
   /** At the foot of cards: over which edge the paper is turned. */
   cards: (title: string, turnedOver: 'long' | 'short') =>
     `${title} · print on both sides, turned over the ${turnedOver} edge`,
-  foot: (title: string, edition: string) => `${title} · every solution proved · edition ${edition}`,
+  foot: (title: string, edition: string) =>
+    `${title} · set-ups and solutions proved, other words the coach’s · edition ${edition}`,
   page: (page: number, pages: number) => `page ${page} of ${pages}`,
 };
 

@@ -1,6 +1,6 @@
 /** One fault each, with what must be said of it: the table that the tests of problems walk. */
 import type { ProblemCode } from '../../src/lesson/problem.ts';
-import { SMALL_LESSON, withLine } from './small-lesson.ts';
+import { SMALL_LESSON, withFacts, withLine } from './small-lesson.ts';
 
 export interface Fault {
   readonly name: string;
@@ -915,6 +915,81 @@ export const FAULTS: readonly Fault[] = [
     line: 5,
     column: 9,
     says: /choose: easiest/,
+  },
+  {
+    name: 'a sentence that is not so',
+    code: 'fact-false',
+    text: withFacts('[All are up.](up)', '  up: { is: { cross colour: up } }'),
+    line: 6,
+    column: 9,
+    says: /96 of the 288 sightings.*set up .* there it is not so/,
+  },
+  {
+    name: 'a fact that speaks of no case',
+    code: 'fact-false',
+    text: withFacts('[None.](up)', '  up: { see: { edge at: home }, is: { cross colour: up } }'),
+    line: 6,
+    column: 9,
+    says: /speaks of no case/,
+  },
+  {
+    name: 'a fact misspelt behind a sentence',
+    code: 'fact-unknown',
+    text: withFacts('[Some are.](upp, up)', '  up: { is: { cross colour: up }, in: some }'),
+    line: 6,
+    column: 9,
+    says: /"upp" is no fact.*"up" was likely meant/,
+  },
+  {
+    name: 'a sentence of a lesson without facts',
+    code: 'fact-unknown',
+    text: withFacts('[So it is.](so)'),
+    line: 6,
+    column: 9,
+    says: /under the key "facts"/,
+  },
+  {
+    name: 'a fact that says nothing',
+    code: 'rule-unclear',
+    text: withFacts('[Some are.](up)', '  up: { see: { cross colour: up } }'),
+    line: 8,
+    column: 7,
+    says: /says nothing.*"is"/,
+  },
+  {
+    name: 'a turn of the cube that shows nothing',
+    code: 'rule-unclear',
+    text: withFacts('[Some are.](up)', '  up: { turn: cube }'),
+    line: 8,
+    column: 7,
+    says: /once the cube is turned/,
+  },
+  {
+    name: 'a fact of what is seen after a lift',
+    code: 'rule-unclear',
+    text: withFacts('[Some are.](up)', '  up: { aim: split, is: { cross colour: up } }'),
+    line: 8,
+    column: 7,
+    says: /after a lift/,
+  },
+  {
+    name: 'a key that a fact has not',
+    code: 'key-unknown',
+    text: withFacts('[Some are.](up)', '  up: { is: { cross colour: up }, share: all }'),
+    line: 8,
+    column: 35,
+    says: /a fact/,
+  },
+  {
+    name: 'facts of no family',
+    code: 'rule-without-family',
+    text: withFacts('[Some are.](up)', '  up: { is: { cross colour: up }, in: some }').replace(
+      'family: top-away\n',
+      '',
+    ),
+    line: 7,
+    column: 7,
+    says: /add family/,
   },
   {
     name: 'rules of no family',

@@ -67,7 +67,7 @@ export const PLANTS: Readonly<Record<string, Plant>> = {
   'an anchor': changing(/^ {4}watch: \w/, (l) => l.replace(': ', ': &note '), 'yaml-alias'),
   'a type': changing(/^ {4}watch: \w/, (l) => l.replace(': ', ': !note '), 'yaml-tag'),
   'a bracket never closed': changing(/^ {4}slot:/, (l) => l.replace(/slot: (\w+)/, 'open: [BL'), 'yaml-syntax'),
-  'emphasis never closed': changing(/^ {2}\w.*\*\w+\*/, (l) => l.replace(/\*(\w+)\*/, '*$1'), 'text-mark'),
+  'emphasis never closed': changing(/^ {2}[\w[].*\*\w+\*/, (l) => l.replace(/\*(\w+)\*/, '*$1'), 'text-mark'),
   'a colour in braces that is none': changing(
     /\{(?:green|white|orange|blue)\}/,
     (l) => l.replace(/\{(\w)\w/, '{$1'),

@@ -4,7 +4,7 @@ import { loadLesson } from '../../src/lesson/load.ts';
 import { PROBLEM_KINDS } from '../../src/lesson/problem.ts';
 import { excerpt, placeProblem } from '../../src/lesson/source.ts';
 import { FAULTS, withRules } from './faults.ts';
-import { bytesOf, SMALL_LESSON, withLine } from './small-lesson.ts';
+import { bytesOf, SMALL_LESSON, withFacts, withLine } from './small-lesson.ts';
 
 const problemsOf = (text: string) => {
   const { source, problems } = loadLesson('a.yaml', bytesOf(text));
@@ -37,6 +37,13 @@ const TOLD_ELSEWHERE = {
 
 /** Told, and no reason not to print. */
 const WARNINGS: readonly { name: string; code: string; text: string; line: number; column: number }[] = [
+  {
+    name: 'a fact that no sentence says',
+    code: 'fact-unsaid',
+    text: withFacts('Some are.', '  up: { is: { cross colour: up }, in: some }'),
+    line: 8,
+    column: 7,
+  },
   {
     name: 'words behind a comment sign',
     code: 'text-cut-off',

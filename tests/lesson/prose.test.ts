@@ -46,6 +46,12 @@ describe('texts of a lesson', () => {
     ['a colour', 'see {red}.', [['paragraph', ['plain:see ', 'colour:red', 'plain:.']]]],
     ['turns, in normal form', 'do `r U2’`', [['paragraph', ['plain:do ', 'turns:Rw U2']]]],
     ['a star alone', '3 * 4', [['paragraph', ['plain:3 * 4']]]],
+    [
+      'a sentence that says a fact, over two lines',
+      'see [that *it*\nis {red}](so it is), and on',
+      [['paragraph', ['plain:see ', 'plain:that ', 'strong:it', 'plain: is ', 'colour:red', 'plain:, and on']]],
+    ],
+    ['square brackets that mark nothing', 'a [b] (c) \\[d](e) [f', [['paragraph', ['plain:a [b] (c) [d](e) [f']]]],
     ['signs meant as themselves', 'a \\*b\\* \\{c\\}', [['paragraph', ['plain:a *b* {c}']]]],
     ['a minus that is no list', 'so - yes', [['paragraph', ['plain:so - yes']]]],
   ];
@@ -53,6 +59,19 @@ describe('texts of a lesson', () => {
   it.each(rows)('%s', (_, text, prose) => {
     expect(said(text)).toEqual(prose);
     expect(read(text).problems).toEqual([]);
+  });
+
+  it('marks every phrase of a sentence with the names of its facts, and where it stands', () => {
+    const text = 'First [all *of* it](one, the other). Then not.';
+    const phrases = read(text).prose[0]!.phrases;
+    expect(phrases.map(({ says }) => says?.names)).toEqual([
+      undefined,
+      ...Array(3).fill(['one', 'the other']),
+      undefined,
+    ]);
+    const { span } = phrases[1]!.says!;
+    expect(text.slice(span.start, span.end)).toBe('all *of* it');
+    expect(new Set(phrases.slice(1, 4).map(({ says }) => says)).size).toBe(1);
   });
 
   it('tells of every bad mark, where it stands, and reads on', () => {

@@ -21,6 +21,13 @@ cases:
 
 export const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
 
+/** The small lesson with another text, in line 6, and facts from line 8 on. */
+export const withFacts = (text: string, ...facts: string[]): string =>
+  SMALL_LESSON.replace(
+    /text: [\s\S]*cases:/,
+    [`text: "${text}"`, ...(facts.length > 0 ? ['facts:', ...facts] : []), 'cases:'].join('\n'),
+  );
+
 /** The small lesson with one line replaced, or left out, or several for one. */
 export function withLine(line: number, ...instead: string[]): string {
   const lines = SMALL_LESSON.split('\n');

@@ -40,7 +40,9 @@ describe.each(SAMPLES)('the handout of %s', (name) => {
       const { sheets, problems } = printLesson(lesson, { paper, ink, only: [''] });
       expect(problems).toEqual([]);
       const file = claimsFile(sheets, 'a', name);
-      expect(file.claims.map((c) => c.id)).toEqual(provedSample(name).claims.map((c) => c.id));
+      expect(file.claims.map((c) => c.id)).toEqual(
+        [...provedSample(name).claims, ...provedSample(name).factClaims].map((c) => c.id),
+      );
       const pdfs = new Map([['a.pdf', await writePdf(sheets[0]!.pages)]]);
       expect(await auditBuild(JSON.parse(JSON.stringify(file)), pdfs)).toEqual({
         claims: lesson.claims.length,
