@@ -14,8 +14,8 @@ export type TriggerList = Readonly<Record<string, readonly Turn[]>>;
 
 /** By name, as the right hand does them at the front right; the left hand's own where it has a name of its own. */
 export const TRIGGERS: TriggerList = {
-  righty: written("R U R' U'"),
-  lefty: written("L' U' L U"),
+  'right four': written("R U R' U'"),
+  'left four': written("L' U' L U"),
   sledge: written("R' F R F'"),
 };
 
@@ -29,7 +29,7 @@ export interface NamedTrigger {
   readonly inside: boolean;
 }
 
-/** `sledge`, `righty undone`, `righty twice`, `righty inside` */
+/** `sledge`, `right four undone`, `right four twice`, `right four inside` */
 export const triggerSaid = ({ name, undone, times, inside }: NamedTrigger): string =>
   [name, ...(undone ? ['undone'] : []), ...(times === 2 ? ['twice'] : []), ...(inside ? ['inside'] : [])].join(' ');
 

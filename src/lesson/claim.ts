@@ -78,7 +78,7 @@ export interface PhaseClaim {
   readonly stands?: string;
   /** Out of the way meanwhile, and back on top: `edge`. */
   readonly hides?: string;
-  /** `sledge`, `righty undone`, `righty twice`; `righty inside` where other turns stand around it. */
+  /** `sledge`, `right four undone`, `right four twice`; `right four inside` where other turns stand around it. */
   readonly trigger?: string;
 }
 

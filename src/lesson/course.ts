@@ -29,7 +29,7 @@ const eveningSchema = z.strictObject({
 /** The course format: the one place where its keys are named. */
 export const courseSchema = z.strictObject({
   course: about(text(), 'The name of the course.', 'Autumn course'),
-  club: about(text(), 'The name of the club.', 'Saltmarsh Cube Club').optional(),
+  club: about(text(), 'The name of the club.', 'Ondrelby Cube Club').optional(),
   lessons: about(z.array(eveningSchema).min(1), 'The lessons in the order in which they are taught.'),
 });
 

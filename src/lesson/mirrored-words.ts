@@ -5,10 +5,6 @@ const MIRRORED: Readonly<Record<string, string>> = {
   right: 'left',
   Left: 'Right',
   Right: 'Left',
-  lefty: 'righty',
-  righty: 'lefty',
-  Lefty: 'Righty',
-  Righty: 'Lefty',
   R: 'L',
   L: 'R',
 };
@@ -18,7 +14,7 @@ const MIRRORED: Readonly<Record<string, string>> = {
  * that change places.
  */
 const WORDS =
-  /\\(left|right)\b|\b(?:all|is|are|comes?|turned) right\b(?! (?:slot|hand|face|side))|\bright (?:away|after|before|at once|now)\b|\b(?:left|right|lefty|righty|L|R)\b/gi;
+  /\\(left|right)\b|\b(?:all|is|are|comes?|turned) right\b(?! (?:slot|hand|face|side))|\bright (?:away|after|before|at once|now)\b|\b(?:left|right|L|R)\b/gi;
 
 export const mirroredWords = (text: string): string =>
   text.replace(WORDS, (found, kept: string | undefined) => kept ?? MIRRORED[found] ?? found);

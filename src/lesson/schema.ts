@@ -237,7 +237,7 @@ export const practiceSchema = z.strictObject({
 
 export const lessonSchema = z.strictObject({
   title: about(text(), 'The heading of the lesson.', 'The edge waits in a foreign slot'),
-  club: about(text(), 'The name of the club.', 'Saltmarsh Cube Club').optional(),
+  club: about(text(), 'The name of the club.', 'Ondrelby Cube Club').optional(),
   course: about(text(), 'The course, and which evening of it.', 'Autumn course · evening 2').optional(),
   for: about(text(), 'Who the lesson is for.', 'For those who solve with a cross and pairs').optional(),
   step: about(text(), 'The step of the solve that the lesson is about; without it: pairs.').optional(),
@@ -274,7 +274,7 @@ export const lessonSchema = z.strictObject({
   triggers: about(
     z.record(z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N} -]*$/u), turns()),
     'Runs of turns that your club has names for, as the right hand does them at the front right; printed where they occur, ' +
-      'and rules may name them. Ours are righty, lefty and sledge.',
+      'and rules may name them. Ours are right four, left four and sledge.',
     { sledge: "R' F R F'" },
   ).optional(),
   family: families().optional(),

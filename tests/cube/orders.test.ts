@@ -16,7 +16,7 @@ const ORDERS: readonly (readonly [word: string, order: number, source: string])[
   ["R L'", 4, GAP],
   ["U R U' F2", 10, 'OEIS A338883, example; GAP 4.12.1'],
   ["R U2 D' B D'", 1260, 'OEIS A330389, comment: the longest period; GAP 4.12.1'],
-  ["U R' U F' D2", 1260, 'a mailing list of 2008; GAP 4.12.1'],
+  ["U R' U F' D2", 1260, 'computed with GAP 4.12.1; the turns from memory'],
   ["U R F' B U' D' F U' D F L F' L' U R D F U R L", 6, 'M. Reid, Cube-Lovers, 5 August 1997; order by GAP 4.12.1'],
   ['Rw U', 120, GAP_54],
   ["Rw U'", 252, GAP_54],

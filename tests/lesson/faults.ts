@@ -1020,7 +1020,7 @@ export const FAULTS: readonly Fault[] = [
     text: withRules('  - by: slegde', '    aim: split', '    most: 8'),
     line: 7,
     column: 9,
-    says: /"slegde" is neither turns nor a trigger.*"sledge" was likely meant; the triggers are righty, lefty and sledge/,
+    says: /"slegde" is neither turns nor a trigger.*"sledge" was likely meant; the triggers are right four, left four and sledge/,
   },
   {
     name: 'turns of a rule that are none',
@@ -1048,7 +1048,7 @@ export const FAULTS: readonly Fault[] = [
     text: withRules('  - by: constructor', '    aim: split', '    most: 8'),
     line: 7,
     column: 9,
-    says: /neither turns nor a trigger.*righty, lefty and sledge; or write turns/,
+    says: /neither turns nor a trigger.*right four, left four and sledge; or write turns/,
   },
   {
     name: 'an insert by a word that objects know',
@@ -1056,7 +1056,7 @@ export const FAULTS: readonly Fault[] = [
     text: withRules('  - aim: { insert: toString }', '    most: 8'),
     line: 7,
     column: 20,
-    says: /neither turns nor a trigger.*righty, lefty and sledge; or write turns/,
+    says: /neither turns nor a trigger.*right four, left four and sledge; or write turns/,
   },
   {
     name: 'a condition in a word that objects know',

@@ -63,11 +63,11 @@ describe('phases in claims', () => {
   });
 
   it('are the same for a solution and for its mirror, the hands changed over', () => {
-    const inMirror: Record<string, string> = { righty: 'lefty', lefty: 'righty' };
+    const inMirror: Record<string, string> = { 'right four': 'left four', 'left four': 'right four' };
     const said = (hand: 'left' | 'right') =>
       claimsOf(cases, { hand }).map(({ phases, merges }) => [
         phases!.map(({ does, hides, stands, trigger }) => {
-          const name = hand === 'left' ? trigger?.replace(/righty|lefty/, (one) => inMirror[one]!) : trigger;
+          const name = hand === 'left' ? trigger?.replace(/right four|left four/, (one) => inMirror[one]!) : trigger;
           return { does, hides, stands, trigger: name };
         }),
         merges!.map(({ turn, does }) => ({ turn, does })),

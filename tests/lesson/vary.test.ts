@@ -110,7 +110,7 @@ describe('words in a mirror', () => {
   });
 
   it('twice is once more the same', () => {
-    const text = 'Left R right L, a lefty trigger';
+    const text = 'Left R right L, a left four';
     expect(mirroredWords(mirroredWords(text))).toBe(text);
   });
 

@@ -232,7 +232,7 @@ describe('advice by a trigger', () => {
     // By hand: L U L' U' leaves the pair joined; from there U F' U2 F would insert it, but with U' and U gone the trigger
     // could not be seen; U2 F' U F does too, and U' and U2 are U.
     const sighting = seenAt('UFR:F BL:L');
-    const done = follow(sighting, by(TRIGGERS['righty']!, 'joined'))!;
+    const done = follow(sighting, by(TRIGGERS['right four']!, 'joined'))!;
     expect(writeTurns([...done.takeOut, ...done.rest])).toBe("L U L' U F' U F");
     expect(done.length).toBe(7);
     const { turns } = turnsOrFaults('solution', writeTurns([...done.takeOut, ...done.rest]));
@@ -264,7 +264,7 @@ describe('advice by a trigger', () => {
 
   it('has to bring the piece up', () => {
     // R U2 R' and its likes from the other sides take the edge round through the bottom and back, never up.
-    const through = [...TRIGGERS['righty']!.slice(0, 1), turnOf('face', 'U', 2), turnOf('face', 'R', 3)];
+    const through = [...TRIGGERS['right four']!.slice(0, 1), turnOf('face', 'U', 2), turnOf('face', 'R', 3)];
     for (const sighting of seenOf(['top-away'])) {
       const done = follow(sighting, { ...by(through, 'joined', 11), aim: { kind: 'family', family: 'top-away' } });
       expect(done).toBeUndefined();
@@ -379,8 +379,8 @@ describe('a table that is found', () => {
     const sightings = seenOf(['away-top']);
     const ways = [undefined, 'hidden', 'direct', 'together'] as const;
     const doubled = (turns: readonly Turn[]): Turn[] => [...turns, ...turns];
-    const { righty, sledge } = TRIGGERS as Record<'righty' | 'sledge', readonly Turn[]>;
-    const bys = [sledge, inverse(sledge), doubled(righty), doubled(inverse(righty))];
+    const { 'right four': four, sledge } = TRIGGERS as Record<'right four' | 'sledge', readonly Turn[]>;
+    const bys = [sledge, inverse(sledge), doubled(four), doubled(inverse(four))];
     const advices = (['joined', 'split'] as const).flatMap((kind): PairAdvice[] => [
       ...[RL, FB].flatMap((lift) => ways.map((way): PairAdvice => ({ ...aim(kind), lift, way, most: 30 }))),
       ...bys.map((by): PairAdvice => ({ ...aim(kind), lift: ANY, by, most: 30 })),

@@ -37,6 +37,8 @@ describe('cases --print', () => {
     for (const claim of file.claims) {
       if (claim.id.endsWith('.1')) expect(claim.length).toBe(claim.shortest);
       else expect(claim.length - claim.shortest).toBeLessThanOrEqual(1);
+      // As a teacher would show it (common practice, no source): the cross stays at the bottom.
+      expect(claim.solution).not.toMatch(/[xzwMES]/);
     }
   });
 

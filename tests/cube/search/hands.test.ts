@@ -113,7 +113,7 @@ describe('easiest', () => {
 
   it('finds what a coach would do (common practice, no source)', () => {
     const done = (text: string): string => writeTurns(easiest(turnsIn(text), FREE).turns);
-    // A righty trigger is left alone; turns of B are not done blindly; the floor is not turned twice.
+    // The right four is left alone; turns of B are not done blindly; the floor is not turned twice.
     expect(done("R U R' U'")).toBe("R U R' U'");
     expect(done("B U B' F' U F")).not.toMatch(/B(?!w)/);
     expect(done("F2 D' L2 D F2")).not.toMatch(/D/);

@@ -12,7 +12,7 @@ import { command, newFolder, put } from '../../cli/command.ts';
 import { oneCorner } from './step.ts';
 
 const LESSON = `title: One corner under the cross
-club: Saltmarsh Cube Club
+club: Ondrelby Cube Club
 step: one-corner
 hold: { cross: white, front: green }
 family: on-top

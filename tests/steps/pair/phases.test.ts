@@ -153,12 +153,12 @@ describe('triggers', () => {
     ["F R' F' R", { name: 'sledge', undone: false, times: 1, inside: false }],
     ["L F' L' F", { name: 'sledge', undone: false, times: 1, inside: false }],
     ["U2 B' R B R'", { name: 'sledge', undone: false, times: 1, inside: false }],
-    ["R U R' U' R U R' U'", { name: 'righty', undone: false, times: 2, inside: false }],
-    ["U R U' R' U R U' R'", { name: 'righty', undone: true, times: 2, inside: false }],
+    ["R U R' U' R U R' U'", { name: 'right four', undone: false, times: 2, inside: false }],
+    ["U R U' R' U R U' R'", { name: 'right four', undone: true, times: 2, inside: false }],
     ["R U R' U'", undefined],
     // Between turns of another face it is more than a lift.
-    ["L' U' L U L' U' L U", { name: 'lefty', undone: false, times: 2, inside: false }],
-    ["F R U R' U' F'", { name: 'righty', undone: false, times: 1, inside: true }],
+    ["L' U' L U L' U' L U", { name: 'left four', undone: false, times: 2, inside: false }],
+    ["F R U R' U' F'", { name: 'right four', undone: false, times: 1, inside: true }],
     ["L B' U2 R' F R F' B L'", { name: 'sledge', undone: false, times: 1, inside: true }],
     // Of a club that writes it so, the same in a view from the left: R' U R U' is no side of R U R' U'.
     ["F R' U R U' F'", undefined],
