@@ -6,6 +6,12 @@ const SIDES = { F: 'front', R: 'right', B: 'back', L: 'left' } as const;
 export const practice = {
   title: (lesson: string) => `Practice: ${lesson}`,
   keyTitle: (lesson: string) => `Key: ${lesson}`,
+  /** All papers of a class on one page, for the coach. */
+  classKey: {
+    title: (lesson: string) => `Key for the class: ${lesson}`,
+    heads: ['Student', 'Paper', 'Check words', 'Answers'],
+    short: 'Key for the class',
+  },
   /** Over the title: which paper this is. */
   paper: (code: string) => `Paper ${code}`,
   /** Whose it is, as the roster has it. */

@@ -34,11 +34,36 @@ describe('build with a roster', () => {
     const { pages } = await readPdf(readFileSync(join(folder, 'o/a-key.pdf')));
     for (const { code: paper } of papers) expect(pages.some(({ text }) => text.includes(`Paper ${paper}`))).toBe(true);
     const file = JSON.parse(readFileSync(join(folder, 'o/a.claims.json'), 'utf8'));
-    expect(file.sheets).toEqual(['a.pdf', 'a-practice.pdf', 'a-key.pdf']);
+    expect(file.sheets).toEqual(['a.pdf', 'a-practice.pdf', 'a-key.pdf', 'a-class-key.pdf']);
     const one = file.claims.find((c: { id: string }) => c.id === `${papers[1]!.code}.4`);
     // The line of the lesson that asks, the page of the key, and where the question stands.
     const answer = { kind: 'solution', line: 5, sheet: 'a-key.pdf', page: 2, cross: 'red', verdict: 'solves' };
     expect(one).toMatchObject({ ...answer, asked: { sheet: 'a-practice.pdf', page: 2 } });
+  });
+
+  it('writes the answers of a class of twelve on one page, as the claims have them', async () => {
+    const practice = '{ items: { likeness: 3, edge: 3, picture: 2, place: 2, solve: 2 } }';
+    const lesson = LESSON.replace(/practice:.*\n(?: .*\n)*/, `practice: ${practice}\n`);
+    const codes = Array.from({ length: 12 }, (_, i) => `S${i + 1}`);
+    const { folder, code } = await build(lesson, `code,level\n${codes.map((one) => `${one},\n`).join('')}`);
+    expect(code).toBe(0);
+    const { pages } = await readPdf(readFileSync(join(folder, 'o/a-class-key.pdf')));
+    expect(pages).toHaveLength(1);
+    const text = pages[0]!.text.replace(/\s+/g, ' ');
+    const { claims } = JSON.parse(readFileSync(join(folder, 'o/a.claims.json'), 'utf8'));
+    const papers = await readPapers(readFileSync(join(folder, 'o/a-practice.pdf')));
+    expect(papers.map(({ student }) => student)).toEqual(codes);
+    for (const { code: paper, student } of papers) {
+      const answers = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10].map(
+        (n) => claims.find(({ id }: { id: string }) => id === `${paper}.${n}`).answer,
+      );
+      const [a, b, c, d, e, f, g, h, i, j] = answers;
+      expect(text).toMatch(
+        new RegExp(
+          `${student} ${paper} [A-Z ]+ 1–3 ${a} ${b} ${c} · 4–6 ${d} ${e} ${f} · 7–8 ${g} ${h} · 9–10 ${i} ${j}`,
+        ),
+      );
+    }
   });
 
   it('writes nothing of whose a paper is into its foot or into the claims', async () => {
