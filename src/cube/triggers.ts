@@ -77,6 +77,17 @@ function formsOf(triggers: TriggerList): readonly Form[] {
   return forms;
 }
 
+/** A way to do a trigger once: from any side, in a mirror, backwards. */
+export interface TriggerForm extends Pick<NamedTrigger, 'name' | 'undone'> {
+  readonly turns: readonly Turn[];
+}
+
+/** Forwards first. */
+export const triggerForms = (triggers: TriggerList): TriggerForm[] =>
+  formsOf(triggers)
+    .filter(({ times }) => times === 1)
+    .flatMap(({ name, undone, texts }) => [...texts].map((text) => ({ name, undone, turns: written(text) })));
+
 /** The turns, and what is left when turns of U at the beginning are taken off one by one. */
 function withoutTop(turns: readonly Turn[]): Turn[][] {
   const firstOther = turns.findIndex((turn) => !isTurnOfTop(turn));
