@@ -119,6 +119,12 @@ export interface RuleClaim {
   /** For each condition: the sightings that fail this one and meet the others; in how many the advice works too. */
   readonly contrasts: readonly { readonly without: string; readonly sightings: number; readonly holds: number }[];
   /**
+   * Of all ways to do what the rule says, in all its sightings together, how many there are and how many work: what is aimed
+   * at stands after them, and all is done within `most` turns, those of one face that meet made one. `least`: how many work
+   * in the sighting where fewest do.
+   */
+  readonly ways: { readonly allowed: number; readonly work: number; readonly least: number };
+  /**
    * Outer block turns over the shortest solution where the rule holds, those of one face that meet made one; left out
    * where it holds nowhere.
    */

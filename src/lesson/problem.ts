@@ -172,6 +172,10 @@ export const PROBLEM_KINDS = {
     'The advice of a rule does not work in every case that the rule applies to.',
     'Add the condition of the hint, or leave it: the exceptions are printed with the rule.',
   ),
+  'rule-some-ways': hint(
+    'The advice of a rule can be followed in every case, but not every way works that its words allow.',
+    'Add the keys of the hint, or say in your own words which way is meant.',
+  ),
   'rule-never-applies': warning(
     'No case fits the conditions of a rule, or earlier rules take them all.',
     'Check the conditions and the order of the rules.',

@@ -15,7 +15,7 @@ export const ruleSaid = (part: RulePart, { when, counsel }: Rule): Pick<RuleClai
 
 export type RuleFacts = Pick<
   RuleClaim,
-  'sightings' | 'holds' | 'excluded' | 'contrast' | 'contrasts' | 'cost' | 'exact' | 'exceptions'
+  'sightings' | 'holds' | 'excluded' | 'contrast' | 'contrasts' | 'ways' | 'cost' | 'exact' | 'exceptions'
 >;
 
 export const ruleFacts = (part: RulePart, proved: ProvedRule): RuleFacts => ({
@@ -24,6 +24,7 @@ export const ruleFacts = (part: RulePart, proved: ProvedRule): RuleFacts => ({
   excluded: proved.excluded,
   contrast: proved.contrast,
   contrasts: proved.contrasts.map(({ without, ...counts }) => ({ without: writeCondition(part, without), ...counts })),
+  ways: proved.ways,
   ...(proved.cost && { cost: proved.cost }),
   exact: proved.exceptions.length === 0,
   exceptions: proved.exceptions.map(({ sighting, setup }) => ({

@@ -4,7 +4,7 @@
  */
 
 import { type Turn, turnOf } from '../cube/turns.ts';
-import type { Advice, Followed, RuleWorld, Sighting } from './world.ts';
+import type { Advice, Followed, RuleWorld, Sighting, Ways } from './world.ts';
 
 /** The feature has one of these values; never where it has no meaning. */
 export interface Condition {
@@ -57,6 +57,10 @@ export interface ProvedRule {
   readonly contrast: number;
   /** By index in the rule's conditions: the same of just those that fail this one and meet the others. */
   readonly contrasts: readonly Contrast[];
+  /** Of all ways that its words allow, in all its sightings together, and how many work where fewest do. */
+  readonly ways: Ways & { readonly least: number };
+  /** Wherever it holds, every way that its words allow works. */
+  readonly isEveryWay: boolean;
   /** Undefined where it holds nowhere. */
   readonly cost: Cost | undefined;
 }
@@ -91,35 +95,64 @@ export interface ProvedTable {
 /** A quarter turn of the cube, either way. */
 const QUARTER_TURNS = ([1, 3] as const).map((quarters) => ({ first: [turnOf('rotation', 'y', quarters)], quarters }));
 
-type Outcomes = (sighting: Sighting, rule: Rule) => Done | undefined;
+/** What comes of a rule at a sighting. */
+interface Outcome {
+  /** Undefined where it fails. */
+  readonly done: Done | undefined;
+  readonly ways: Ways;
+}
+
+type Outcomes = (sighting: Sighting, rule: Rule) => Outcome;
+
+/** A turn of the cube after which no rule says what to do. */
+const NOTHING: Outcome = { done: undefined, ways: { allowed: 1, work: 0 } };
 
 /** What each rule does at each sighting, looked up for its own ones, for contrast, and where the cube is turned first. */
 function outcomes(world: RuleWorld, lookUp: (sighting: Sighting) => Rule | undefined): Outcomes {
-  const known = new Map<Rule, Map<Sighting, Done | undefined>>();
+  const known = new Map<Rule, Map<Sighting, Outcome>>();
   const doIt: Outcomes = (sighting, rule) => {
-    const ofRule = known.get(rule) ?? new Map<Sighting, Done | undefined>();
+    const ofRule = known.get(rule) ?? new Map<Sighting, Outcome>();
     known.set(rule, ofRule);
-    if (!ofRule.has(sighting)) ofRule.set(sighting, outcome(sighting, rule));
-    return ofRule.get(sighting);
+    const found = ofRule.get(sighting) ?? outcome(sighting, rule);
+    ofRule.set(sighting, found);
+    return found;
   };
+  const limited = withLimits();
   const outcome: Outcomes = (sighting, { counsel }) => {
     if (!turnsTheCube(counsel)) {
-      const followed = world.follow(sighting, counsel);
-      return followed && { ...followed, first: [] };
+      const { followed, ways } = world.tries(sighting, counsel);
+      return { done: followed && { ...followed, first: [] }, ways };
     }
-    let best: Done | undefined;
-    for (const { first, quarters } of QUARTER_TURNS) {
+    const turns = QUARTER_TURNS.map(({ first, quarters }) => {
       const turned = world.turned(sighting, quarters);
       const rule = lookUp(turned);
       // Turned once, the table must say something else than to turn it again.
-      const done = rule && !turnsTheCube(rule.counsel) ? doIt(turned, rule) : undefined;
-      const most = Math.min(counsel.most, (best?.length ?? Number.POSITIVE_INFINITY) - 1);
-      if (done && done.length <= most) best = { ...done, first };
-    }
-    return best;
+      const { done, ways } = rule && !turnsTheCube(rule.counsel) ? doIt(turned, limited(rule, counsel.most)) : NOTHING;
+      return { done: done && { ...done, first }, ways };
+    });
+    const [best] = turns.flatMap(({ done }) => done ?? []).sort((a, b) => a.length - b.length);
+    return { done: best, ways: sumOf(turns.map(({ ways }) => ways)) };
   };
   return doIt;
 }
+
+/** Each rule within so many turns at most, one object for each. */
+function withLimits(): (rule: Rule, most: number) => Rule {
+  const known = new Map<Rule, Map<number, Rule>>();
+  return (rule, most) => {
+    if (rule.counsel.most <= most) return rule;
+    const ofRule = known.get(rule) ?? new Map<number, Rule>();
+    known.set(rule, ofRule);
+    const found = ofRule.get(most) ?? { ...rule, counsel: { ...rule.counsel, most } };
+    ofRule.set(most, found);
+    return found;
+  };
+}
+
+const sumOf = (all: readonly Ways[]): Ways => ({
+  allowed: all.reduce((sum, { allowed }) => sum + allowed, 0),
+  work: all.reduce((sum, { work }) => sum + work, 0),
+});
 
 function exceptionOf(world: RuleWorld, sighting: Sighting): Exception {
   const best = world.best(sighting);
@@ -153,9 +186,11 @@ export function proveTable(
   const doIt = outcomes(world, lookUp);
   const proved = rules.map((rule): ProvedRule => {
     const own = sightings.filter((s) => lookUp(s) === rule);
-    const done = own.map((s) => doIt(s, rule));
+    const came = own.map((s) => doIt(s, rule));
+    const done = came.map((one) => one.done);
+    const ways = came.map((one) => one.ways);
     const excluded = sightings.filter((s) => !fits(s, rule.when));
-    const works = new Set(excluded.filter((s) => doIt(s, rule) !== undefined));
+    const works = new Set(excluded.filter((s) => doIt(s, rule).done !== undefined));
     const contrasts = rule.when.map((without): Contrast => {
       const turned = excluded.filter((s) => rule.when.every((c) => meets(s, c) === (c !== without)));
       return { without, sightings: turned.length, holds: turned.filter((s) => works.has(s)).length };
@@ -169,6 +204,8 @@ export function proveTable(
       excluded: excluded.length,
       contrast: works.size,
       contrasts,
+      ways: { ...sumOf(ways), least: ways.length > 0 ? Math.min(...ways.map(({ work }) => work)) : 0 },
+      isEveryWay: done.every((one, i) => !one || ways[i]!.work === ways[i]!.allowed),
       cost: costOf(world, followedIn({ sightings: own, done })),
     };
   });
@@ -192,5 +229,5 @@ export function lengthsNeeded({ world, rules }: ProvedTable, { rule, sightings }
   const firstFit = new Map(rules.flatMap((one) => one.sightings.map((s) => [s, one.rule] as const)));
   const doIt = outcomes(world, (sighting) => firstFit.get(sighting));
   const withoutLimit = { ...rule, counsel: { ...rule.counsel, most: Number.POSITIVE_INFINITY } };
-  return sightings.map((s) => doIt(s, withoutLimit)?.length);
+  return sightings.map((s) => doIt(s, withoutLimit).done?.length);
 }

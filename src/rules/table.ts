@@ -147,7 +147,9 @@ function counselledBy(world: RuleWorld, all: readonly Advice[], sightings: reado
   return all
     .map((advice) => ({
       advice,
-      over: sightings.map((s) => (world.follow(s, advice)?.length ?? Number.POSITIVE_INFINITY) - world.best(s).length),
+      over: sightings.map(
+        (s) => (world.tries(s, advice).followed?.length ?? Number.POSITIVE_INFINITY) - world.best(s).length,
+      ),
     }))
     .filter(({ over }) => over.some(Number.isFinite));
 }

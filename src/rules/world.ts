@@ -38,6 +38,18 @@ export interface Followed {
   readonly printed: number;
 }
 
+/** Of the ways to do what advice says: how many there are, and how many of them work. */
+export interface Ways {
+  readonly allowed: number;
+  readonly work: number;
+}
+
+export interface Tried {
+  /** A shortest way within as many turns as the advice allows; undefined if there is none. */
+  readonly followed: Followed | undefined;
+  readonly ways: Ways;
+}
+
 export interface RuleWorld {
   /** By the names that lessons write, in the order in which they are listed. The list is closed. */
   readonly features: Readonly<Record<string, Feature>>;
@@ -55,8 +67,10 @@ export interface RuleWorld {
   readonly turned: (sighting: Sighting, quarters: 1 | 3) => Sighting;
   /** Where cases are shown from before others, to those who lead with that hand. */
   readonly front: (hand: 'right' | 'left') => string;
-  /** A shortest way to do what the advice says within as many turns as it allows; undefined if there is none. */
-  readonly follow: (sighting: Sighting, advice: Advice) => Followed | undefined;
+  /** All ways to do what the advice says. */
+  readonly tries: (sighting: Sighting, advice: Advice) => Tried;
+  /** The advice, and then the same with words more that leave fewer ways, the shortest first. */
+  readonly completions: (advice: Advice) => readonly Advice[];
   /** A shortest solution. */
   readonly best: (sighting: Sighting) => readonly Turn[];
   /** Turns that bring it about on a solved cube, and give none of `avoid` away. */

@@ -33,13 +33,20 @@ function exceptionCell({ shown, alike, of }: ShownException, texts: RuleTexts): 
   return smallCase(shown, texts.making, { below });
 }
 
-function exceptionBlocks({ exceptions, exactIf }: ProvedLessonRule, texts: RuleTexts): Block[] {
+function exceptionBlocks({ exceptions, exactIf, proved }: ProvedLessonRule, texts: RuleTexts): Block[] {
   if (exceptions.length === 0) return [];
   const words = texts.making.words.rules.exceptions;
   const further = exceptions.length - MOST_EXCEPTIONS;
   const after = [
     ...(further > 0 ? [words.more(further)] : []),
-    ...(exactIf.length > 0 ? [words.exactIf(exactIf.map((c) => statementText(c, texts)))] : []),
+    ...(exactIf.length > 0
+      ? [
+          words.exactIf(
+            exactIf.map((c) => statementText(c, texts)),
+            proved.isEveryWay,
+          ),
+        ]
+      : []),
   ].join(' ');
   const cells = exceptions.slice(0, MOST_EXCEPTIONS).map((one) => exceptionCell(one, texts));
   return [
@@ -68,7 +75,7 @@ function leafText({ said, proved, example }: ProvedLessonRule, texts: RuleTexts)
   // A single paragraph goes on in the line.
   const only = said.say.length === 1 && said.say[0]!.kind === 'paragraph' ? remarks[0] : undefined;
   const sentences: Span[] = [
-    ...textSpans(rules.holds(proved.holds, proved.sightings.length), texts, { strong: true }),
+    ...textSpans(rules.holds(proved.holds, proved.sightings.length, proved.isEveryWay), texts, { strong: true }),
     ...textSpans(rules.most(counsel.most), texts),
     ...(how ? textSpans(` ${how}`, texts) : []),
     ...(only ? [plain(' '), ...only.spans] : []),

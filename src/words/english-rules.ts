@@ -21,9 +21,16 @@ export const rules = {
   lookAgain: 'Then begin again at the first question.',
   /** What stands once the cube is turned. */
   turned: 'look again',
-  /** For how many of the positions that it speaks of it holds; `most`, of the whole solution, goes on from it. */
-  holds: (holds: number, positions: number) =>
-    holds === positions ? 'Always' : `In ${holds} of ${positions} positions`,
+  /**
+   * For how many of the positions that it speaks of it holds, and whether every way works there that its words allow, or
+   * only some; `most`, of the whole solution, goes on from it.
+   */
+  holds: (holds: number, positions: number, isEveryWay: boolean) =>
+    holds === positions
+      ? isEveryWay
+        ? 'Always'
+        : 'Some way always works'
+      : `In ${holds} of ${positions} positions${isEveryWay ? '' : ' some way works'}`,
   most: (turns: number) => `, ${turns} turns at most.`,
   exceptions: {
     heading: 'But not here. Do this instead:',
@@ -33,7 +40,8 @@ export const rules = {
         ? 'also after any turn of the top'
         : `also after ${count === 2 ? 'one other turn' : `${count - 1} other turns`} of the top`,
     more: (count: number) => `And ${count} more.`,
-    exactIf: (statements: readonly string[]) => `Always, if also ${listed(statements)}.`,
+    exactIf: (statements: readonly string[], isEveryWay: boolean) =>
+      `${isEveryWay ? 'Always' : 'Some way always works'}, if also ${listed(statements)}.`,
   },
   chart: {
     /** Of the file. */

@@ -107,7 +107,7 @@ describe('examples', () => {
     const table = tableOf('edge-away');
     const first = (rule: number) => easiestOfRule(table, rule)!;
     expect(lookAlike(table, first(0))).toMatchObject({
-      example: { rule: 1, sighting: { side: 'FR' } },
+      example: { rule: 2, sighting: { side: 'FR' } },
       differ: ['edge front and corner top'],
     });
     expect(lookAlike(table, first(3))).toMatchObject({ differ: ['corner over edge'] });

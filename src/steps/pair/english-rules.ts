@@ -2,7 +2,7 @@
 import { listed } from '../../words/english-phrases.ts';
 import type { FeatureWords } from '../../words/said.ts';
 import type { Whereabouts } from './address.ts';
-import type { LiftedPiece, Way } from './advice.ts';
+import type { Between, LiftedPiece, Raising, Standing, Way } from './advice.ts';
 import type { FeatureName } from './features.ts';
 
 const SHORTLY = { home: 'at home', top: 'on top', away: 'away' };
@@ -90,6 +90,29 @@ const OTHER: Readonly<Record<Lifted, string>> = {
   both: 'nothing',
   piece: 'the other piece',
 };
+
+const HOW: Readonly<Record<Way, (other: string) => string>> = {
+  hidden: (other) => `the face takes ${other} down`,
+  direct: (other) => `${other} is clear of the face`,
+  together: (other) => `${other} moves along with it`,
+};
+const STANDS: Readonly<Record<Standing, (other: string, face: string) => string>> = {
+  'over the slot': (other) => `${other} is over the slot`,
+  'in the face': (other, face) => `${other} is beside the slot, in ${face}`,
+  'at the side': (other, face) => `${other} is beside the slot, clear of ${face}`,
+  across: (other, face) => `${other} is across from ${other === OTHER.corner ? face : 'the slot'}`,
+  'across the side': (other) => `${other} is across from the slot’s other side`,
+  'cross along': () => '{cross} looks neither to the face nor away from it',
+};
+
+/** What the face does that is to be taken. */
+function raising(up: Raising): string {
+  if (up === 'cross') return 'brings {cross} up';
+  if (up === 'not cross') return 'does not bring {cross} up';
+  const [, likeness, piece, which] = /^(like|unlike) (corner|edge) (.*)$/.exec(up)!;
+  const colours: Readonly<Record<string, string>> = piece === 'corner' ? CORNER_COLOURS : EDGE_COLOURS;
+  return `brings up a colour ${likeness} ${colours[which!]!}`;
+}
 
 const features: Readonly<Record<FeatureName, FeatureWords>> = {
   'corner at': at('corner'),
@@ -183,21 +206,45 @@ const inSlots: Readonly<Partial<Record<FeatureName, FeatureWords>>> = {
 export const rules = {
   features,
   inSlots,
-  /** `faces`: which of the viewer's lift. */
-  lift: (piece: Lifted, faces: readonly string[]): string =>
-    faces.length === 0 || faces.length === 4
-      ? `Lift ${NAMES[piece]} with either face`
-      : `Lift ${NAMES[piece]} with ${listed(faces, 'or')}`,
-  how: (how: Way, lifted: Lifted): string =>
-    ({
-      hidden: `Turn the top first, so that the face takes ${OTHER[lifted]} down.`,
-      direct: `Turn the top first, so that ${OTHER[lifted]} is clear of the face.`,
-      together:
-        lifted === 'both' ? 'They come up together.' : `Turn ${OTHER[lifted]} above it first: they move as one.`,
-    })[how],
+  /** `faces`: which of the viewer's lift; `up`: of them the one that brings that up. */
+  lift: (piece: Lifted, faces: readonly string[], up: Raising | undefined): string => {
+    const isAny = faces.length === 0 || faces.length === 4;
+    if (!up) return `Lift ${NAMES[piece]} with ${isAny ? 'either face' : listed(faces, 'or')}`;
+    const which = `the face that ${raising(up)}`;
+    return `Lift ${NAMES[piece]} with ${isAny ? which : `${listed(faces, 'or')}: ${which}`}`;
+  },
   /** In place of a lift; the trigger's name, if the turns have one. */
   by: (trigger: string | undefined): string => (trigger ? `Do the ${trigger}, {turns}` : 'Do {turns}'),
-  byMeans: 'Turn the top first; from the side where it fits, or mirrored.',
+  /** How the other piece is to stand when the face first turns; `by`: turns in place of a lift. */
+  first: (how: Way | undefined, stands: Standing | undefined, lifted: Lifted, by: boolean): string | undefined => {
+    const other = OTHER[lifted];
+    if (how === 'together' && !stands) {
+      return lifted === 'both' ? 'They come up together.' : `Turn ${other} above it first: they move as one.`;
+    }
+    const clauses = [
+      ...(how ? [HOW[how](other)] : []),
+      ...(stands ? [STANDS[stands](other, by ? 'the face that turns first' : 'the face that lifts')] : []),
+    ];
+    return clauses.length > 0 ? `Turn the top first, so that ${listed(clauses)}.` : undefined;
+  },
+  /** How the top turns before the face goes back. */
+  between: (between: Between, lifted: Lifted): string => {
+    const name = NAMES[lifted];
+    return {
+      'to the side': `Then turn ${name} to the slot’s other side.`,
+      'from the side':
+        lifted === 'corner'
+          ? 'Then turn the top so that the corner stays in the face.'
+          : `Then turn ${name} away from the slot’s other side.`,
+      half: 'Then give the top a half turn.',
+      clear: 'Then turn the top so that both are clear of the face.',
+    }[between];
+  },
+  /** `anyTop`: nothing is said of where the other piece stands first. */
+  byMeans: (anyTop: boolean): string =>
+    anyTop
+      ? 'Turn the top first; from the side where it fits, or mirrored.'
+      : 'From the side where it fits, or mirrored.',
   noLift: 'Lift nothing: go on from here',
   /** What stands then, under its picture. */
   after: {

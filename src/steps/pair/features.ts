@@ -17,7 +17,7 @@ import {
   type Place,
 } from '../../cube/spots.ts';
 import type { Feature } from '../../rules/world.ts';
-import { type Look, lookOf, type PairSighting } from './sighting.ts';
+import { type Look, lookOf, type PairSighting, type SeenColour } from './sighting.ts';
 import { type Slot, slotOfPlace } from './slots.ts';
 
 /** With how it is read from what the viewer sees. */
@@ -89,6 +89,21 @@ const EDGE_COLOURS = {
 } as const;
 type CornerColour = keyof typeof CORNER_COLOURS;
 type EdgeColour = keyof typeof EDGE_COLOURS;
+
+/** One of those colours, as rules name it. */
+export type ColourNamed = `corner ${CornerColour}` | `edge ${EdgeColour}`;
+const COLOURS_OF: Readonly<Record<ColourNamed, (look: Look) => SeenColour | undefined>> = {
+  'corner top': CORNER_COLOURS.top,
+  'corner front': CORNER_COLOURS.front,
+  'corner side': CORNER_COLOURS.side,
+  'corner sideways': CORNER_COLOURS.sideways,
+  'edge top': EDGE_COLOURS.top,
+  'edge front': EDGE_COLOURS.front,
+  'edge side': EDGE_COLOURS.side,
+};
+export const COLOURS_NAMED = Object.keys(COLOURS_OF) as ColourNamed[];
+/** Undefined while the piece has no such sticker. */
+export const colourNamed = (look: Look, name: ColourNamed): SeenColour | undefined => COLOURS_OF[name](look);
 
 const ABOUT_CORNER: Readonly<Record<CornerColour, string>> = {
   top: "the corner's top colour",

@@ -4,10 +4,12 @@ import { fromTheSide } from '../../cube/sides.ts';
 import { isTurnOfTop, mirror, type Turn, writeTurns } from '../../cube/turns.ts';
 import type { Advice, Followed, RuleWorld, Sighting } from '../../rules/world.ts';
 import { type Address, addressKey, writeAddress } from './address.ts';
-import { follow, followInSteps, leadsOn, type PairAdvice } from './advice.ts';
+import { leadsOn, type PairAdvice } from './advice.ts';
 import { advices } from './advices.ts';
 import { caseOf, type Family } from './cases.ts';
+import { completions } from './completions.ts';
 import { FEATURES, featuresOf, isComparison, mirroredValue } from './features.ts';
+import { followInSteps, tried } from './follow.ts';
 import { mirroredAddress } from './mirrored.ts';
 import { setUpFor } from './set-up-for.ts';
 import { type PairSighting, sightingsOf } from './sighting.ts';
@@ -97,7 +99,8 @@ export const pairRuleWorld: RuleWorld = {
     return seenPair({ at, side: turnedSlot(side, quarters) });
   },
   front: (hand) => (hand === 'left' ? 'FL' : 'FR'),
-  follow: (sighting, advice) => follow(asSeenPair(sighting), asPairAdvice(advice)),
+  tries: (sighting, advice) => tried(asSeenPair(sighting), asPairAdvice(advice)),
+  completions: (advice) => completions(asPairAdvice(advice)),
   best: bestOf,
   setUp: (sighting, avoid) => {
     const { at, side } = asSeenPair(sighting);

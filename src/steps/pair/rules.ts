@@ -7,7 +7,7 @@ import type { Advice } from '../../rules/world.ts';
 import { about } from '../../text/about.ts';
 import type { AdviceReading, RulePart, RuleWordsOfStep } from '../rule-part.ts';
 import { readAddress, type Whereabouts, writeAddress } from './address.ts';
-import { type Aim, LIFTED_PIECES, type PairAdvice, WAYS } from './advice.ts';
+import { type Aim, BETWEENS, LIFTED_PIECES, type PairAdvice, RAISINGS, STANDINGS, WAYS } from './advice.ts';
 import { FAMILIES } from './cases.ts';
 import type { Lifted } from './english-rules.ts';
 import { likelyFamily } from './family-words.ts';
@@ -37,6 +37,21 @@ const fields = {
     'Where the other piece is meanwhile. hidden: the lifting face takes it out of the top; together: it is carried along ' +
       'on top; direct: the face does not touch it. Without it: any of these.',
     'hidden',
+  ).optional(),
+  up: about(
+    z.enum(RAISINGS),
+    'Of these faces the one whose first turn brings this colour of the lifted piece on top: the cross colour or another, or one like or unlike a colour that the other piece shows before anything is turned.',
+    'unlike corner top',
+  ).optional(),
+  stands: about(
+    z.enum(STANDINGS),
+    'Where the other piece stands on top when the face first turns. The side is the other face of the slot. An edge is across from the face or the side when it is above the face opposite, a corner is across from the slot. cross along: the cross colour of the corner looks neither up, nor to the face, nor away from it.',
+    'at the side',
+  ).optional(),
+  between: about(
+    z.enum(BETWEENS),
+    'How the top turns before the face goes back: what was lifted goes a quarter turn to the other face of its slot, a quarter turn away from it, a half turn; or so that nothing of the pair that is on top is in the face.',
+    'clear',
   ).optional(),
   by: about(
     turns(),
@@ -85,11 +100,14 @@ function aimIn(written: NonNullable<Written['aim']>, { turns, tell }: AdviceRead
 }
 
 /** A key that another one leaves nothing to say, and that other: what is not heeded would be printed unproved. */
-function unheededKey({ by, how, lift }: Written, faces: readonly Face[]): readonly [string, string] | undefined {
-  if (by !== undefined && how !== undefined) return ['how', 'by'];
+function unheededKey(written: Written, faces: readonly Face[]): readonly [string, string] | undefined {
+  const first = (...keys: readonly (keyof Written)[]) => keys.find((key) => written[key] !== undefined);
+  // The turns move the other piece, the top and the faces as they move them.
+  const besideBy = written.by === undefined ? undefined : first('how', 'up', 'between');
+  if (besideBy) return [besideBy, 'by'];
   if (faces.length > 0) return undefined;
-  if (by !== undefined) return ['with', 'by'];
-  const key = how !== undefined ? 'how' : lift !== undefined ? 'lift' : undefined;
+  if (written.by !== undefined) return ['with', 'by'];
+  const key = first('how', 'lift', 'up', 'stands', 'between');
   return key && [key, 'with: none'];
 }
 
@@ -119,7 +137,8 @@ function read(written: Written, most: number, reading: AdviceReading): PairAdvic
     tell({ code: 'rule-unclear', message, hint: 'take one of the two out' }, key);
     return undefined;
   }
-  return { aim, lift, piece: written.lift, way: written.how, by, most };
+  const { lift: piece, how: way, up, stands, between } = written;
+  return { aim, lift, piece, way, up, stands, between, by, most };
 }
 
 function aimSaid(aim: Aim): string {
@@ -138,23 +157,29 @@ function aimSaid(aim: Aim): string {
 
 function claim(advice: Advice | undefined): ReturnType<RulePart['claim']> {
   if (!advice) return { aim: 'turn the cube', lift: [] };
-  const { aim, lift, piece, way, by } = asPairAdvice(advice);
+  const { aim, lift, piece, way, up, stands, between, by } = asPairAdvice(advice);
   return {
     aim: aimSaid(aim),
     lift,
     ...(piece && { piece }),
     ...(way && { how: way }),
+    ...(up && { up }),
+    ...(stands && { stands }),
+    ...(between && { between }),
     ...(by && { by: writeTurns(by) }),
   };
 }
 
 function written(advice: Advice): string[] {
-  const { aim, lift, piece, way, by } = asPairAdvice(advice);
+  const { aim, lift, piece, way, up, stands, between, by } = asPairAdvice(advice);
   const faces = lift.length === 4 ? 'any' : lift.length === 0 ? 'none' : lift.join(' or ');
   return [
     ...(piece ? [`lift: ${piece}`] : []),
     `with: ${faces}`,
+    ...(up ? [`up: ${up}`] : []),
     ...(way ? [`how: ${way}`] : []),
+    ...(stands ? [`stands: ${stands}`] : []),
+    ...(between ? [`between: ${between}`] : []),
     ...(by ? [`by: ${writeTurns(by)}`] : []),
     aim.kind === 'insert' ? `aim: { insert: ${writeTurns(aim.turns)} }` : `aim: ${aimSaid(aim)}`,
   ];
@@ -185,17 +210,23 @@ function wordsFor(words: Parameters<RulePart['words']>[0], families: readonly st
       return (areInSlots ? rules.inSlots[name as FeatureName] : undefined) ?? rules.features[name as FeatureName];
     },
     advice: (advice, triggers) => {
-      const { by, lift } = asPairAdvice(advice);
+      const { by, lift, up } = asPairAdvice(advice);
       if (by) {
         const trigger = triggerIn(by, triggers);
         return { text: rules.by(trigger && !trigger.inside ? triggerSaid(trigger) : undefined), turns: by };
       }
       const faces = FACES.filter((face) => lift.includes(face));
-      return { text: lift.length === 0 ? rules.noLift : rules.lift(lifted(asPairAdvice(advice)), faces) };
+      return { text: lift.length === 0 ? rules.noLift : rules.lift(lifted(asPairAdvice(advice)), faces, up) };
     },
     how: (advice) => {
-      const { by, way } = asPairAdvice(advice);
-      return by ? rules.byMeans : way && rules.how(way, lifted(asPairAdvice(advice)));
+      const { by, way, stands, between } = asPairAdvice(advice);
+      const piece = lifted(asPairAdvice(advice));
+      const sentences = [
+        rules.first(way, stands, piece, by !== undefined),
+        between && rules.between(between, piece),
+        by && rules.byMeans(stands === undefined),
+      ].filter((text) => text !== undefined);
+      return sentences.length > 0 ? sentences.join(' ') : undefined;
     },
     after: (advice) => {
       const { aim } = asPairAdvice(advice);

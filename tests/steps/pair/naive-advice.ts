@@ -90,6 +90,9 @@ export interface NaiveAdvice {
   readonly lift: readonly SideFace[];
   readonly piece?: Piece | 'both';
   readonly how?: 'hidden' | 'direct' | 'together';
+  readonly up?: string;
+  readonly stands?: string;
+  readonly between?: string;
   readonly by?: string;
   readonly most: number;
 }
@@ -150,29 +153,136 @@ function sceneOf(state: Stickers, seen: Slot, piece: NaiveAdvice['piece']): Scen
   return { state, seen, homes, stuck };
 }
 
-function lifts({ state, homes, stuck }: Scene, { lift, how }: NaiveAdvice): Turn[][] {
-  const pieces = Object.values(homes);
-  return ON_TOP.flatMap((onTop) =>
-    turnsOf(lift).flatMap((up) => {
-      if (up.quarters === 2) return [];
-      const before = afterTurns(onTop, state);
-      const lifted = afterTurns([up], before);
-      const raised = pieces.filter((p) => isUp(lifted, p) && !isUp(before, p));
-      if (stuck.length > 0 && !stuck.some((list) => list.every((p) => raised.includes(p)))) return [];
-      const ways = pieces.filter((p) => !raised.includes(p)).map((p) => wayOf(placeOf(before, p), placeOf(lifted, p)));
-      if (how && !(ways.includes(how) || (how === 'together' && ways.length === 0))) return [];
-      return turnsOf(['U']).map((between) => [...onTop, up, between, ...inverse([up])]);
-    }),
-  );
+const next = (layer: string, quarters: number): string => ROUND[(ROUND.indexOf(layer) + quarters) % 4]!;
+const otherOf = (slot: string, face: string): string => slot.replace(face, '');
+
+/** How the piece on top stands to the slot of the one below, before this face turns; nothing unless one is on top. */
+function standings(state: Stickers, { corner, edge }: Scene['homes'], face: string): string[] {
+  if (isUp(state, corner) === isUp(state, edge)) return [];
+  const [top, below] = isUp(state, corner) ? [corner, edge] : [edge, corner];
+  const slot = slotAt(placeOf(state, below))!;
+  const side = otherOf(slot, face);
+  const place = placeOf(state, top).slice(1);
+  if (top === edge) {
+    const named = {
+      [face]: 'in the face',
+      [side]: 'at the side',
+      [next(face, 2)]: 'across',
+      [next(side, 2)]: 'across the side',
+    };
+    return [named[place]!];
+  }
+  const looks = [...coloursOf(state, corner)].find(([, colour]) => colour === 'D')![0];
+  const touches = `${place.includes(face) ? 'F' : ''}${place.includes(side) ? 'S' : ''}`;
+  const where = { FS: 'over the slot', F: 'in the face', S: 'at the side', '': 'across' }[touches]!;
+  return looks === side || looks === next(side, 2) ? [where, 'cross along'] : [where];
 }
 
-function runs({ state, stuck }: Scene, { lift, by = '' }: NaiveAdvice): Turn[][] {
+/** A lift with all that can be said of it. */
+interface Lift {
+  readonly turns: readonly Turn[];
+  readonly face: SideFace;
+  readonly raised: readonly Place[];
+  readonly ways: readonly NaiveAdvice['how'][];
+  readonly stands: readonly string[];
+  readonly between: readonly string[];
+  /** The colour that the face brings up, of the one piece that it raises. */
+  readonly brings: string | undefined;
+}
+
+/** The slot of this face that its quarter turn brings up. */
+const slotRaised = (up: Turn): Slot =>
+  ALL_SLOTS.find((slot) => slot.includes(up.layer) && isUp(afterTurns([up]), cornerOf(slot)))!;
+
+function betweens(turned: Stickers, { corner, edge }: Scene['homes'], up: Turn, { quarters }: Turn): string[] {
+  const came = next(up.layer, quarters);
+  const goes = came === otherOf(slotRaised(up), up.layer) ? 'to the side' : quarters === 2 ? 'half' : 'from the side';
+  const isClear = [corner, edge].every((p) => !isUp(turned, p) || !placeOf(turned, p).includes(up.layer));
+  return isClear ? [goes, 'clear'] : [goes];
+}
+
+const knownLifts = new WeakMap<Stickers, readonly Lift[]>();
+
+function allLifts({ state, homes }: Scene): readonly Lift[] {
+  const pieces = Object.values(homes);
+  const known =
+    knownLifts.get(state) ??
+    ON_TOP.flatMap((onTop) =>
+      turnsOf(['R', 'L', 'F', 'B']).flatMap((up): Lift[] => {
+        if (up.quarters === 2) return [];
+        const before = afterTurns(onTop, state);
+        const lifted = afterTurns([up], before);
+        const raised = pieces.filter((p) => isUp(lifted, p) && !isUp(before, p));
+        const ways = pieces
+          .filter((p) => !raised.includes(p))
+          .map((p) => wayOf(placeOf(before, p), placeOf(lifted, p)));
+        const stands = standings(before, homes, up.layer);
+        const side = otherOf(slotRaised(up), up.layer);
+        const brings = raised.length === 1 ? coloursOf(before, raised[0]!).get(side) : undefined;
+        return turnsOf(['U']).map((between) => ({
+          turns: [...onTop, up, between, ...inverse([up])],
+          face: up.layer as SideFace,
+          raised,
+          ways,
+          stands,
+          between: betweens(afterTurns([between], lifted), homes, up, between),
+          brings,
+        }));
+      }),
+    );
+  knownLifts.set(state, known);
+  return known;
+}
+
+/** A colour of a piece as it lies at first: `corner top`, `edge front`. */
+function colourOf(state: Stickers, homes: Scene['homes'], name: string): string | undefined {
+  const [piece, which] = name.split(' ') as [Piece, string];
+  const colours = [...coloursOf(state, homes[piece])];
+  const towards = (faces: string) => colours.find(([face]) => faces.includes(face))?.[1];
+  if (which === 'top') return towards('U');
+  if (which !== 'sideways') return towards(which === 'front' ? 'FB' : 'LR');
+  const sideways = colours.filter(([face]) => ROUND.includes(face)).map(([, colour]) => colour);
+  return sideways.includes('D') ? sideways.find((colour) => colour !== 'D') : undefined;
+}
+
+function isBrought({ brings }: Lift, up: string, { state, homes }: Scene): boolean {
+  if (brings === undefined) return false;
+  if (up === 'cross' || up === 'not cross') return (brings === 'D') === (up === 'cross');
+  const [likeness, ...name] = up.split(' ');
+  const other = colourOf(state, homes, name.join(' '));
+  return other !== undefined && (brings === other) === (likeness === 'like');
+}
+
+function lifts(scene: Scene, { lift, how, up, stands, between }: NaiveAdvice): (readonly Turn[])[] {
+  const { stuck } = scene;
+  return allLifts(scene)
+    .filter(
+      (one) =>
+        lift.includes(one.face) &&
+        (stuck.length === 0 || stuck.some((list) => list.every((p) => one.raised.includes(p)))) &&
+        (!how || one.ways.includes(how) || (how === 'together' && one.ways.length === 0)) &&
+        (!stands || one.stands.includes(stands)) &&
+        (!between || one.between.includes(between)) &&
+        (!up || isBrought(one, up, scene)),
+    )
+    .map(({ turns }) => turns);
+}
+
+function runs({ state, homes, stuck }: Scene, { lift, stands, by = '' }: NaiveAdvice): Turn[][] {
   const slots = stuck.flat().map((p) => slotAt(placeOf(state, p)));
   return fromEverySide(read(by)).flatMap((some) => {
     const layers = some.filter((turn) => !isU(turn)).map(({ layer }) => layer);
     if (!lift.includes(layers[0] as SideFace)) return [];
     if (slots.length > 0 && !slots.some((slot) => layers.every((layer) => slot?.includes(layer)))) return [];
     return inPrint(some).filter((turns) => {
+      const before = afterTurns(
+        turns.slice(
+          0,
+          turns.findIndex((turn) => !isU(turn)),
+        ),
+        state,
+      );
+      if (stands && !standings(before, homes, layers[0]!).includes(stands)) return false;
       const onTheWay = turns.map((_, i) => afterTurns(turns.slice(0, i + 1), state));
       const hasComeUp = (p: Place): boolean => !isUp(state, p) && onTheWay.some((one) => isUp(one, p));
       return stuck.length === 0 || stuck.some((list) => list.every(hasComeUp));
