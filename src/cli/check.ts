@@ -2,6 +2,7 @@
 import { betterSolutions } from '../lesson/better.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
 import type { ProvedRules } from '../lesson/prove-rules.ts';
+import { rulesOfSomeWays } from '../lesson/rule-ways.ts';
 import { type NamedCourse, nameCourses } from './courses.ts';
 import { documentOf, type ExitCode, type Io } from './io.ts';
 import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
@@ -31,18 +32,20 @@ async function chartProblems({ course, lessons }: NamedCourse, proved: ReadonlyM
 /** What could be better in a lesson that is right. */
 function hints({ loaded }: LoadedFile): Found[] {
   if (!loaded?.proved) return [];
-  return betterSolutions(loaded.proved).map((problem) => ({ problem, source: loaded.source }));
+  const found = [...rulesOfSomeWays(loaded.proved), ...betterSolutions(loaded.proved)];
+  return found.map((problem) => ({ problem, source: loaded.source }));
 }
 
 /** What is proved of the rules, a line each, and what they cost. */
 function rulesText({ rules, table: { cost } }: ProvedRules): string {
-  const lines = rules.flatMap(({ said, claim }) => {
+  const lines = rules.flatMap(({ said, proved, claim }) => {
     const { contrast, contrasts, excluded } = claim;
     const where = claim.holds === claim.sightings ? `all ${claim.sightings}` : `${claim.holds} of ${claim.sightings}`;
     const elsewhere = excluded > 0 ? `, and would in ${contrast} of the ${excluded} that it excludes` : '';
     const turned = contrasts.length > 1 ? contrasts : [];
+    const ways = proved.isEveryWay ? 'every way' : `${claim.ways.work} of the ${claim.ways.allowed} ways`;
     return [
-      `  rule ${said.number}: holds in ${where} sightings${elsewhere}`,
+      `  rule ${said.number}: holds in ${where} sightings, ${ways} that its words allow${elsewhere}`,
       ...turned.map(({ without, holds, sightings }) =>
         sightings > 0
           ? `    with all but "${without}" it would in ${holds} of ${sightings}`

@@ -3,16 +3,8 @@
 import { type Turn, writeTurns } from '../cube/turns.ts';
 import { impliedBy } from '../rules/alone.ts';
 import { mirroredCondition, writeSee } from '../rules/conditions.ts';
-import { withMoreTurns as everyWayInMoreTurns, withEveryWay } from '../rules/every-way.ts';
 import { type Narrowed, narrowed } from '../rules/narrow.ts';
-import {
-  type Condition,
-  lengthsNeeded,
-  type ProvedRule,
-  type ProvedTable,
-  proveTable,
-  turnsTheCube,
-} from '../rules/rules.ts';
+import { type Condition, lengthsNeeded, type ProvedRule, type ProvedTable, proveTable } from '../rules/rules.ts';
 import type { Sighting } from '../rules/world.ts';
 import type { RulePart } from '../steps/rule-part.ts';
 import { stepOf } from '../steps/steps.ts';
@@ -127,27 +119,6 @@ function mendsSaid(lesson: Lesson, { table, said: { rule }, proved, narrower }: 
   ];
 }
 
-/** No coach is told to allow more turns than so many over what a rule allows, if only every way is to work. */
-const MORE_TURNS = 3;
-
-/** Told of a rule that holds everywhere: which words more leave only ways that work. */
-function wayProblems({ step }: Lesson, { table, said: { span, rule }, proved }: Judged): Problem[] {
-  const { sightings, exceptions, isEveryWay, ways } = proved;
-  const { counsel } = rule;
-  if (exceptions.length > 0 || isEveryWay || turnsTheCube(counsel)) return [];
-  const { written } = step.rules!;
-  const longer = everyWayInMoreTurns(table.world, sightings, counsel, counsel.most + MORE_TURNS);
-  const whole = withEveryWay(table.world, sightings, counsel);
-  const more = whole && written(whole).filter((line) => !written(counsel).includes(line));
-  const mends = [...(longer ? [`most: ${longer.most}`] : []), ...(more ? [joined(more)] : [])];
-  const message = `in ${ways.work} of the ${ways.allowed} ways that its words allow the advice works`;
-  const hint =
-    mends.length > 0
-      ? `${mends.map((mend) => `write ${mend}, and every way works`).join('; or ')}`
-      : 'no words of rules leave only ways that work: say which is meant';
-  return [{ code: 'rule-some-ways', span, message, hint }];
-}
-
 function problemsOf(lesson: Lesson, judged: Judged): Problem[] {
   const { span, rule } = judged.said;
   const { sightings, holds, exceptions, excluded, contrast } = judged.proved;
@@ -166,7 +137,6 @@ function problemsOf(lesson: Lesson, judged: Judged): Problem[] {
         : 'no one or two conditions make it exact; the exceptions are printed with it';
     problems.push({ code: 'rule-exceptions', span, message, hint });
   }
-  problems.push(...wayProblems(lesson, judged));
   if (rule.when.length > 0 && excluded > 0 && contrast === excluded) {
     const message = `the advice works as well in all ${excluded} sightings that the conditions exclude`;
     const hint = `leave them out, or say ${lesson.step.rules!.sharper}`;

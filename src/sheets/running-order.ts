@@ -27,6 +27,7 @@ import { labelled, type StepBlocks, stepBlock } from './plan-step.ts';
 import {
   adviceSpans,
   branchText,
+  howText,
   ownWords,
   questionText,
   type RuleTexts,
@@ -71,6 +72,7 @@ function ruleStep(content: PlanContent & { does: 'rule' }, texts: RuleTexts): St
   const { rule, shown, slip } = content;
   const { steps } = texts.making.words.plan;
   const alone = wholeText(rule, texts);
+  const how = howText(rule.said.rule.counsel, texts);
   return {
     title: steps.rule(rule.said.number),
     picture: casePicture(shown, texts.making),
@@ -79,6 +81,7 @@ function ruleStep(content: PlanContent & { does: 'rule' }, texts: RuleTexts): St
         ...textSpans(`${alone ? steps.alone(alone) : steps.earlier} `, texts),
         ...adviceSpans(rule.said.rule.counsel, texts),
         plain('.'),
+        ...(how ? textSpans(` ${how}`, texts) : []),
       ),
       ...demonstrated(shown, texts.making),
       ...askBlocks(content, texts),

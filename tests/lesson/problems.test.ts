@@ -17,6 +17,7 @@ const TOLD_ELSEWHERE = {
   'course-lesson-missing': 'cli/course',
   'course-lesson-twice': 'cli/course',
   'course-dates': 'cli/course',
+  'rule-some-ways': 'lesson/rule-ways',
   'solution-longer': 'lesson/better',
   'solution-harder': 'lesson/better',
   'variation-impossible': 'lesson/vary',

@@ -18,11 +18,10 @@ import { follow } from '../../src/steps/pair/follow.ts';
 import { isJoined, isSplit } from '../../src/steps/pair/joined-split.ts';
 import { asSeenPair, pairRuleWorld, type SeenPair } from '../../src/steps/pair/rule-world.ts';
 import { catalogue } from '../../src/steps/pair/search/catalogue.ts';
-import { setUpFor } from '../../src/steps/pair/set-up-for.ts';
 import { pairSubject } from '../../src/steps/pair/subject.ts';
 import { turnsIn } from '../cube/read.ts';
 import { coloursOf, INSERTS, naiveLengths } from '../steps/pair/naive-advice.ts';
-import { findTable, proveTable, type Rule, seenOf, shortestOf } from './of-pairs.ts';
+import { findTable, proveTable, type Rule, seenOf, shortestOf, stateOf } from './of-pairs.ts';
 
 const when = (conditions: Record<string, readonly string[]>): Condition[] =>
   Object.entries(conditions).map(([feature, values]) => ({ feature, values }) as Condition);
@@ -31,9 +30,6 @@ const RL: readonly Face[] = ['R', 'L'];
 const FB: readonly Face[] = ['F', 'B'];
 const ANY: readonly Face[] = [...RL, ...FB];
 const aim = (kind: 'joined' | 'split'): Pick<PairAdvice, 'aim'> => ({ aim: { kind } });
-
-const stateOf = ({ at, side }: SeenPair): Stickers =>
-  againstCentres(afterTurns(turnsOrFaults('set-up', writeTurns(setUpFor(at, side, []))).turns));
 
 describe('joined and split', () => {
   it('are eight addresses each, as three turns and a look at the stickers have it', () => {

@@ -82,11 +82,11 @@ describe('a running order', () => {
     expect(said).toContain('Running order for the coach, 60 minutes.');
     expect(said).toContain('Wanted: unlike. Then: split.');
     expect(said).toMatch(
-      /Slip to expect: It looks alike, but the edge’s front or back colour is like the corner’s top colour: rule 2\./,
+      /Slip to expect: It looks alike, but the edge’s front or back colour is like the corner’s top colour: rule 3\./,
     );
-    expect(said).toContain('Rule 1; from there it is rule 2.');
+    expect(said).toContain('Rule 2; from there it is rule 1.');
     expect(said).toContain('These 12 set-ups have every rule');
-    expect(said).toContain('1 all 96 48 of 192');
+    expect(said).toContain('1 all 96 0 of 192');
     expect(said).toContain('A rule speaks of every sighting.');
   });
 

@@ -96,13 +96,13 @@ const HOW: Readonly<Record<Way, (other: string) => string>> = {
   direct: (other) => `${other} is clear of the face`,
   together: (other) => `${other} moves along with it`,
 };
-const STANDS: Readonly<Record<Standing, (other: string, face: string) => string>> = {
-  'over the slot': (other) => `${other} is over the slot`,
-  'in the face': (other, face) => `${other} is beside the slot, in ${face}`,
-  'at the side': (other, face) => `${other} is beside the slot, clear of ${face}`,
-  across: (other, face) => `${other} is across from ${other === OTHER.corner ? face : 'the slot'}`,
-  'across the side': (other) => `${other} is across from the slot’s other side`,
-  'cross along': () => '{cross} looks neither to the face nor away from it',
+/** Where the other piece is to be turned; of the cross colour it is told how it looks. */
+const STANDS: Readonly<Record<Exclude<Standing, 'cross along'>, (face: string, across: string) => string>> = {
+  'over the slot': () => 'over the slot',
+  'in the face': (face) => `beside the slot, into ${face}`,
+  'at the side': (face) => `beside the slot, not into ${face}`,
+  across: (_, across) => `across from ${across}`,
+  'across the side': () => 'across from the slot’s other side',
 };
 
 /** What the face does that is to be taken. */
@@ -221,11 +221,19 @@ export const rules = {
     if (how === 'together' && !stands) {
       return lifted === 'both' ? 'They come up together.' : `Turn ${other} above it first: they move as one.`;
     }
+    const face = by ? 'the first face' : 'the face';
+    const place =
+      stands && stands !== 'cross along' ? STANDS[stands](face, lifted === 'corner' ? face : 'the slot') : undefined;
     const clauses = [
       ...(how ? [HOW[how](other)] : []),
-      ...(stands ? [STANDS[stands](other, by ? 'the face that turns first' : 'the face that lifts')] : []),
+      ...(stands === 'cross along' ? [`{cross} looks along ${how ? 'it' : face}`] : []),
     ];
-    return clauses.length > 0 ? `Turn the top first, so that ${listed(clauses)}.` : undefined;
+    const sentences = [
+      ...(how === 'hidden' && clauses.length === 1 ? [`Let the face take ${other} down.`] : []),
+      ...(clauses.length > (how === 'hidden' ? 1 : 0) ? [`Turn the top first, so that ${listed(clauses)}.`] : []),
+      ...(place ? [`First turn ${other} ${place}.`] : []),
+    ];
+    return sentences.length > 0 ? sentences.join(' ') : undefined;
   },
   /** How the top turns before the face goes back. */
   between: (between: Between, lifted: Lifted): string => {
@@ -235,16 +243,14 @@ export const rules = {
       'from the side':
         lifted === 'corner'
           ? 'Then turn the top so that the corner stays in the face.'
-          : `Then turn ${name} away from the slot’s other side.`,
+          : `Then turn ${name} a quarter away from its slot.`,
       half: 'Then give the top a half turn.',
-      clear: 'Then turn the top so that both are clear of the face.',
+      clear: 'Then turn the pair out of the face.',
     }[between];
   },
   /** `anyTop`: nothing is said of where the other piece stands first. */
   byMeans: (anyTop: boolean): string =>
-    anyTop
-      ? 'Turn the top first; from the side where it fits, or mirrored.'
-      : 'From the side where it fits, or mirrored.',
+    anyTop ? 'Turn the top first; from the side where it fits, or mirrored.' : 'From any side, or mirrored.',
   noLift: 'Lift nothing: go on from here',
   /** What stands then, under its picture. */
   after: {

@@ -104,6 +104,8 @@ export interface NaiveWay {
   readonly length: number | undefined;
   /** The same where turns of one face that meet are one. */
   readonly printed: number | undefined;
+  /** The address that it leaves. */
+  readonly after: string;
 }
 
 function wayOf(before: Place, after: Place): NaiveAdvice['how'] {
@@ -344,7 +346,14 @@ export function naiveWays(advice: NaiveAdvice, state: Stickers, seen: Slot): Nai
     const apart = rests.filter((rest) => turns.length === 0 || rest[0]?.layer !== turns.at(-1)!.layer);
     const least = (lengths: readonly number[]) => (lengths.length > 0 ? Math.min(...lengths) : undefined);
     const length = least(apart.map((rest) => turns.length + rest.length));
-    return [{ turns, length, printed: least(rests.map((rest) => merged([...turns, ...rest]).length)) }];
+    return [
+      {
+        turns,
+        length,
+        after: addressText(pairSight(after, seen)),
+        printed: least(rests.map((rest) => merged([...turns, ...rest]).length)),
+      },
+    ];
   });
 }
 

@@ -1,0 +1,43 @@
+/** The ways that the words of rules allow, counted by the engine and again on the second checker's stickers. */
+import { describe, expect, it } from 'vitest';
+import type { RuleClaim } from '../../src/lesson/claim.ts';
+import { asSeenPair } from '../../src/steps/pair/rule-world.ts';
+import { provedSample } from '../samples.ts';
+import { type NaiveAdvice, naiveWays } from '../steps/pair/naive-advice.ts';
+import { seenOf, shortestOf, stateOf } from './of-pairs.ts';
+
+/** By address: the shortest length, as the search that is proved elsewhere has it. */
+const shortestIn = (family: string): Map<string, number> =>
+  new Map(seenOf([family]).flatMap((seen) => (seen.side === 'FR' ? [[seen.address, shortestOf(seen)]] : [])));
+
+describe.each(['edge-away', 'corner-away', 'one-at-home', 'both-away'])('the rules of %s', (name) => {
+  const { table, rules } = provedSample(name).rules!;
+
+  it('say every way that works, and no other', () => {
+    for (const [i, { claim, proved }] of rules.entries()) {
+      const { ways } = claim as RuleClaim;
+      expect(ways.work, claim.id).toBe(ways.allowed);
+      expect(ways.least, claim.id).toBeGreaterThan(0);
+      // Where the cube is turned first, the ways are those of the other rules.
+      const { aim } = claim as unknown as NaiveAdvice;
+      if (aim === 'turn the cube') continue;
+      const advice = claim as unknown as NaiveAdvice;
+      // Where a family is aimed at, the way on is a shortest solution from there.
+      const shortest = aim.includes('-') ? shortestIn(aim) : undefined;
+      const counted = table.rules[i]!.sightings.map(asSeenPair).map((seen) => {
+        const all = naiveWays(advice, stateOf(seen), seen.side);
+        const working = all.filter(({ printed, turns, after }) => {
+          const length = shortest && printed !== undefined ? turns.length + shortest.get(after)! : printed;
+          return length !== undefined && length <= claim.most;
+        });
+        return { allowed: all.length, work: working.length };
+      });
+      expect({
+        allowed: counted.reduce((sum, one) => sum + one.allowed, 0),
+        work: counted.reduce((sum, one) => sum + one.work, 0),
+        least: Math.min(...counted.map(({ work }) => work)),
+      }).toEqual(ways);
+      expect(proved.isEveryWay).toBe(true);
+    }
+  });
+});
