@@ -43,9 +43,9 @@ function rulesText({ rules, table: { cost } }: ProvedRules): string {
     const where = claim.holds === claim.sightings ? `all ${claim.sightings}` : `${claim.holds} of ${claim.sightings}`;
     const elsewhere = excluded > 0 ? `, and would in ${contrast} of the ${excluded} that it excludes` : '';
     const turned = contrasts.length > 1 ? contrasts : [];
-    const ways = proved.isEveryWay ? 'every way' : `${claim.ways.work} of the ${claim.ways.allowed} ways`;
+    const ways = proved.isEveryWay ? 'every way' : `${claim.ways.work} of its ${claim.ways.allowed} ways`;
     return [
-      `  rule ${said.number}: holds in ${where} sightings, ${ways} that its words allow${elsewhere}`,
+      `  rule ${said.number}: holds in ${where} sightings, ${ways}${elsewhere}`,
       ...turned.map(({ without, holds, sightings }) =>
         sightings > 0
           ? `    with all but "${without}" it would in ${holds} of ${sightings}`
