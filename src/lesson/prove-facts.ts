@@ -35,7 +35,7 @@ function sentencesOf(lesson: Lesson): Sentence[] {
 function isSo(world: RuleWorld, { counsel, is }: LessonFact, sighting: Sighting): boolean {
   if (!counsel) return fits(sighting, is);
   if (turnsTheCube(counsel)) return ([1, 3] as const).every((quarters) => fits(world.turned(sighting, quarters), is));
-  return world.follow(sighting, counsel) !== undefined;
+  return world.tries(sighting, counsel).followed !== undefined;
 }
 
 /** Whether so many of all are the share. */

@@ -79,7 +79,9 @@ describe('check', () => {
     const folder = newFolder();
     const { err } = await command(folder, ['check', put(folder, 'a.yaml', SMALL_LESSON.replace('family:', rules))]);
     // 18 cases, four turns of U, four sides: 288; the cross colour is up in a third of them.
-    expect(err).toMatch(/rule 1: holds in all 96 sightings, \d+ of its \d+ ways, and would in \d+ of the 192 that it excludes\n/);
+    expect(err).toMatch(
+      /rule 1: holds in all 96 sightings, \d+ of its \d+ ways, and would in \d+ of the 192 that it excludes\n/,
+    );
     expect(err).toMatch(/rule 2: holds in all 192 sightings, \d+ of its \d+ ways\n/);
   });
 
