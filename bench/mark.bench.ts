@@ -61,7 +61,14 @@ describe('marking 1,000 answers', () => {
   });
   bench('with slips, report and tables', async () => {
     const { rows, items } = marked();
-    const options = { command: 'mark', json: false, claims: [], submissions: [], type: false } as const;
+    const options = {
+      command: 'mark',
+      json: false,
+      claims: [],
+      submissions: [],
+      roster: undefined,
+      type: false,
+    } as const;
     const print = { paper: 'a4', ink: 'colour', smallLetters: 'wide', scheme: USUAL_SCHEME, out: 'out' } as const;
     await classFiles('a', 'A lesson', items, { rows, others: [] }, { ...options, ...print });
   });

@@ -97,9 +97,9 @@ npx turnsheet cases [FAMILY] --print [LESSON…] [--out DIR] [--paper a4|letter|
   npx turnsheet rules top-away
   npx turnsheet rules away-top --features "cross colour,edge,edge top and corner sideways"
 `,
-  mark: `npx turnsheet mark CLAIMS SUBMISSIONS… [--out DIR] [--paper a4|letter|a5] [--ink colour|mono]
-                   [--scheme COLOURS] [--small-letters outer] [--json]
-npx turnsheet mark --type CLAIMS [ANSWERS.csv] [--json]
+  mark: `npx turnsheet mark CLAIMS SUBMISSIONS… [--roster FILE] [--out DIR] [--paper a4|letter|a5]
+                   [--ink colour|mono] [--scheme COLOURS] [--small-letters outer] [--json]
+npx turnsheet mark --type CLAIMS [ANSWERS.csv] [--roster FILE] [--json]
 
   Does each answer on the cube after its set-up: whatever solves is right, whether or not it is the key's. CLAIMS is the
   NAME.claims.json that "build" writes with a lesson's PDF files; it is proved again. SUBMISSIONS are CSV files with the
@@ -111,6 +111,9 @@ npx turnsheet mark --type CLAIMS [ANSWERS.csv] [--json]
   or is a letter, it is "unmatched" and says so. A handout is named as the paper by its file's name, edge-away; with
   several CLAIMS files it has to be. Every row is told; what matches no item is "unmatched".
 
+  --roster FILE   the roster that the papers were built with: an answer without a paper is taken for the paper of its
+                  student, one without a student is given to whom the paper belongs, and a paper that comes back under
+                  another's code is told
   --out DIR       write there NAME-slips.pdf, a slip for each student; NAME-class.csv and NAME-class.json, the class as
                   a table; NAME-report.pdf, for the coach. Your own marks in the column "mark" of NAME-class.csv, right,
                   wrong or a number from 0 to 1, win and are kept on the next run

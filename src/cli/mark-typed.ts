@@ -14,7 +14,7 @@ import { decode } from '../text/decode.ts';
 import { likelyWord } from '../text/likely.ts';
 import { readBytes, writeAll } from './files.ts';
 import { documentOf, type ExitCode, type Io } from './io.ts';
-import { loadItems, saidOf, summaryLine, tellProblems } from './marking.ts';
+import { loadItems, loadOwners, saidOf, summaryLine, tellProblems } from './marking.ts';
 import type { MarkOptions } from './options.ts';
 import { counted, harmless } from './report.ts';
 import type { FileProblem } from './submission-files.ts';
@@ -154,6 +154,7 @@ function paperAndItem(text: string, paper: string): [paper: string, item: string
 export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode> {
   const problems: FileProblem[] = [];
   const { items, claims, name } = await loadItems(options, io, problems);
+  const owners = await loadOwners(options, items, io, problems);
   tellProblems(problems, io);
   if (claims.length === 0) return 1;
   const file = options.submissions[0] ?? join(options.out ?? '', `${name}-answers.csv`);
@@ -164,7 +165,7 @@ export async function markTyped(options: MarkOptions, io: Io): Promise<ExitCode>
   }
   if (kept.rows.length > 0) io.err(`${file}: ${counted(kept.rows.length, 'answer')} so far\n`);
   io.err(howTo(items.papers.length > 0));
-  const mark = marker(items, { smallLetters: options.smallLetters, words: wordsIn('en') });
+  const mark = marker(items, { smallLetters: options.smallLetters, owners, words: wordsIn('en') });
   const handouts = claims.map((text) => nameOfClaims(text.file));
   const rows = await askFor(kept, mark, paperAsker(items, handouts, kept, io), io);
   if ('failure' in rows) {

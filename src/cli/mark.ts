@@ -1,13 +1,14 @@
 /** `turnsheet mark`: submitted turns against the claims of what was printed. */
 import { join } from 'node:path';
 import { jsonRow, unclearMarks, withKeptMarks } from '../marking/class-table.ts';
-import { likeNames } from '../marking/fields.ts';
 import { marker } from '../marking/mark.ts';
+import { misfitsOf, withStudents } from '../marking/owners.ts';
 import type { MarkedRow, Submission } from '../marking/submission.ts';
 import { wordsIn } from '../steps/languages.ts';
+import { likeNames, namesSaid } from '../text/names.ts';
 import { type OutFile, writeAll } from './files.ts';
 import { documentOf, type ExitCode, type Io } from './io.ts';
-import { loadItems, paperNames, saidOf, summaryLine, tellProblems } from './marking.ts';
+import { loadItems, loadOwners, paperNames, saidOf, summaryLine, tellProblems } from './marking.ts';
 import type { MarkOptions } from './options.ts';
 import { harmless } from './report.ts';
 import { earlierTable, type FileProblem, gatherSubmissions } from './submission-files.ts';
@@ -34,6 +35,7 @@ const isWhole = (problems: readonly FileProblem[]): boolean =>
 export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   const problems: FileProblem[] = [];
   const { items, claims, name } = await loadItems(options, io, problems);
+  const owners = await loadOwners(options, items, io, problems);
   const { out, smallLetters } = options;
   const tableName = `${name}-class.csv`;
   const gathered = await gatherSubmissions(
@@ -45,19 +47,20 @@ export async function mark(options: MarkOptions, io: Io): Promise<ExitCode> {
   );
   const tablePath = join(out ?? '', tableName);
   const table = out === undefined ? [] : await earlierTable(io.folder, tablePath, problems);
-  const kept = withKeptMarks(gathered.rows, table);
+  const handedIn = owners ? withStudents(gathered.rows, owners) : gathered.rows;
+  const kept = withKeptMarks(handedIn, table);
   for (const message of kept.notes) problems.push({ severity: 'warning', file: tablePath, message });
   const markAll = (some: readonly Submission[]): MarkedRow[] =>
-    claims.length === 0 ? [] : some.map(marker(items, { smallLetters, words: wordsIn('en') }));
+    claims.length === 0 ? [] : some.map(marker(items, { smallLetters, owners, words: wordsIn('en') }));
   const rows = markAll(kept.rows);
   for (const { file, row, mark: unclear } of unclearMarks(rows)) {
     const message = `the mark "${unclear}" is neither right nor wrong nor a number from 0 to 1: the verdict counts`;
     problems.push({ severity: 'warning', file, row, message });
   }
-  const names = likeNames(gathered.rows);
+  for (const misfit of owners ? misfitsOf(rows, items, owners) : []) problems.push({ severity: 'warning', ...misfit });
+  const names = likeNames(gathered.rows.map(({ student }) => student));
   if (names > 0) {
-    const who = names === 1 ? 'one student has what looks like a name' : `${names} students have what look like names`;
-    const message = `${who}: give codes or initials, which go on to slips, tables and reports`;
+    const message = `${namesSaid(names)}: give codes or initials, which go on to slips, tables and reports`;
     problems.push({ severity: 'warning', file: options.submissions[0]!, message });
   }
   let files: readonly OutFile[] = [];

@@ -1,9 +1,15 @@
 /** What both ways of marking share: the claims that are marked against, and what is said at the terminal. */
+import { severityOf } from '../lesson/problem.ts';
+import { positionAt, sourceOf } from '../lesson/source.ts';
 import type { ClaimsText } from '../marking/claims-file.ts';
 import { nameOfClaims, proveClaims } from '../marking/gather-items.ts';
 import { type Items, nameKey } from '../marking/items.ts';
+import { type Owners, ownersOf } from '../marking/owners.ts';
 import { isTimed, type MarkedRow, plainSays, pointsOf } from '../marking/submission.ts';
+import { readRoster } from '../practice/roster.ts';
 import { wordsIn } from '../steps/languages.ts';
+import { decode } from '../text/decode.ts';
+import { readBytes } from './files.ts';
 import type { Io } from './io.ts';
 import type { MarkOptions } from './options.ts';
 import { counted, harmless } from './report.ts';
@@ -28,6 +34,37 @@ export async function loadItems(
     problems.push({ severity: 'error', file, claim, message: `${why}; its item is not marked: build the sheet again` });
   }
   return { items, claims, name: nameOfClaims(files[0]!) };
+}
+
+/** Whose paper is whose, where a roster is named; what is wrong with it is told. */
+export async function loadOwners(
+  { roster }: MarkOptions,
+  items: Items,
+  io: Io,
+  problems: FileProblem[],
+): Promise<Owners | undefined> {
+  if (roster === undefined) return undefined;
+  const bytes = await readBytes(io.folder, roster);
+  if ('unreadable' in bytes) {
+    problems.push({ severity: 'error', file: roster, message: bytes.unreadable });
+    return undefined;
+  }
+  const source = sourceOf(roster, decode(bytes).text);
+  const { rows, problems: wrong } = readRoster(source);
+  for (const problem of wrong) {
+    const { span, message, hint } = problem;
+    const { line } = positionAt(source, span.start);
+    const severity = severityOf(problem) === 'error' ? 'error' : 'warning';
+    problems.push({ severity, file: roster, row: line, message: `${message}: ${hint}` });
+  }
+  if (rows.length === 0 || wrong.some((problem) => severityOf(problem) === 'error')) return undefined;
+  const codes = rows.map(({ code }) => code);
+  const owners = ownersOf(codes, items);
+  if (!owners) {
+    const message = `it has ${counted(rows.length, 'student')}, and the claims ${counted(items.papers.length, 'paper')}: name the roster that the papers were built with`;
+    problems.push({ severity: 'error', file: roster, message });
+  }
+  return owners;
 }
 
 /** Whether a word names one of the papers, or a handout by its file, and is no item itself. */

@@ -96,6 +96,8 @@ export interface MarkOptions extends OptionsOf<'mark'>, Printing {
   readonly submissions: readonly string[];
   /** Ask for answers instead of reading them. */
   readonly type: boolean;
+  /** The roster that the papers were printed for. */
+  readonly roster: string | undefined;
   /** Where to write slips, tables and the report; nothing is written without it. */
   readonly out: string | undefined;
   readonly smallLetters: SmallLetters;
@@ -152,7 +154,7 @@ const OPTIONS = {
   hand: ['string', 'build'],
   wide: ['string', 'build'],
   watch: ['boolean', 'build'],
-  roster: ['string', 'build'],
+  roster: ['string', 'build', 'mark'],
   setup: ['string', 'find'],
   longer: ['string', 'find', 'cases'],
   faces: ['string', 'find'],
@@ -380,10 +382,10 @@ function markOptions(values: Values, names: readonly string[]): MarkOptions | Us
     return { usage: `"mark" needs submissions after ${first}: CSV, YAML or text files, or a folder; or --type` };
   }
   if (type && submissions.length > 1) return { usage: '"mark --type" keeps one CSV file: name one' };
-  const { json = false, out } = values;
+  const { json = false, out, roster } = values;
   const { paper = 'a4', ink = 'colour' } = words;
   const claims = [first, ...rest.filter(isClaims)];
-  return { command: 'mark', json, claims, submissions, type, out, paper, ink, smallLetters, scheme };
+  return { command: 'mark', json, claims, submissions, type, roster, out, paper, ink, smallLetters, scheme };
 }
 
 function unknownCommand(word: string): UsageError {

@@ -254,6 +254,10 @@ export const PROBLEM_KINDS = {
     'Write one of the words that are named, or leave it empty.',
   ),
   'roster-twice': error('Two students of a roster have the same code.', 'Give each one of their own.'),
+  'roster-names': warning(
+    'A roster has what looks like names of people, which would be printed on papers.',
+    'Give codes or initials.',
+  ),
   'roster-hold': error(
     'A student of a roster would have the cross and front colour opposite each other, or the same.',
     'Choose another front colour.',

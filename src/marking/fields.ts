@@ -88,10 +88,3 @@ export function submissionOf(
     mark: short('mark'),
   };
 }
-
-/** Two words or more, each a capital and small letters, whatever stands between them. */
-const NAME = /^\p{Lu}\p{Ll}+(?:[\s,.-]+\p{Lu}(?:\p{Ll}+|\.))+$/u;
-
-/** How many codes look like names of people, which should not be in files and on slips. */
-export const likeNames = (rows: readonly Submission[]): number =>
-  new Set(rows.map(({ student }) => student).filter((student) => NAME.test(student))).size;

@@ -4,10 +4,11 @@ import { readTurns } from '../cube/notation.ts';
 import { prove } from '../cube/solves.ts';
 import { type Turn, writeTurns } from '../cube/turns.ts';
 import type { Words } from '../words/words.ts';
-import type { ChoiceItem, Item, Items, SolutionItem } from './items.ts';
+import { type ChoiceItem, type Item, type Items, nameKey, type SolutionItem } from './items.ts';
 import { LONGEST_ANSWER, MOST_TURNS_MENDED } from './limits.ts';
 import { isFormOfChoice, markChoice } from './mark-choice.ts';
 import { nearMisses } from './near-misses.ts';
+import type { Owners } from './owners.ts';
 import { resolve } from './resolve.ts';
 import { likelyMeant } from './spelling.ts';
 import {
@@ -26,6 +27,8 @@ import type { Answered } from './which-paper.ts';
 export interface MarkingOptions {
   readonly smallLetters: SmallLetters;
   readonly words: Words;
+  /** Whose paper is whose, where a roster says it. */
+  readonly owners?: Owners | undefined;
 }
 
 /** What the verdict adds to a submission. Made in one order of keys, so that all rows are written alike as JSON. */
@@ -189,7 +192,8 @@ export function marker(items: Items, options: MarkingOptions): (submission: Subm
   };
   return (submission) => {
     const { file, row, student, paper, item, answer, mark } = submission;
-    const found = resolve(submission, items, answeredBy(answer, options), words);
+    const own = options.owners?.paperOf.get(nameKey(student));
+    const found = resolve(submission, items, answeredBy(answer, options), words, own);
     const [matched, marked] =
       'item' in found ? [found.item.id, judged(found.item, answer)] : ['', plain('unmatched', found.unmatched)];
     const points = pointsOf(mark) ?? (isRight(marked.verdict) ? 1 : 0);

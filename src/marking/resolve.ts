@@ -44,20 +44,21 @@ const tidied = (item: string): string =>
 /**
  * An exact claim id; else the item of the paper, if one is named; else the case of a handout. What several files have is
  * looked for under the paper, and told where there is none. `answered` is the row's answer: it tells which sheet is meant
- * where none is named.
+ * where none is named. `own`: the paper of its student, as the roster has it.
  */
 export function resolve(
   row: Submission,
   items: Items,
   answered: Answered,
   { unmatched: words }: MarkingWords,
+  own?: string,
 ): Resolved {
   if (row.item === '') return { unmatched: words.noItem };
   const written = [row.item, tidied(row.item)];
   const ofPaper = row.paper === '' ? [] : written.map((item) => `${row.paper}.${item}`);
   const names = [...new Set([...written, ...ofPaper].map(nameKey))];
   const ofSheet = (found: OnHandout | undefined): Resolved | undefined =>
-    row.paper === '' ? withoutPaper(tidied(row.item), answered, found, items, words) : undefined;
+    row.paper === '' ? withoutPaper(tidied(row.item), answered, found, items, own, words) : undefined;
   let sheets: string[] | undefined;
   for (const name of names) {
     const isCaseNumber = /^(?:.+:)?\d+$/.test(name);

@@ -20,7 +20,7 @@ export interface OnHandout {
 }
 
 /**
- * `number` is the item as the row names it. The item that is meant; or what the coach is asked; undefined where neither
+ * `number` is the item as the row names it; `own`: the only paper that its student has, where that is known. The item that is meant; or what the coach is asked; undefined where neither
  * the handout nor a paper has the number.
  */
 export function withoutPaper(
@@ -28,14 +28,15 @@ export function withoutPaper(
   answered: Answered,
   found: OnHandout | undefined,
   { items, papers, onPapers }: Items,
+  own: string | undefined,
   words: MarkingWords['unmatched'],
 ): { readonly item: Item } | { readonly unmatched: string } | undefined {
-  const there = onPapers.get(nameKey(number)) ?? [];
+  const there = (onPapers.get(nameKey(number)) ?? []).filter(({ paper }) => own === undefined || paper === own);
   if (there.length === 0 || (found && answered.isRightOn(found.item))) return found;
   const right = there.filter(answered.isRightOn);
   if (found && right.length === 0 && !there.some(answered.isFormOf)) return found;
   const [only, ...more] = there;
-  const isAllThereIs = papers.length === 1 && items.every(({ paper }) => paper !== '');
+  const isAllThereIs = own !== undefined || (papers.length === 1 && items.every(({ paper }) => paper !== ''));
   if (!found && more.length === 0 && (right.length > 0 || isAllThereIs)) return { item: only! };
   const codes = (some: readonly Item[]): string[] => some.map(({ paper }) => paper);
   return { unmatched: words.whichPaper(number, codes(there), codes(right), found?.sheet) };

@@ -11,6 +11,7 @@ import type { Source } from '../lesson/source.ts';
 import type { Variation } from '../lesson/vary.ts';
 import { readCsv } from '../text/csv.ts';
 import { likelyWord, listed } from '../text/likely.ts';
+import { likeNames, namesSaid } from '../text/names.ts';
 
 /** A student: a line of the table, with places in it. */
 export interface RosterRow {
@@ -24,7 +25,7 @@ export interface RosterRow {
   readonly holdSpan: Span;
 }
 
-/** With any problem the rows are not whole. */
+/** With any problem that is an error the rows are not whole. */
 export interface Roster {
   readonly rows: readonly RosterRow[];
   readonly problems: readonly Problem[];
@@ -153,6 +154,15 @@ function codesTwice(rows: readonly RosterRow[]): Problem[] {
   );
 }
 
+/** Told once, at the first of them. */
+function namesIn(rows: readonly RosterRow[]): Problem[] {
+  const isName = ({ code = '' }: RosterRow): boolean => likeNames([code]) > 0;
+  const named = rows.filter(isName);
+  if (named.length === 0) return [];
+  const message = `${namesSaid(named.length)}, which would be printed on the papers`;
+  return [about(named[0]!.codeSpan, 'roster-names', message, 'give codes or initials')];
+}
+
 /** Whatever is wrong is told together, each with its place. */
 export function readRoster(source: Source): Roster {
   const problems: Problem[] = [];
@@ -169,6 +179,6 @@ export function readRoster(source: Source): Roster {
   // Under headings that are not known nothing can be read.
   if (problems.length > 0) return { rows: [], problems };
   const rows = lines.map((line) => rowOf(line, columns, problems));
-  problems.push(...codesTwice(rows));
+  problems.push(...codesTwice(rows), ...namesIn(rows));
   return { rows, problems };
 }

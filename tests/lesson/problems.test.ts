@@ -31,6 +31,7 @@ const TOLD_ELSEWHERE = {
   'roster-column': 'practice/roster',
   'roster-value': 'practice/roster',
   'roster-twice': 'practice/roster',
+  'roster-names': 'practice/roster',
   'roster-hold': 'cli/roster',
   'print-too-wide': 'sheets/faults',
   'print-too-tall': 'sheets/faults',

@@ -96,6 +96,13 @@ describe('a roster', () => {
     expect(`${problems[0]!.message} | ${problems[0]!.hint}`).toMatch(says);
   });
 
+  it('warns of names, at the first of them, and reads on', () => {
+    const { rows, problems } = read('code,hand\nAB,left\n"Doe, Jane",\nJane Roe,\n');
+    expect(rows).toHaveLength(3);
+    expect(problems).toMatchObject([{ code: 'roster-names', severity: 'warning', line: 3, column: 1 }]);
+    expect(problems[0]!.message).toMatch(/^2 students have what look like names/);
+  });
+
   it('tells of all that is wrong at once', () => {
     const { problems } = read('code,cross,hand\nA,pink,up\nA,,left\n');
     expect(problems.map((p) => p.code)).toEqual(['roster-value', 'roster-value', 'roster-twice']);

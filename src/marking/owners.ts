@@ -1,0 +1,61 @@
+/** Whose paper is whose: the papers of a class were printed in the order of its roster. */
+import { groupedBy } from '../text/grouped.ts';
+import { type Items, nameKey } from './items.ts';
+import type { MarkedRow, Submission } from './submission.ts';
+
+export interface Owners {
+  /** Codes of students and of papers as they are printed, by what they are compared with; see nameKey. */
+  readonly paperOf: ReadonlyMap<string, string>;
+  readonly studentOf: ReadonlyMap<string, string>;
+}
+
+/**
+ * `codes`: students in the order of the roster, undefined for one without a code. Undefined if no lesson has a paper for
+ * each of them.
+ */
+export function ownersOf(codes: readonly (string | undefined)[], { items }: Items): Owners | undefined {
+  const ofPapers = items.filter(({ paper }) => paper !== '');
+  const byLesson = [...groupedBy(ofPapers, ({ lessonFile, lesson }) => `${lessonFile}|${lesson}`).values()];
+  const owned = byLesson
+    .map((of) => [...new Set(of.map(({ paper }) => paper))])
+    .filter((papers) => papers.length === codes.length)
+    .flatMap((papers) => papers.flatMap((paper, i) => (codes[i] === undefined ? [] : [{ paper, student: codes[i] }])));
+  if (owned.length === 0) return undefined;
+  return {
+    paperOf: new Map(owned.map(({ paper, student }) => [nameKey(student), paper])),
+    studentOf: new Map(owned.map(({ paper, student }) => [nameKey(paper), student])),
+  };
+}
+
+/** Rows that name a paper and no student are given to whom the paper belongs. */
+export const withStudents = (rows: readonly Submission[], { studentOf }: Owners): Submission[] =>
+  rows.map((row) =>
+    row.student === '' && row.paper !== '' ? { ...row, student: studentOf.get(nameKey(row.paper)) ?? '' } : row,
+  );
+
+/** A student of whom something does not fit the roster, for the coach: told once, at the first row. */
+export interface Misfit {
+  readonly file: string;
+  readonly row: number;
+  readonly message: string;
+}
+
+/** Papers that came back under another's code, and students of whom the roster has nothing. */
+export function misfitsOf(rows: readonly MarkedRow[], items: Items, { paperOf, studentOf }: Owners): Misfit[] {
+  const papers = new Map(items.items.map(({ id, paper }) => [id, paper]));
+  const found = new Map<string, Misfit>();
+  for (const { file, row, student, matched, paper: named } of rows) {
+    if (student === '') continue;
+    const paper = papers.get(matched) || named;
+    const owner = studentOf.get(nameKey(paper));
+    const isStranger = !paperOf.has(nameKey(student));
+    const isOthers = owner !== undefined && nameKey(owner) !== nameKey(student);
+    const message = isOthers
+      ? `paper ${paper} is ${owner}'s, and ${student} is named: one of the two is wrong`
+      : isStranger
+        ? `the roster has no student ${student}`
+        : undefined;
+    if (message !== undefined && !found.has(message)) found.set(message, { file, row, message });
+  }
+  return [...found.values()];
+}
