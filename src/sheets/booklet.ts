@@ -80,7 +80,7 @@ export function booklet(proved: ProvedLesson, facts: BookletFacts, making: Makin
   const cases = proved.cases.length / SIDES;
   const { coverage } = facts;
   const taught = coverage && [...facts.solutions.keys()].filter((address) => coverage.has(address)).length;
-  const signs = note(plain(signsOf(proved.lesson.step, making).join(' ')));
+  const signs = note(plain([...signsOf(proved.lesson.step, making), making.words.handout.outermost].join(' ')));
   const legend = openViewLegend(making.words, making.ink);
   return lessonSheet(title, proved, making, [
     h1([plain(title)], { bookmark: title }),

@@ -48,7 +48,12 @@ function orientation(lesson: Lesson, making: Making): Block {
 
 /** The sides of the open view. */
 function legend({ words, ink }: Making): Block {
-  return stack(mm(1), figure(openViewLegend(words, ink), PICTURE), note(strong(words.handout.reading)));
+  return stack(
+    mm(1),
+    figure(openViewLegend(words, ink), PICTURE),
+    note(strong(words.handout.reading)),
+    note(plain(words.handout.outermost)),
+  );
 }
 
 /** What the lines and shades of the pictures mean. */

@@ -193,7 +193,14 @@ function head(text: string, of: PaperMaking): Block[] {
       INNER_GAP,
       [HOLD, figure(hold, HOLD)],
       [LEGEND, figure(legend, LEGEND)],
-      ['rest', whole(PANEL_GAP, holdLine, note(plain(signsOf(lesson.step, making).join(' '))))],
+      [
+        'rest',
+        whole(
+          PANEL_GAP,
+          holdLine,
+          note(plain([...signsOf(lesson.step, making), making.words.handout.outermost].join(' '))),
+        ),
+      ],
     ),
     space(mm(4)),
   ];

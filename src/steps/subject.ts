@@ -33,7 +33,7 @@ export interface Subject extends Drawn {
   readonly side: string;
   /** Nothing is left to do. */
   readonly isSolved: boolean;
-  /** What a case is called that the coach gives no name: no two of a family are called the same. */
+  /** What a case is called that the coach gives no name: one short line, by what catches the eye; others may be called the same. */
   readonly named: (colours: FaceColours, words: Words) => string;
   /** Fields of a claim that this step has besides those of all: `pair`, `kept`. */
   readonly claim: () => Readonly<Record<string, unknown>>;

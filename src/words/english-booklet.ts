@@ -12,5 +12,5 @@ export const booklet = {
   solutions: (count: number, length: number) =>
     `${counted(count, 'solution')} of ${counted(length, 'turn')}, none shorter`,
   taught: (where: readonly string[]) => `shown in ${where.join(', ')}`,
-  notTaught: 'shown in none of the lessons',
+  notTaught: 'not shown in any lesson',
 };

@@ -28,7 +28,7 @@ function nearMiss(miss: NearMissWords): string {
     case 'other-side':
       return `From another side it solves: \`${miss.answer}\`. Check how you hold the cube.`;
     case 'neighbour':
-      return `Your turns solve item ${miss.item}. Are you in the right line?`;
+      return `Your turns solve item ${miss.item}. Did you write in the right line?`;
     case 'changed':
       return `With \`${miss.now}\` instead of \`${miss.was}\` as turn ${miss.turn} it solves.`;
     case 'dropped':
@@ -51,13 +51,13 @@ export const marking = {
   /** After how many of the answer's turns what should stay was last whole, of how many; 0 is never. */
   wholeUntil: (turns: number, of: number) =>
     turns === of
-      ? 'All that should stay is whole at the end.'
+      ? 'All that should stay solved is whole at the end.'
       : turns === 0
-        ? 'After the first turn, what should stay was never whole again.'
-        : `What should stay was last whole after turn ${turns} of ${of}.`,
+        ? 'From your first turn on, what should stay solved was not whole any more.'
+        : `What should stay solved was last whole after turn ${turns} of ${of}.`,
   unreadable: (character: number, message: string, hint: string) =>
     `Cannot be read at character ${character}: ${message}; ${hint}.`,
-  tooLong: (most: number) => `Longer than ${most} characters: that is no answer.`,
+  tooLong: (most: number) => `Longer than ${most} characters: that cannot be an answer.`,
   meant: (answer: string, solves: boolean) =>
     `Likely meant: \`${answer}\`, which ${solves ? 'solves' : 'does not solve'}.`,
   noLetter: (letters: readonly string[], order: boolean) =>
@@ -73,19 +73,19 @@ export const marking = {
     option === '' ? `Right is ${right}.` : `Right is ${right}: ${option}.`,
   /** The letter of a slip is right, the turn or its mend is not. */
   wrongMend: (letter: string, turn: number, now: string) =>
-    `${letter} is right; its turn ${turn} should be \`${now}\`.`,
+    `${letter} is right; turn ${turn} in it should be \`${now}\`.`,
   /** The turn that is given in place of a slip cannot be read. */
-  noMend: (given: string) => `The letter and the number are right; "${given}" cannot be read as a turn.`,
+  noMend: (given: string) => `The letter and the number are right, but "${given}" cannot be read as a turn.`,
   /** The letter is right, and not all of the rest is given. */
-  noMendGiven: (turn: number, now: string) => `Right. Its turn ${turn} should be \`${now}\`, which was not said.`,
+  noMendGiven: (turn: number, now: string) => `Right. You did not write the turn: turn ${turn} should be \`${now}\`.`,
   /** Small letters counted as turns of the outer layer only. */
-  countedAsOuter: 'Small letters were counted as turns of one layer; write capitals.',
+  countedAsOuter: 'Your small letters were counted as turns of one layer. Write capitals next time.',
   smallLettersSay: (wouldSolve: boolean) =>
     wouldSolve
       ? 'Small letters were read as wide turns, two layers.'
       : 'Small letters were read as wide turns, two layers; as turns of one layer it would not solve.',
   nearMiss,
-  tooManyTurns: (most: number) => `More than ${most} turns: no slip was looked for.`,
+  tooManyTurns: (most: number) => `More than ${most} turns: too many to look for a slip.`,
   /** The coach's own mark. */
   marked: (mark: string) => `Marked by the coach: ${mark}.`,
   unmatched: {
@@ -112,6 +112,6 @@ export const marking = {
       `There is no paper ${paper}${likely ? `; ${likely} was likely meant` : ''}.`,
     notOnPaper: (paper: string, item: string, items: string) => `Paper ${paper} has no item ${item}; it has ${items}.`,
     unproved: (claim: string, why: string) => `Item ${claim} cannot be marked, its claim does not hold: ${why}.`,
-    nothingToAnswer: (item: string) => `${item} is nothing that is answered.`,
+    nothingToAnswer: (item: string) => `${item} is not a question.`,
   },
 };

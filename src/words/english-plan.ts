@@ -22,17 +22,17 @@ export const plan = {
   ask: 'Ask',
   slip: 'Slip to expect',
   /** The answer wanted, and what stands after the rule's turns. */
-  answer: (answer: string, then: string) => `Wanted: ${answer}. Then: ${then}.`,
+  answer: (answer: string, then: string) => `Right answer: ${answer}. After the turns: ${then}.`,
   steps: {
     open: 'Open',
     rule: (number: number) => `Rule ${number}`,
     alone: (statement: string) => `${statement}.`,
-    earlier: 'What no earlier rule takes.',
+    earlier: 'For all cases that no earlier rule is for.',
     part: 'Show',
     turned: {
       title: 'Turn the cube, look again',
-      text: 'The same set-up. Then turn the whole cube by {turns} and ask anew.',
-      ask: 'Nothing was turned but the cube. Which rule now, and why?',
+      text: 'Do the same set-up. Then turn the whole cube by {turns} and ask again.',
+      ask: 'Only the whole cube was turned. Which rule is it now, and why?',
     },
     /** The same set-up before and after a turn of the cube. */
     turnedPair: (before: number, after: number) => `Rule ${before}; from there it is rule ${after}.`,
@@ -40,18 +40,18 @@ export const plan = {
       title: 'Drill',
       /** `points`: what the step has its examples show, `every foreign slot`; undefined where some of it is left out. */
       text: (shown: number, points: string | undefined) =>
-        `In pairs: one sets up, the other says the rule before the first turn. These ${shown} set-ups have every rule, the ` +
-        `more often the more cases it is for${points === undefined ? '' : `, every exception, ${points}, and both hands`}.`,
-      again: 'On with the drill. Change over: who set up now solves.',
+        `In pairs: one sets up, the other says the rule before the first turn. These ${shown} set-ups have every rule, and those ` +
+        `for many cases more often${points === undefined ? '' : `, every exception, ${points}, and both hands`}.`,
+      again: 'The drill goes on. Change over: whoever set up now solves.',
     },
-    plainDrill: 'In pairs: one sets up from the handout, the other says what is seen before the first turn.',
+    plainDrill: 'In pairs: one sets up from the handout, the other says what they see before the first turn.',
     break: {
       title: 'Break',
-      text: 'Cubes down. Shake out hands and arms. Whoever feels a hand or wrist hurt stops for today.',
+      text: 'Put the cubes down. Shake out hands and arms. If a hand or wrist hurts, stop for today.',
     },
     close: {
       title: 'Close',
-      text: 'Handouts out. Say what to practise until next time.',
+      text: 'Give out the handouts. Say what to practise until next time.',
       ask: 'Which question do you ask first, and which one decides? Who met a case that no rule fitted?',
     },
   },
@@ -59,12 +59,12 @@ export const plan = {
   slips: {
     exception: (statements: readonly string[]) =>
       statements.length > 0
-        ? `It looks alike, but ${statements.join('; ')}: the rule does not hold.`
-        : 'It looks alike, but the rule does not hold.',
+        ? `It looks the same, but ${statements.join('; ')}: the rule does not work.`
+        : 'It looks the same, but the rule does not work.',
     neighbour: (rule: number, statements: readonly string[]) =>
       statements.length > 0
-        ? `It looks alike, but ${statements.join('; ')}: rule ${rule}.`
-        : `It looks alike, but rule ${rule} holds.`,
+        ? `It looks the same, but ${statements.join('; ')}: that is rule ${rule}.`
+        : `It looks the same, but it is rule ${rule}.`,
   },
   drillItem: (rule: number, isException: boolean) => (isException ? `Rule ${rule}, exception` : `Rule ${rule}`),
   report: {
@@ -87,8 +87,8 @@ export const plan = {
       `All rules together, ${sightings} sightings.${cost(mean, worst)}`,
     uncovered: (count: number, named: readonly string[]) =>
       count === 0
-        ? 'A rule speaks of every sighting.'
-        : `No rule speaks of ${count} sightings: ${named.join('; ')}${count > named.length ? ' and so on' : ''}.`,
+        ? 'There is a rule for every sighting.'
+        : `There is no rule for ${count} sightings: ${named.join('; ')}${count > named.length ? ' and so on' : ''}.`,
     /** `sighting`: what that is, before from where it is seen. */
     means: (sighting: string) =>
       `A sighting is ${sighting} as seen from one of four sides. Where advice works as often elsewhere, its conditions tell students little.`,

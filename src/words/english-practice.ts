@@ -20,24 +20,24 @@ export const practice = {
   kinds: {
     rule: {
       title: 'Name the rule',
-      ask: 'Which of these is so? Do not turn the cube. Write the letter in the box.',
+      ask: 'Which of these is true? Do not turn the cube. Write the letter in the box.',
     },
-    picture: { title: 'Read the picture', ask: 'Which set-up gives it? Write the letter in the box.' },
+    picture: { title: 'Read the picture', ask: 'Which set-up makes this picture? Write the letter in the box.' },
     place: {
       title: 'Where does it go?',
       ask:
-        'Begin with the picture on the left and do the turns in your head. Draw the stickers of the piece where they are then, ' +
-        'each with its colour.',
+        'Begin with the picture on the left and do the turns in your head. Draw the stickers of the piece where they end up, ' +
+        'each in its colour.',
     },
     slip: {
       title: 'Find the slip',
       ask:
-        'One of the four does not solve the case: a single turn in it is wrong. Write its letter, which turn it is, ' +
-        'and the right one.',
+        'One of the four does not solve the case: one turn in it is wrong. Write its letter, the number of the wrong turn, ' +
+        'and the right turn.',
     },
     order: {
       title: 'Put it in order',
-      ask: 'These are the parts of a solution. Write the letters in the order in which the parts are turned.',
+      ask: 'These are the parts of a solution, mixed up. Write the letters in the order in which you turn the parts.',
     },
     drill: { title: 'Drill', ask: 'Set up, solve, write the time. Then set up again.' },
   } satisfies Readonly<Record<string, KindWords>>,
@@ -50,7 +50,7 @@ export const practice = {
   /** Said before a drill. */
   strain:
     'Fingers and wrists tire before you notice. Shake your hands out after every row, rest at each break, and stop at ' +
-    'once if anything aches.',
+    'once if anything hurts.',
   /** Between rows of a drill. */
   rest: 'Break: put the cube down for a minute.',
   times: 'Times',

@@ -16,7 +16,7 @@ export const rules = {
   /** Several statements as one sentence, without its stop. */
   all: (statements: readonly string[]) => capital(listed(statements)),
   /** Where no rule speaks. */
-  noRule: 'No rule for this one. Look for another way.',
+  noRule: 'There is no rule for this one. Look for another way.',
   turnTheCube: 'Turn the whole cube a quarter',
   lookAgain: 'Then begin again at the first question.',
   /** What stands once the cube is turned. */

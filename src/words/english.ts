@@ -18,7 +18,8 @@ const drawing = {
   hold: (down: Colour, front: Colour) => `${capital(COLOUR[down].name)} down, ${COLOUR[front].name} in front.`,
   legendDescription:
     'How to read the open view: the cube from straight above, its four sides folded outwards. ' +
-    'The top is in the middle, the back above it, the front below it, left and right beside it.',
+    'The top is in the middle, the back above it, the front below it, left and right beside it. ' +
+    'The outermost row of each side belongs to the bottom layer.',
 };
 
 const handout = {
@@ -28,6 +29,8 @@ const handout = {
   holdWords: (down: Colour, front: Colour) => `${COLOUR[down].name} down, ${COLOUR[front].name} in front`,
   /** The heading over the picture that explains the open view. */
   reading: 'How to read the pictures',
+  /** Beside that picture: each side has its upper row next to the top. */
+  outermost: 'Outermost row: the bottom layer.',
   setUp: 'Set up',
   solve: 'Solve',
   /** Over the second and further solutions. */
@@ -42,8 +45,8 @@ const handout = {
   undo: 'Back',
   /** What the shades of pictures mean in either ink, one a line; of their lines the step speaks. */
   signs: {
-    colour: ['Pale: solved, to be kept.', 'Grey: does not matter.'],
-    mono: ['Letters: colours.', 'Light grey: solved, to be kept.', 'White without a letter: does not matter.'],
+    colour: ['Pale: solved, keep it.', 'Grey: does not matter.'],
+    mono: ['Letters: colours.', 'Light grey: solved, keep it.', 'White without a letter: does not matter.'],
   },
   promises: {
     all: (cases: number) => `All ${cases} cases`,

@@ -101,7 +101,7 @@ describe('a verdict', () => {
   it('of an answer without end is unreadable, and quickly so', () => {
     expect(marked(items, '1', 'R '.repeat(5000)).says).toMatch(/Longer than 2000 characters/);
     expect(marked(items, '1', '(((((((((R)9)9)9)9)9)9)9)9)9').verdict).toBe('unreadable');
-    expect(marked(items, '1', '(R U)150').says).toMatch(/More than 50 turns: no slip was looked for/);
+    expect(marked(items, '1', '(R U)150').says).toMatch(/More than 50 turns: too many to look for a slip/);
   });
 });
 
@@ -405,13 +405,13 @@ describe('a choice', () => {
     expect(withSlip.falseClaims).toEqual([]);
     const row = marked(withSlip.items, '7', answer, { paper: 'K4T' });
     expect(row.verdict).toBe(verdict);
-    if (/^N.*[52]$/.test(answer)) expect(row.says).toBe("N is right; its turn 6 should be `R'`.");
+    if (/^N.*[52]$/.test(answer)) expect(row.says).toBe("N is right; turn 6 in it should be `R'`.");
   });
 
   it('of a slip says what was not given', () => {
     const says = (answer: string): string => marked(withSlip.items, '7', answer, { paper: 'K4T' }).says;
     expect(says("N 6 R'")).toBe('Right.');
-    expect(says('N')).toBe("Right. Its turn 6 should be `R'`, which was not said.");
+    expect(says('N')).toBe("Right. You did not write the turn: turn 6 should be `R'`.");
     expect(says('N 6 hm')).toContain('"hm" cannot be read as a turn');
   });
 

@@ -82,7 +82,7 @@ describe('slips', () => {
     expect(text).toMatch(/With R ?′ instead of R as turn 6 it solves/);
     expect(text).toMatch(/Right: 1, 13/);
     expect(text).toContain('Not answered: 1');
-    expect(text).toContain('Not marked, the item is not clear: 99');
+    expect(text).toContain('Not marked, since it is not clear which item they belong to: 99');
     expect(text.match(/\(picture\)/g)).toHaveLength(4);
   });
 

@@ -27,7 +27,7 @@ describe('cases --print', () => {
     const { pages } = await readPdf(bytes);
     const text = pages.map((p) => p.text).join('\n');
     expect(text).toContain('0 of 5 shown in the lessons');
-    expect(text).toContain('shown in none of the lessons');
+    expect(text).toContain('not shown in any lesson');
   });
 
   it('lists the shortest first, and a solution for hands that is at most one turn longer', async () => {

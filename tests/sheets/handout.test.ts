@@ -2,15 +2,17 @@
 import { describe, expect, it } from 'vitest';
 import { auditBuild } from '../../src/audit/audit-build.ts';
 import { readPdf } from '../../src/audit/pdf-text.ts';
+import { mm } from '../../src/layout/blocks.ts';
+import { widthOf } from '../../src/layout/fonts.ts';
 import { writePdf } from '../../src/layout/pdf.ts';
+import { typeScale } from '../../src/layout/type.ts';
 import { loadLesson } from '../../src/lesson/load.ts';
 import type { ProvedLesson } from '../../src/lesson/prove.ts';
 import { claimsFile } from '../../src/sheets/claims.ts';
 import { makingOf } from '../../src/sheets/making.ts';
 import { caseName } from '../../src/sheets/panel.ts';
 import { printLesson } from '../../src/sheets/printed.ts';
-import { isSolvedAddress } from '../../src/steps/pair/address.ts';
-import { casesOf, FAMILIES } from '../../src/steps/pair/cases.ts';
+import { FAMILIES } from '../../src/steps/pair/cases.ts';
 import { SLOTS } from '../../src/steps/pair/slots.ts';
 import { bytesOf, SMALL_LESSON } from '../lesson/small-lesson.ts';
 import { provedSample, SAMPLES } from '../samples.ts';
@@ -99,6 +101,19 @@ describe('one sheet alone', () => {
   });
 });
 
+/** Of the narrowest panel on A4 what its picture and a number of two digits leave. */
+const PANEL_LINE = mm(41);
+/** How the description of the picture says a part of an automatic name. */
+const SAYS_SO = (part: string): RegExp => {
+  const [, side] = /^orange (.+)$/.exec(part) ?? [];
+  if (side)
+    return new RegExp(`The corner[^.]* orange (?:${side}|to the ${side})\\.|The corner is in its own slot, solved`);
+  const [, edge] = /^edge (.+)$/.exec(part) ?? [];
+  if (edge === 'home') return /The edge is in its own slot, solved/;
+  if (edge) return new RegExp(`The edge is on top at the ${edge},`);
+  return part === 'flipped' ? /The edge is in its own slot but flipped/ : new RegExp(`stuck in the ${part} slot`);
+};
+
 describe('a handout', () => {
   const text = async (source: string): Promise<string> => {
     const { sheets, problems } = printLesson(proved('a.yaml', bytesOf(source)), HANDOUT_A4);
@@ -136,18 +151,22 @@ describe('a handout', () => {
   });
 
   it('names a case that the coach did not', async () => {
-    // The second case, seen on a cube: its corner at the back right, its edge stuck in the back left slot.
-    expect(await text(SMALL_LESSON)).toContain(
-      'Corner on top at the back right, white to the back; edge in the back left slot, green to the back',
-    );
+    // The second case, seen on a cube: its edge stuck in the back left slot, its corner's white to the back.
+    expect(await text(SMALL_LESSON)).toContain('2 Back left, white back A wall behind.');
   });
 
-  it.each(FAMILIES)('names no two cases of %s alike, for pairs of any slot', (family) => {
+  it.each(FAMILIES)('names cases of %s in one line of a panel, for pairs of any slot, and as they lie', (family) => {
     for (const slot of SLOTS) {
+      // The longest name of a colour.
       const cases = `cases:\n  - { every: ${family}, slot: ${slot} }\n`;
-      const lesson = proved('a.yaml', bytesOf(`title: All\nhold: { cross: white, front: green }\n${cases}`));
-      const names = lesson.cases.map((one) => caseName(one, makingOf(lesson, 'colour')));
-      expect(new Set(names).size).toBe(casesOf(family).filter((address) => !isSolvedAddress(address)).length);
+      const lesson = proved('a.yaml', bytesOf(`title: All\nhold: { cross: orange, front: white }\n${cases}`));
+      const making = makingOf(lesson, 'colour');
+      for (const one of lesson.cases) {
+        const name = caseName(one, making);
+        expect(widthOf('sans-strong', name, typeScale.panel.size), name).toBeLessThan(PANEL_LINE);
+        const said = one.subject.describe(one.subject.cube, one.case.colours, making.words);
+        for (const part of name.toLowerCase().split(', ')) expect(said, name).toMatch(SAYS_SO(part));
+      }
     }
   });
 
@@ -181,7 +200,7 @@ describe('a handout', () => {
 
   it("prints the club's words for ours, and a list of them", async () => {
     const said = await text(SMALL_LESSON.replace('family:', 'words: { slot: pocket, solve: mend }\nfamily:'));
-    expect(said).toContain('edge in the back left pocket');
+    expect(said).toContain('Dashed line: its own pocket.');
     expect(said).toContain('Mend');
     expect(said).toContain('Words of our club pocket: what others call slot mend: what others call solve');
     expect(said).not.toContain('back left slot');

@@ -119,7 +119,7 @@ describe('the exceptions of a rule', () => {
     expect(said).toContain('In 48 of 96 positions some way works');
     expect(said).toContain('Some way always works, if also the sides match when the corner is above the edge.');
     expect(said).toContain('The corner makes room for green.');
-    expect(said).toContain('No rule for this one');
+    expect(said).toContain('There is no rule for this one');
   });
 });
 

@@ -80,14 +80,14 @@ describe('a running order', () => {
   it('says what to show, what to ask, and what slips', async () => {
     const said = await textOf(planOf(provedSample('edge-away')));
     expect(said).toContain('Running order for the coach, 60 minutes.');
-    expect(said).toContain('Wanted: unlike. Then: split.');
+    expect(said).toContain('Right answer: unlike. After the turns: split.');
     expect(said).toMatch(
-      /Slip to expect: It looks alike, but the edge’s front or back colour is like the corner’s top colour: rule 3\./,
+      /Slip to expect: It looks the same, but the edge’s front or back colour is like the corner’s top colour: that is rule 3\./,
     );
     expect(said).toContain('Rule 2; from there it is rule 1.');
     expect(said).toContain('These 12 set-ups have every rule');
     expect(said).toContain('1 all 96 0 of 192');
-    expect(said).toContain('A rule speaks of every sighting.');
+    expect(said).toContain('There is a rule for every sighting.');
   });
 
   it('is made of the parts of a lesson without rules', async () => {
@@ -97,7 +97,7 @@ describe('a running order', () => {
   });
 
   it('has a break where the drill is long, and none where it is short', async () => {
-    expect(await textOf(planOf(planned(120)))).toContain('Break Cubes down.');
+    expect(await textOf(planOf(planned(120)))).toContain('Break Put the cubes down.');
     expect((await timesOf(planOf(planned(120)))).minutes.reduce((a, b) => a + b, 0)).toBe(120);
     expect(await textOf(planOf(planned(20)))).not.toContain('Break');
   });

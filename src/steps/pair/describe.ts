@@ -29,8 +29,7 @@ function whereIs(cube: Cube, goal: PairGoal, piece: Piece): PieceWhere {
 function cornerSaid(cube: Cube, goal: PairGoal, colours: FaceColours): PieceSaid {
   const { corner } = pairPieces(goal);
   const side = seenAt(cube.view, faceOfCornerSpot(cube.spots[corner]!));
-  const isAboveOwnSlot = ['U', ...goal.slot].every((face) => placeOf(cube, corner).includes(face));
-  return { where: whereIs(cube, goal, corner), isAboveOwnSlot, colour: colours.D, side };
+  return { where: whereIs(cube, goal, corner), colour: colours.D, side };
 }
 
 /** The edge's sticker that is up or down, or else to the front or back. */
@@ -41,7 +40,7 @@ function edgeSaid(cube: Cube, goal: PairGoal, colours: FaceColours): PieceSaid {
   const sides = [spot, spot ^ 1].map((s) => seenAt(cube.view, faceOfEdgeSpot(s)));
   const telling = [...'UDFB'].map((s) => sides.indexOf(s as Face)).find((i) => i >= 0)!;
   const where = whereIs(cube, goal, edge);
-  return { where, isAboveOwnSlot: false, colour: colours[home[telling]!], side: sides[telling]! };
+  return { where, colour: colours[home[telling]!], side: sides[telling]! };
 }
 
 /** Both pieces of a pair as they are on a cube. Together they name its address, as the viewer sees it. */

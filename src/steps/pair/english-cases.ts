@@ -1,5 +1,5 @@
 /** English of cases: where the pieces of a pair are, what a phase does with them. */
-import { COLOUR, facing, listed, placeWords } from '../../words/english-phrases.ts';
+import { COLOUR, capital, facing, listed, placeWords } from '../../words/english-phrases.ts';
 import type { Colour, PlaceName, Side } from '../../words/said.ts';
 import type { Deed, PieceSaid, PieceWhere } from './said.ts';
 
@@ -35,18 +35,33 @@ export const drawing = {
       : `The ${listed(slots.map(placeWords))} slots are kept.`,
 };
 
-function pieceShortly({ where, isAboveOwnSlot, colour, side }: PieceSaid): string {
-  const looks = facing(colour, side);
-  switch (where.at) {
-    case 'own-slot':
-      return where.solved ? 'at home' : `at home, ${looks}`;
-    case 'top':
-      return `on top${isAboveOwnSlot ? '' : ` at the ${placeWords(where.place.replace('U', ''))}`}, ${looks}`;
-    case 'slot':
-      return `in the ${placeWords(where.place.replace('D', ''))} slot, ${looks}`;
-    case 'elsewhere':
-      return `at the ${placeWords(where.place)}, ${looks}`;
-  }
+const SIDE: Readonly<Record<Side, string>> = {
+  U: 'up',
+  D: 'down',
+  F: 'front',
+  B: 'back',
+  R: 'right',
+  L: 'left',
+};
+
+/** The slot that a piece is stuck in; where a cross is not held down, whatever place it is at. */
+const stuckIn = ({ where }: PieceSaid): string[] => {
+  if (where.at === 'slot') return [placeWords(where.place.replace('D', ''))];
+  return where.at === 'elsewhere' ? [placeWords(where.place)] : [];
+};
+
+/**
+ * What catches the eye, for a narrow column: the slots that pieces are stuck in, else where the edge is; and, where that
+ * leaves room, where the cross colour looks.
+ */
+function shortName(corner: PieceSaid, edge: PieceSaid): string {
+  const stuck = [...new Set([...stuckIn(corner), ...stuckIn(edge)])];
+  if (stuck.length > 1) return capital(stuck.join(', '));
+  const looks = `${COLOUR[corner.colour].name} ${SIDE[corner.side]}`;
+  if (stuck.length === 1) return capital(`${stuck[0]}, ${looks}`);
+  const { where } = edge;
+  if (where.at === 'own-slot') return `${where.solved ? 'Edge home' : capital(MISPLACED.edge)}, ${looks}`;
+  return capital(`${looks}, edge ${placeWords(where.place.replace('U', ''))}`);
 }
 
 const DEEDS: Readonly<Record<Deed, string>> = {
@@ -68,13 +83,13 @@ const DEEDS: Readonly<Record<Deed, string>> = {
 
 /** In panels: what a case is called, what a phase does, which slots are open. */
 export const cases = {
-  /** A case that the coach gave no name; no two cases of a family have the same. */
-  named: (corner: PieceSaid, edge: PieceSaid) => `Corner ${pieceShortly(corner)}; edge ${pieceShortly(edge)}`,
+  /** A case that the coach gave no name: one short line. Cases that differ by less may share it. */
+  named: shortName,
   /** Under the turns of a phase: what it does, a few letters wide. `was` is how the pair stood before it. */
   phase: (does: readonly Deed[], was: 'joined' | 'split' | undefined) =>
     does.map((deed) => (deed === 'insert' && does.length === 1 && was ? `insert ${was}` : DEEDS[deed])).join(' + '),
   /** Of the slot that a stuck piece came from. */
-  stuckStaysOpen: 'The slot that a stuck piece leaves may end unsolved.',
+  stuckStaysOpen: 'The slot that a stuck piece comes out of need not be solved at the end.',
   /** Further slots that need not be solved. */
   open: (slots: readonly PlaceName[]) => `Also open: ${listed(slots.map(placeWords))}; need not be solved`,
 };

@@ -29,7 +29,10 @@ const at = (piece: Piece): FeatureWords => ({
   says: (answer) => `the ${piece} is ${answer}`,
 });
 const column = (piece: Piece): FeatureWords => ({
-  ask: piece === 'corner' ? 'In or over which slot is the corner?' : 'In which slot, or at which side, is the edge?',
+  ask:
+    piece === 'corner'
+      ? 'Which slot is the corner in or over?'
+      : 'Which slot is the edge in? If it is on top: at which side?',
   answers: { ...COLUMNS, ...(piece === 'edge' && SIDES) },
   says: (answer) => `the ${piece} is ${answer}`,
 });
@@ -49,7 +52,7 @@ const fromOwnSlot = (piece: Piece): FeatureWords => ({
   says: (answer) => `the ${piece} is ${answer.replaceAll(/\bit\b/g, "the pair's own slot")}`,
 });
 const hidden = (faces: string): FeatureWords => ({
-  ask: `Let ${faces}, while it lifts the edge, take the corner down. Which colour of the corner then faces down?`,
+  ask: `Let ${faces} take the corner down while it lifts the edge. Which colour of the corner faces down then?`,
   answers: { 'cross colour': '{cross}', 'another colour': 'another colour' },
   says: (answer) => `${answer} faces down once ${faces} has taken the corner down`,
 });
@@ -136,7 +139,7 @@ const features: Readonly<Record<FeatureName, FeatureWords>> = {
     says: (answer) => `the turn of the top between them is ${answer}`,
   },
   'edge round the top': {
-    ask: 'Go round the top from the corner, as seen from the middle of the cube. Where is the edge?',
+    ask: 'Stand in the middle of the cube and look at the corner. Going round the top from it, where is the edge?',
     answers: {
       right: 'next at the right',
       'far right': 'beyond, at the right',
@@ -161,7 +164,7 @@ const features: Readonly<Record<FeatureName, FeatureWords>> = {
   edge: {
     ask: 'Is the edge good or bad?',
     means:
-      'Good: its colour on top is that of the centre in front or behind. In a slot: each colour is at its own centre or the opposite one.',
+      'Good on top: its top colour is that of the front or back centre. Good in a slot: each colour is at its own centre or at the opposite one.',
     answers: { good: 'good', bad: 'bad' },
     says: (answer) => `the edge is ${answer}`,
   },
@@ -182,7 +185,7 @@ const features: Readonly<Record<FeatureName, FeatureWords>> = {
 const inSlots: Readonly<Partial<Record<FeatureName, FeatureWords>>> = {
   edge: {
     ask: 'Is the edge good or bad?',
-    means: 'Good: each of its colours is at its own centre or the opposite one.',
+    means: 'Good: each of its colours is at its own centre or at the opposite one.',
     answers: { good: 'good', bad: 'bad' },
     says: (answer) => `the edge is ${answer}`,
   },

@@ -10,20 +10,20 @@ const practice: PracticeWordsOfStep = {
     likeness: {
       title: 'Like or unlike?',
       ask:
-        'Compare the corner’s top colour with the edge: with its top colour if it is on top, with its colour in front ' +
-        'or behind if it is in a slot. Write the letter in the box.',
+        'Compare the corner’s top colour with one colour of the edge: its top colour if the edge is on top, its front or ' +
+        'back colour if it is in a slot. Write the letter in the box.',
     },
     edge: {
       title: 'Good or bad edge?',
       ask:
-        'Good, on top: its top colour is that of the centre in front or behind. Good, in a slot: each of its colours is at ' +
-        'its own centre or the opposite one. Else bad. Write the letter in the box.',
+        'An edge on top is good if its top colour is that of the front or back centre. An edge in a slot is good if each of ' +
+        'its colours is at its own centre or at the opposite one. All other edges are bad. Write the letter in the box.',
     },
     solve: {
       title: 'Solve it',
       ask:
-        'Set up, look, and write down turns that solve the pair. Cross and pale slots must be whole at the end; a slot that ' +
-        'a stuck piece leaves, and one that is called open, need not be.',
+        'Set up, look, and write down turns that solve the pair. The cross and the pale slots must be whole at the end. A slot ' +
+        'that a stuck piece comes out of need not be, nor one that is called open.',
     },
   },
   answers: { like: 'like', unlike: 'unlike', good: 'good', bad: 'bad' },
@@ -31,17 +31,17 @@ const practice: PracticeWordsOfStep = {
     corner: { mark: 'Mark the corner after', blank: 'An empty cube, to mark the corner on.' },
     edge: { mark: 'Mark the edge after', blank: 'An empty cube, to mark the edge on.' },
   },
-  start: 'Start every set-up from a cube whose first two layers are solved. The top may be as it likes.',
+  start: 'Start every set-up from a cube whose first two layers are solved. The top may look any way.',
   common:
-    'Solved on the cube, many answers are right: each leaves the cross and the slots that were to be kept whole, and ' +
-    'the pair in its slot. The pictures show the whole cube after the recommended turns if it was solved before the ' +
-    'set-up; with other turns the top, and slots that were open, may look otherwise.',
+    'Many answers are right: all that leave the cross and the kept slots whole, and the pair in its slot. The pictures ' +
+    'show the whole cube after the recommended turns, if it was solved before the set-up. After other turns the top, and ' +
+    'open slots, may look different.',
 };
 
 const WHEREABOUTS: Readonly<Record<string, string>> = { home: 'at home', top: 'on top', away: 'in a foreign slot' };
 
 const sheets: SheetWordsOfStep = {
-  signs: ['Heavy line: the pair.', 'Dashed: its own slot.', 'Thin line: the slot where a piece is stuck.'],
+  signs: ['Thick line: the pair.', 'Dashed line: its own slot.', 'Thin line: the slot where a piece is stuck.'],
   family: (family) => {
     const [corner, edge] = family.split('-').map((word) => WHEREABOUTS[word]!);
     return `Corner ${corner}, edge ${edge}`;
@@ -49,12 +49,12 @@ const sheets: SheetWordsOfStep = {
   allCases: 'All cases of one pair',
   booklet:
     'White is down and green in front before each set-up. A panel shows one case with the slot of its pair at the front ' +
-    'right, front left, back left and back right. All other slots are kept, but those that a piece is stuck in. The ' +
-    'shortest solution is proved to be the shortest; below it, where they differ, the one that is easiest for hands by ' +
+    'right, front left, back left and back right. All other slots are kept, except where a piece is stuck. The first ' +
+    'solution is proved to be the shortest; below it, where they differ, the one that is easiest for hands by ' +
     "turnsheet's own measure, at most one turn longer.",
   chart: 'Every case of a pair, its own slot at the front right',
   plan: {
-    open: 'Everyone holds the cube alike. Show the pair, its own slot and where the pieces are stuck. Say what today is for.',
+    open: 'Everyone holds the cube the same way. Show the pair, its own slot and where the pieces are stuck. Say what today is about.',
     ask: 'Where are the two pieces, where does {cross} face, and which face would you turn first? Hands off until someone says why.',
   },
 };

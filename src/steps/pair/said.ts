@@ -10,8 +10,6 @@ export type PieceWhere =
 /** A piece with one sticker of it: `colour` looks towards `side`. */
 export interface PieceSaid {
   readonly where: PieceWhere;
-  /** A corner on top, over the column of its own slot. */
-  readonly isAboveOwnSlot: boolean;
   readonly colour: Colour;
   readonly side: Side;
 }
