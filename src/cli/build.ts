@@ -1,8 +1,10 @@
 /** `turnsheet build`: lessons to PDF files with their claims. */
 import { basename, extname, join, normalize } from 'node:path';
+import { FACES } from '../cube/faces.ts';
 import { writePdf } from '../layout/pdf.ts';
 import type { Loaded } from '../lesson/load.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
+import type { Variation } from '../lesson/vary.ts';
 import { tooLarge } from '../marking/claims-file.ts';
 import { claimsFile, pdfName } from '../sheets/claims.ts';
 import type { TaughtEvening } from '../sheets/course-chart.ts';
@@ -21,6 +23,16 @@ import { countErrors, counted, progress, tell } from './report.ts';
 
 const nameOf = (file: string): string => basename(file, extname(file));
 
+/**
+ * What the files of a lesson are called: those for other students by what is other, so that they stand beside those for
+ * all: `edge-away-yellow-down-left`.
+ */
+function editionName(file: string, { cross, front, scheme, hand, wide }: Variation): string {
+  const cubes = scheme && `cube-${FACES.map((face) => scheme[face][0]).join('')}`;
+  const others = [cross && `${cross}-down`, front && `${front}-front`, cubes, hand, wide && `wide-${wide}`];
+  return [nameOf(file), ...others.filter((other) => other !== undefined)].join('-');
+}
+
 /** The pictures of the cases as SVG files, for slides and screens. */
 async function picturesOf(name: string, proved: ProvedLesson, { out, ink }: BuildOptions): Promise<OutFile[]> {
   const { writeSvg } = await import('../svg/write-svg.ts');
@@ -31,9 +43,15 @@ async function picturesOf(name: string, proved: ProvedLesson, { out, ink }: Buil
 }
 
 /** The claims file of a lesson as it is written, and why "mark" could not read it, where it could not. */
-function claimsOf(file: string, sheets: readonly PrintedSheet[], out: string): { claims: OutFile; refused?: string } {
-  const path = join(out, `${nameOf(file)}.claims.json`);
-  const document = claimsFile(sheets, nameOf(file), basename(file));
+function claimsOf(
+  file: string,
+  { edition }: ProvedLesson,
+  sheets: readonly PrintedSheet[],
+  { out, variation }: BuildOptions,
+): { claims: OutFile; refused?: string } {
+  const name = editionName(file, variation);
+  const path = join(out, `${name}.claims.json`);
+  const document = claimsFile(sheets, name, basename(file), edition);
   const claims = { path, bytes: documentOf(document) };
   const why = tooLarge(document.claims.length, Buffer.byteLength(claims.bytes));
   return why === undefined ? { claims } : { claims, refused: `${path} ${why}: build the roster in parts` };
@@ -46,7 +64,7 @@ async function filesOf(
   claims: OutFile,
   options: BuildOptions,
 ): Promise<OutFile[]> {
-  const name = nameOf(file);
+  const name = editionName(file, options.variation);
   const pdfs = sheets.map(async (sheet) => ({
     path: join(options.out, pdfName(name, sheet)),
     bytes: await writePdf(sheet.pages),
@@ -143,7 +161,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     tell(told, io);
     if (!proved || !printed || countErrors(ofPage) > 0) continue;
     built.set(file, { proved, sheets: printed.sheets, practised: printed.practised });
-    const { claims, refused: why } = claimsOf(file, printed.sheets, options.out);
+    const { claims, refused: why } = claimsOf(file, proved, printed.sheets, options);
     refused ??= why;
     if (refused === undefined) files.push(...(await filesOf(file, proved, printed.sheets, claims, options)));
     said.push(`${file}: ${counted(proved.cases.length, 'case')}, ${counted(proved.claims.length, 'solution')} proved`);

@@ -2,7 +2,7 @@
 import { severityOf } from '../lesson/problem.ts';
 import { positionAt, sourceOf } from '../lesson/source.ts';
 import type { ClaimsText } from '../marking/claims-file.ts';
-import { nameOfClaims, proveClaims } from '../marking/gather-items.ts';
+import { nameOfClaims, proveClaims, sheetNames } from '../marking/gather-items.ts';
 import { type Items, nameKey } from '../marking/items.ts';
 import { type Owners, ownersOf } from '../marking/owners.ts';
 import { isTimed, type MarkedRow, plainSays, pointsOf } from '../marking/submission.ts';
@@ -69,7 +69,7 @@ export async function loadOwners(
 
 /** Whether a word names one of the papers, or a handout by its file, and is no item itself. */
 export function paperNames(items: Items, claims: readonly ClaimsText[]): (word: string) => boolean {
-  const known = new Set([...items.papers, ...claims.map(({ file }) => nameOfClaims(file))].map(nameKey));
+  const known = new Set([...items.papers, ...claims.flatMap(sheetNames)].map(nameKey));
   return (word) => known.has(nameKey(word)) && !items.byName.has(nameKey(word));
 }
 

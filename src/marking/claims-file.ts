@@ -66,7 +66,11 @@ const ruleClaim = z.looseObject({
 export type RuleClaimText = z.infer<typeof ruleClaim>;
 
 const anyClaim = z.looseObject({ id: z.string().min(1).max(100), kind: z.string().min(1).max(100) });
-const claimsFile = z.looseObject({ lesson: text, claims: z.array(z.unknown()).max(MOST_CLAIMS) });
+const claimsFile = z.looseObject({
+  lesson: text,
+  edition: text.optional(),
+  claims: z.array(z.unknown()).max(MOST_CLAIMS),
+});
 
 /** One entry of the list: a claim of a known kind, of another kind, or one that has not its form. */
 export type Entry =
@@ -81,6 +85,8 @@ export interface ClaimsText {
   /** As it was named to us. */
   readonly file: string;
   readonly lesson: string;
+  /** As printed at the foot of the sheets, where they have one. */
+  readonly edition: string | undefined;
   readonly entries: readonly Entry[];
 }
 
@@ -131,5 +137,6 @@ export function readClaimsText(file: string, json: string): ClaimsText | { reado
   const read = claimsFile.safeParse(value);
   if (!read.success) return { unreadable: `it is no claims file: ${issue(read.error)}` };
   if (read.data.claims.some(isOfAnEarlierTool)) return { unreadable: EARLIER };
-  return { file, lesson: read.data.lesson, entries: read.data.claims.map(entryOf) };
+  const { lesson, edition } = read.data;
+  return { file, lesson, edition, entries: read.data.claims.map(entryOf) };
 }

@@ -8,6 +8,12 @@ import { type BareItem, type ProvedFile, proveFile } from './prove-claims.ts';
 /** What a claims file's sheets are called after: the name of a handout, where a paper has its code. */
 export const nameOfClaims = (file: string): string => file.replace(/^.*[\\/]/, '').replace(/(?:\.claims)?\.json$/i, '');
 
+/** By what a handout may be named: its file, or the edition at its foot. */
+export const sheetNames = ({ file, edition }: ClaimsText): readonly [string, ...string[]] => [
+  nameOfClaims(file),
+  ...(edition === undefined ? [] : [edition]),
+];
+
 /** Ids of items that are in more than one file. */
 function idsTwice(files: readonly ProvedFile[]): ReadonlySet<string> {
   const seen = new Set<string>();
@@ -38,20 +44,21 @@ export function proveClaims(texts: readonly ClaimsText[]): { items: Items; false
   const files = texts.map(proveFile);
   const twice = idsTwice(files);
   const byName = new Map<string, Named[]>();
-  const add = (sheet: string, name: string, named: Named): void => {
-    // An item of a handout can be named with the handout, as one of a paper with its paper.
-    for (const key of [nameKey(name), nameKey(`${sheet}.${name}`)])
+  const add = (names: readonly string[], name: string, named: Named): void => {
+    // An item of a handout can be named with the handout or its edition, as one of a paper with its paper.
+    for (const key of [name, ...names.map((sheet) => `${sheet}.${name}`)].map(nameKey))
       byName.set(key, [...(byName.get(key) ?? []), named]);
   };
   const items: Item[] = [];
   for (const file of files) {
-    const sheet = nameOfClaims(file.text.file);
+    const names = sheetNames(file.text);
+    const [sheet] = names;
     const own = itemsOf(file, twice);
     items.push(...own.values());
-    for (const [id, item] of own) add(sheet, id, { sheet, item });
-    for (const [claim, id] of file.claims) if (claim !== id) add(sheet, claim, { sheet, item: own.get(id)! });
-    for (const [name, refused] of file.unproved) if (!own.has(name)) add(sheet, name, { sheet, refused });
-    for (const id of file.others) add(sheet, id, { sheet, other: id });
+    for (const [id, item] of own) add(names, id, { sheet, item });
+    for (const [claim, id] of file.claims) if (claim !== id) add(names, claim, { sheet, item: own.get(id)! });
+    for (const [name, refused] of file.unproved) if (!own.has(name)) add(names, name, { sheet, refused });
+    for (const id of file.others) add(names, id, { sheet, other: id });
   }
   const ofPapers = items.filter(({ paper }) => paper !== '');
   const papers = [...new Set(ofPapers.map(({ paper }) => paper))];

@@ -7,6 +7,8 @@ export interface ClaimsFile {
   readonly lesson: string;
   /** The lesson file's name, without its folder. */
   readonly file: string;
+  /** As printed at the foot of the sheets; left out where they have none. */
+  readonly edition?: string;
   /** Names of the PDF files. */
   readonly sheets: readonly string[];
   readonly claims: readonly PrintedClaim[];
@@ -44,13 +46,14 @@ export const pdfName = (name: string, { suffix }: Pick<PrintedSheet, 'suffix'>):
  * `name` is what the PDF files are called before their suffix, `file` the lesson file's name without its folder: the
  * same lesson gives the same bytes.
  */
-export function claimsFile(sheets: readonly PrintedSheet[], name: string, file: string): ClaimsFile {
+export function claimsFile(sheets: readonly PrintedSheet[], name: string, file: string, edition?: string): ClaimsFile {
   const names = sheets.map((sheet) => pdfName(name, sheet));
   const places = sheets.map((sheet, i) => placesOn(sheet, names[i]!));
   const others = (i: number): Places[] => places.filter((_, other) => other !== i);
   return {
     lesson: sheets[0]!.pages.title,
     file,
+    ...(edition !== undefined && { edition }),
     sheets: names,
     claims: sheets.flatMap((sheet, i) => printedClaims(sheet, places[i]!, others(i), file)),
   };

@@ -26,9 +26,11 @@ export const titleBlock = ({ title }: Lesson, making: Making): Block =>
     ...(title && { origin: title.span }),
   });
 
-/** What is at the bottom and in front, in words. */
-export const holdSaid = ({ colours, hold }: Pick<Lesson, 'colours' | 'hold'>, { words }: Making): string =>
-  words.handout.holdWords(colours.D, hold.front);
+/** What is at the bottom and in front, in words, and of a lesson whether it is for the left hand. */
+export const holdSaid = (
+  { colours, hold, hand }: Pick<Lesson, 'colours' | 'hold'> & Partial<Pick<Lesson, 'hand'>>,
+  { words: { handout } }: Making,
+): string => `${handout.holdWords(colours.D, hold.front)}${hand === 'left' ? handout.leftHand : ''}`;
 
 /** The hold in a line of its own. */
 export const holdNote = (lesson: Lesson, making: Making, more = ''): Block =>

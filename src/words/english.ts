@@ -54,6 +54,8 @@ const handout = {
     most: (turns: number) => `at most ${turns} turns`,
     noRotation: 'without turning the cube',
   },
+  /** After the hold, on what is printed in a mirror. */
+  leftHand: ' · for the left hand',
   /** The heading over the club's words, and a line of it. */
   clubWords: 'Words of our club',
   clubWord: (ours: string, theirs: string) => `${theirs}: what others call ${ours}`,

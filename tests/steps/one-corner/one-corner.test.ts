@@ -180,7 +180,7 @@ describe('a lesson about one corner', () => {
   it('is printed for the left hand, for which all is seen in a mirror', async () => {
     const { code } = await command(folder, ['build', 'corner.yaml', '--hand', 'left', '--out', 'left']);
     expect(code).toBe(0);
-    const [first] = JSON.parse(readFileSync(join(folder, 'left/corner.claims.json'), 'utf8')).claims;
+    const [first] = JSON.parse(readFileSync(join(folder, 'left/corner-left.claims.json'), 'utf8')).claims;
     expect(first).toMatchObject({ setup: "L' U L", solution: "L' U' L", corner: 'DFL', address: 'UFR:F' });
   });
 });
