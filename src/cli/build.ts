@@ -1,10 +1,10 @@
 /** `turnsheet build`: lessons to PDF files with their claims. */
 import { basename, extname, join, normalize } from 'node:path';
-import { FACES } from '../cube/faces.ts';
 import { writePdf } from '../layout/pdf.ts';
 import type { Loaded } from '../lesson/load.ts';
 import type { ProvedLesson } from '../lesson/prove.ts';
-import type { Variation } from '../lesson/vary.ts';
+import type { Source } from '../lesson/source.ts';
+import { editionSuffix, type Variation } from '../lesson/vary.ts';
 import { tooLarge } from '../marking/claims-file.ts';
 import { claimsFile, pdfName } from '../sheets/claims.ts';
 import type { TaughtEvening } from '../sheets/course-chart.ts';
@@ -17,21 +17,12 @@ import { type OutFile, writeAll } from './files.ts';
 import { documentOf, type ExitCode, type Io } from './io.ts';
 import { loadEarlier } from './load-earlier.ts';
 import { type Found, type LoadedFile, loadFile, placed } from './load-files.ts';
-import { type LoadedRoster, loadRoster } from './load-roster.ts';
+import { type Edition, type LoadedRoster, loadRoster } from './load-roster.ts';
 import type { BuildOptions } from './options.ts';
 import { countErrors, counted, progress, tell } from './report.ts';
 
 const nameOf = (file: string): string => basename(file, extname(file));
-
-/**
- * What the files of a lesson are called: those for other students by what is other, so that they stand beside those for
- * all: `edge-away-yellow-down-left`.
- */
-function editionName(file: string, { cross, front, scheme, hand, wide }: Variation): string {
-  const cubes = scheme && `cube-${FACES.map((face) => scheme[face][0]).join('')}`;
-  const others = [cross && `${cross}-down`, front && `${front}-front`, cubes, hand, wide && `wide-${wide}`];
-  return [nameOf(file), ...others.filter((other) => other !== undefined)].join('-');
-}
+const editionName = (file: string, variation: Variation): string => `${nameOf(file)}${editionSuffix(variation)}`;
 
 /** The pictures of the cases as SVG files, for slides and screens. */
 async function picturesOf(name: string, proved: ProvedLesson, { out, ink }: BuildOptions): Promise<OutFile[]> {
@@ -82,8 +73,8 @@ async function seat(
 ): Promise<LoadedRoster> {
   const earlier = await loadEarlier(file, loaded, known, io);
   if (roster !== undefined) {
-    const { students, found } = await loadRoster(roster, loaded, variation, earlier, io);
-    return { students, found: [...earlier.found, ...found] };
+    const { found, ...ofClass } = await loadRoster(roster, loaded, variation, earlier, io);
+    return { ...ofClass, found: [...earlier.found, ...found] };
   }
   const { proved } = loaded;
   const anyone = proved ? [{ code: undefined, proved, level: undefined, earlier: earlier.as(variation) }] : [];
@@ -101,6 +92,42 @@ interface Built {
   readonly proved: ProvedLesson;
   readonly sheets: readonly PrintedSheet[];
   readonly practised: ReadonlyMap<string, number>;
+}
+
+/** The handouts of a class that holds its cubes in more than one way, and how many copies of each. */
+async function handoutsFor(
+  file: string,
+  source: Source,
+  editions: readonly Edition[],
+  options: BuildOptions,
+): Promise<{ files: OutFile[]; found: Found[]; copies: Copies[] }> {
+  const files: OutFile[] = [];
+  const found: Found[] = [];
+  const copies: Copies[] = [];
+  for (const { variation, proved, copies: count } of editions) {
+    const path = join(options.out, `${editionName(file, variation)}.pdf`);
+    copies.push({ path, copies: count });
+    // That of the lesson as it is built for all is there already.
+    if (editionSuffix(variation) === editionSuffix(options.variation)) continue;
+    const { paper, ink } = options;
+    const { sheets, problems } = printLesson(proved, { paper, ink, only: [''] });
+    found.push(...problems.map((problem) => ({ problem, source })));
+    const own = { ...options, variation, pictures: false };
+    files.push(...(await filesOf(file, proved, sheets, claimsOf(file, proved, sheets, own).claims, own)));
+  }
+  return { files, found, copies };
+}
+
+/** For the one who stands at the copier. */
+const copiesSaid = (copies: readonly Copies[]): string[] =>
+  copies.length === 0
+    ? []
+    : [`copies of handouts: ${copies.map(({ path, copies: count }) => `${count} of ${basename(path)}`).join(', ')}`];
+
+/** How often a file is to be printed. */
+interface Copies {
+  readonly path: string;
+  readonly copies: number;
 }
 
 /** The chart of a course whose lessons are all there, and what keeps it from being printed. */
@@ -141,6 +168,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const built = new Map<string, Built>();
   const known = new Map<string, LoadedFile>();
   const said: string[] = [];
+  const copies: Copies[] = [];
   let refused: string | undefined;
   const step = progress(io, named.lessons.length, options.json);
   for (const file of named.lessons) {
@@ -164,6 +192,11 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     const { claims, refused: why } = claimsOf(file, proved, printed.sheets, options);
     refused ??= why;
     if (refused === undefined) files.push(...(await filesOf(file, proved, printed.sheets, claims, options)));
+    const handouts = await handoutsFor(file, loaded!.source, seated?.editions ?? [], options);
+    all.push(...handouts.found);
+    tell(handouts.found, io);
+    files.push(...handouts.files);
+    copies.push(...handouts.copies);
     said.push(`${file}: ${counted(proved.cases.length, 'case')}, ${counted(proved.claims.length, 'solution')} proved`);
   }
   step(undefined);
@@ -180,8 +213,10 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const ok = errors === 0 && failure === undefined;
   if (failure) io.err(`turnsheet: ${failure}; nothing was changed\n`);
   const paths = ok ? files.map((f) => f.path) : [];
-  if (options.json) io.out(documentOf({ ok, problems: all.map(placed), files: paths, ...(failure && { failure }) }));
-  else if (ok) io.err(`${[...said, ...paths.map((p) => `  ${p}`)].join('\n')}\n`);
+  const ofCopies = ok && copies.length > 0 ? { copies } : {};
+  if (options.json)
+    io.out(documentOf({ ok, problems: all.map(placed), files: paths, ...ofCopies, ...(failure && { failure }) }));
+  else if (ok) io.err(`${[...said, ...paths.map((p) => `  ${p}`), ...copiesSaid(copies)].join('\n')}\n`);
   else if (errors > 0) {
     io.err(`${counted(errors, 'error')}; nothing was written, and files of earlier builds are as they were\n`);
   }

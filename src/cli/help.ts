@@ -30,7 +30,8 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   --ink INK       colour, or mono for black-and-white printers and copiers: letters on the stickers
   --cross COLOUR  for students who hold another colour down: everything is proved again as it is printed
   --front COLOUR  with this colour in front
-  --hand left     mirrored, for those who lead with the left hand
+  --hand left     mirrored, for those who lead with the left hand; files for other students are called after what is
+                  other, NAME-red-down-left.pdf, so that they stand beside those for all
   --scheme C,C,…  for cubes of other colours: six, up,front,right,down,back,left
   --wide r        wide turns as small letters
   --roster FILE   a table of students, CSV with headings: code (the student code) or initials, cross, front, scheme,

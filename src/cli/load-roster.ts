@@ -2,9 +2,9 @@
 import { missingGlyphs } from '../layout/fonts.ts';
 import type { Loaded } from '../lesson/load.ts';
 import { type Problem, severityOf } from '../lesson/problem.ts';
-import type { Outcome } from '../lesson/prove.ts';
+import type { Outcome, ProvedLesson } from '../lesson/prove.ts';
 import { sourceOf } from '../lesson/source.ts';
-import type { Variation } from '../lesson/vary.ts';
+import { editionSuffix, type Variation } from '../lesson/vary.ts';
 import type { Student } from '../practice/papers.ts';
 import { type RosterRow, readRoster } from '../practice/roster.ts';
 import { decode } from '../text/decode.ts';
@@ -13,10 +13,20 @@ import type { Io } from './io.ts';
 import type { Earlier } from './load-earlier.ts';
 import { type Found, unreadable } from './load-files.ts';
 
+/** A lesson as it is for some of the students. */
+export interface Edition {
+  readonly variation: Variation;
+  readonly proved: ProvedLesson;
+  /** How many students have it. */
+  readonly copies: number;
+}
+
 export interface LoadedRoster {
   /** As many as there are rows, if nothing is wrong. */
   readonly students: readonly Student[];
   readonly found: readonly Found[];
+  /** In the order in which the roster first has them. */
+  readonly editions?: readonly Edition[];
 }
 
 /** Codes that no font of the page has all signs of, each at its place. */
@@ -53,6 +63,7 @@ export async function loadRoster(
   }
   const students: Student[] = [];
   const outcomes = new Map<string, Outcome>();
+  const editions = new Map<string, Edition>();
   const outcomeFor = (row: RosterRow): Outcome => {
     const wanted = { ...variation, ...row.variation };
     const key = JSON.stringify(wanted);
@@ -75,8 +86,15 @@ export async function loadRoster(
       found.push({ problem: { code: 'roster-hold', span: row.holdSpan, message, hint }, source: roster });
     }
     if (!outcome.proved) continue;
-    const before = earlier.as({ ...variation, ...row.variation });
-    students.push({ code: row.code, proved: outcome.proved, level: row.level, earlier: before });
+    const wanted = { ...variation, ...row.variation };
+    const suffix = editionSuffix(wanted);
+    const copies = (editions.get(suffix)?.copies ?? 0) + 1;
+    editions.set(suffix, { variation: wanted, proved: outcome.proved, copies });
+    students.push({ code: row.code, proved: outcome.proved, level: row.level, earlier: earlier.as(wanted) });
   }
-  return { students: found.some((f) => severityOf(f.problem) === 'error') ? [] : students, found };
+  return {
+    students: found.some((f) => severityOf(f.problem) === 'error') ? [] : students,
+    found,
+    editions: [...editions.values()],
+  };
 }

@@ -58,8 +58,7 @@ export async function loadOwners(
     problems.push({ severity, file: roster, row: line, message: `${message}: ${hint}` });
   }
   if (rows.length === 0 || wrong.some((problem) => severityOf(problem) === 'error')) return undefined;
-  const codes = rows.map(({ code }) => code);
-  const owners = ownersOf(codes, items);
+  const owners = ownersOf(rows, items);
   if (!owners) {
     const message = `it has ${counted(rows.length, 'student')}, and the claims ${counted(items.papers.length, 'paper')}: name the roster that the papers were built with`;
     problems.push({ severity: 'error', file: roster, message });

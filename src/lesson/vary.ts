@@ -34,6 +34,16 @@ export interface Variation {
   readonly wide?: WideSpelling;
 }
 
+/**
+ * What files for other students are called after the lesson's name, by what is other, so that they stand beside those for
+ * all: `-yellow-down-left`; nothing for a lesson as it is written.
+ */
+export function editionSuffix({ cross, front, scheme, hand, wide }: Variation): string {
+  const cubes = scheme && `cube-${FACES.map((face) => scheme[face][0]).join('')}`;
+  const others = [cross && `${cross}-down`, front && `${front}-front`, cubes, hand, wide && `wide-${wide}`];
+  return others.flatMap((other) => (other === undefined ? [] : [`-${other}`])).join('');
+}
+
 const OTHER_HAND = { right: 'left', left: 'right' } as const;
 const SAME_FACE = Object.fromEntries(FACES.map((f) => [f, f])) as Record<Face, Face>;
 

@@ -192,7 +192,8 @@ export function marker(items: Items, options: MarkingOptions): (submission: Subm
   };
   return (submission) => {
     const { file, row, student, paper, item, answer, mark } = submission;
-    const own = options.owners?.paperOf.get(nameKey(student));
+    const [paperOf, editionOf] = [options.owners?.paperOf, options.owners?.editionOf];
+    const own = { paper: paperOf?.get(nameKey(student)), edition: editionOf?.get(nameKey(student)) };
     const found = resolve(submission, items, answeredBy(answer, options), words, own);
     const [matched, marked] =
       'item' in found ? [found.item.id, judged(found.item, answer)] : ['', plain('unmatched', found.unmatched)];

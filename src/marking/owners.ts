@@ -1,4 +1,5 @@
 /** Whose paper is whose: the papers of a class were printed in the order of its roster. */
+import { editionSuffix, type Variation } from '../lesson/vary.ts';
 import { groupedBy } from '../text/grouped.ts';
 import { type Items, nameKey } from './items.ts';
 import type { MarkedRow, Submission } from './submission.ts';
@@ -7,23 +8,30 @@ export interface Owners {
   /** Codes of students and of papers as they are printed, by what they are compared with; see nameKey. */
   readonly paperOf: ReadonlyMap<string, string>;
   readonly studentOf: ReadonlyMap<string, string>;
+  /** What the files of a student's edition are called after the lesson's name: `-left`. */
+  readonly editionOf: ReadonlyMap<string, string>;
 }
 
-/**
- * `codes`: students in the order of the roster, undefined for one without a code. Undefined if no lesson has a paper for
- * each of them.
- */
-export function ownersOf(codes: readonly (string | undefined)[], { items }: Items): Owners | undefined {
+/** A student of the roster. */
+interface Student {
+  readonly code: string | undefined;
+  /** What is other for this student. */
+  readonly variation: Variation;
+}
+
+/** Students in the order of the roster. Undefined if there are papers, and no lesson has one for each of them. */
+export function ownersOf(students: readonly Student[], { items }: Items): Owners | undefined {
   const ofPapers = items.filter(({ paper }) => paper !== '');
-  const byLesson = [...groupedBy(ofPapers, ({ lessonFile, lesson }) => `${lessonFile}|${lesson}`).values()];
-  const owned = byLesson
+  const byLesson = [...groupedBy(ofPapers, ({ lessonFile, lesson }) => `${lessonFile}|${lesson}`).values()]
     .map((of) => [...new Set(of.map(({ paper }) => paper))])
-    .filter((papers) => papers.length === codes.length)
-    .flatMap((papers) => papers.flatMap((paper, i) => (codes[i] === undefined ? [] : [{ paper, student: codes[i] }])));
-  if (owned.length === 0) return undefined;
+    .filter((papers) => papers.length === students.length);
+  if (byLesson.length === 0 && ofPapers.length > 0) return undefined;
+  const named = students.flatMap(({ code, variation }, i) => (code === undefined ? [] : [{ code, variation, i }]));
+  const owned = byLesson.flatMap((papers) => named.map(({ code, i }) => ({ paper: papers[i]!, code })));
   return {
-    paperOf: new Map(owned.map(({ paper, student }) => [nameKey(student), paper])),
-    studentOf: new Map(owned.map(({ paper, student }) => [nameKey(paper), student])),
+    paperOf: new Map(owned.map(({ paper, code }) => [nameKey(code), paper])),
+    studentOf: new Map(owned.map(({ paper, code }) => [nameKey(paper), code])),
+    editionOf: new Map(named.map(({ code, variation }) => [nameKey(code), editionSuffix(variation)])),
   };
 }
 
@@ -41,14 +49,14 @@ export interface Misfit {
 }
 
 /** Papers that came back under another's code, and students of whom the roster has nothing. */
-export function misfitsOf(rows: readonly MarkedRow[], items: Items, { paperOf, studentOf }: Owners): Misfit[] {
+export function misfitsOf(rows: readonly MarkedRow[], items: Items, { studentOf, editionOf }: Owners): Misfit[] {
   const papers = new Map(items.items.map(({ id, paper }) => [id, paper]));
   const found = new Map<string, Misfit>();
   for (const { file, row, student, matched, paper: named } of rows) {
     if (student === '') continue;
     const paper = papers.get(matched) || named;
     const owner = studentOf.get(nameKey(paper));
-    const isStranger = !paperOf.has(nameKey(student));
+    const isStranger = !editionOf.has(nameKey(student));
     const isOthers = owner !== undefined && nameKey(owner) !== nameKey(student);
     const message = isOthers
       ? `paper ${paper} is ${owner}'s, and ${student} is named: one of the two is wrong`

@@ -1,7 +1,7 @@
 /** Which item a row is about. */
 import { likelyWord } from '../text/likely.ts';
 import type { MarkingWords } from '../words/words.ts';
-import { type Item, type Items, nameKey } from './items.ts';
+import { type Item, type Items, type Named, nameKey } from './items.ts';
 import type { Submission } from './submission.ts';
 import { type Answered, type OnHandout, withoutPaper } from './which-paper.ts';
 
@@ -41,29 +41,47 @@ const tidied = (item: string): string =>
     .replace(/^(\w+)[\s/_–-]+(?=\w+$)/, '$1.')
     .replaceAll(/(^|\.)0+(?=\d+(?:\.|$))/g, '$1');
 
+/** What a student of a roster has: a paper, and the edition of handouts that is called so after the lesson's name. */
+export interface OwnSheets {
+  readonly paper?: string | undefined;
+  readonly edition?: string | undefined;
+}
+
+/** Of editions of one lesson that have the same item the one that is meant; undefined where none or several are. */
+function ofEdition(all: readonly Named[], edition: string | undefined): readonly Named[] | undefined {
+  if (edition === undefined || all.length < 2) return undefined;
+  const own = all.filter(({ sheet }) =>
+    edition === ''
+      ? all.every((other) => other.sheet === sheet || other.sheet.startsWith(`${sheet}-`))
+      : sheet.endsWith(edition),
+  );
+  return own.length === 1 ? own : undefined;
+}
+
 /**
  * An exact claim id; else the item of the paper, if one is named; else the case of a handout. What several files have is
  * looked for under the paper, and told where there is none. `answered` is the row's answer: it tells which sheet is meant
- * where none is named. `own`: the paper of its student, as the roster has it.
+ * where none is named. `own`: what its student has, by the roster.
  */
 export function resolve(
   row: Submission,
   items: Items,
   answered: Answered,
   { unmatched: words }: MarkingWords,
-  own?: string,
+  own: OwnSheets = {},
 ): Resolved {
   if (row.item === '') return { unmatched: words.noItem };
   const written = [row.item, tidied(row.item)];
   const ofPaper = row.paper === '' ? [] : written.map((item) => `${row.paper}.${item}`);
   const names = [...new Set([...written, ...ofPaper].map(nameKey))];
   const ofSheet = (found: OnHandout | undefined): Resolved | undefined =>
-    row.paper === '' ? withoutPaper(tidied(row.item), answered, found, items, own, words) : undefined;
+    row.paper === '' ? withoutPaper(tidied(row.item), answered, found, items, own.paper, words) : undefined;
   let sheets: string[] | undefined;
   for (const name of names) {
     const isCaseNumber = /^(?:.+:)?\d+$/.test(name);
     if (isCaseNumber && row.paper !== '') continue;
-    const [found, ...more] = items.byName.get(name) ?? [];
+    const all = items.byName.get(name) ?? [];
+    const [found, ...more] = ofEdition(all, own.edition) ?? all;
     if (found && more.length > 0) sheets ??= [found, ...more].map(({ sheet }) => sheet);
     else if (found && 'item' in found) return ofSheet(found) ?? found;
     else if (found && 'refused' in found) return { unmatched: words.unproved(found.refused.claim, found.refused.why) };

@@ -56,7 +56,15 @@ describe('editions', async () => {
       ['a.1', 'solves'],
     ]);
     expect(marked[3]).toEqual(['a.1', expect.not.stringMatching(/^solves/)]);
-    // Which of the two is meant is asked, not guessed.
+    // Which of the two is meant is asked, not guessed, unless the roster says it.
     expect(marked[4]).toEqual(['', 'unmatched']);
+    put(folder, 'class.csv', 'code,hand\nEF,\nGH,left\n');
+    put(folder, 'more.csv', `student,item,answer\nEF,1,${here}\nGH,1,${mirrored}\n`);
+    const args = ['mark', 'o/a.claims.json', 'o/a-left.claims.json', 'more.csv', '--roster', 'class.csv', '--json'];
+    const { rows: known } = JSON.parse((await command(folder, args)).out);
+    expect(known.map((row: { matched: string; verdict: string }) => [row.matched, row.verdict])).toEqual([
+      ['a.1', 'solves'],
+      ['a-left.1', 'solves'],
+    ]);
   });
 });

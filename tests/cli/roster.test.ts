@@ -66,6 +66,18 @@ describe('build with a roster', () => {
     }
   });
 
+  it('writes the handout of each edition, and says how many copies of each', async () => {
+    const { folder, code, err } = await build(LESSON, 'code,cross,hand\nA,,\nB,,left\nC,,\nD,red,\nE,,left\n');
+    expect(code).toBe(0);
+    expect(err).toMatch(/copies of handouts: 2 of a\.pdf, 2 of a-left\.pdf, 1 of a-red-down\.pdf\n$/);
+    for (const name of ['a', 'a-left', 'a-red-down']) {
+      const { claims, edition } = JSON.parse(readFileSync(join(folder, `o/${name}.claims.json`), 'utf8'));
+      const { pages } = await readPdf(readFileSync(join(folder, `o/${name}.pdf`)));
+      expect(pages[0]!.text).toContain(edition);
+      expect(claims[0].cross).toBe(name === 'a-red-down' ? 'red' : 'white');
+    }
+  });
+
   it('writes nothing of whose a paper is into its foot or into the claims', async () => {
     const { folder } = await build(LESSON, ROSTER.replace('AB', 'Zebra'));
     const { pages } = await readPdf(readFileSync(join(folder, 'o/a-practice.pdf')));
