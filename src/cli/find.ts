@@ -2,7 +2,6 @@
 
 import { FACES, type Face } from '../cube/faces.ts';
 import { areHome } from '../cube/goal.ts';
-import { readTurns } from '../cube/notation.ts';
 import type { Answer } from '../cube/search/answer.ts';
 import { type ForHands, forHands, type Handled } from '../cube/search/for-hands.ts';
 import { HANDS } from '../cube/search/hands.ts';
@@ -14,19 +13,13 @@ import { joined } from '../text/likely.ts';
 import { documentOf, type ExitCode, type Io } from './io.ts';
 import { type FindOptions, isUsageError, type UsageError } from './options.ts';
 import { counted } from './report.ts';
+import { turnsOf } from './typed-turns.ts';
 
 /**
  * A thousand million front halves, some 15 seconds: all lengths up to 12, where no case of the catalogue needs more than
  * 9. Only a cube whose cross or other parts of the base are not whole can need so much.
  */
 const MOST_NODES = 1e9;
-
-function turnsOf(option: string, text: string): Turn[] | UsageError {
-  const reading = readTurns(text);
-  if (reading.ok) return reading.turns;
-  const where = reading.at > 0 ? ` at character ${reading.at + 1}` : '';
-  return { usage: `--${option} "${text}"${where}: ${reading.message}; ${reading.hint}` };
-}
 
 function limitsOf({ faces, begins, ends }: FindOptions): Limits | UsageError {
   const limits: { faces?: Face[]; begins?: Turn[]; ends?: Turn[] } = {};
@@ -41,7 +34,7 @@ function limitsOf({ faces, begins, ends }: FindOptions): Limits | UsageError {
     ['ends', ends],
   ] as const) {
     if (text === undefined) continue;
-    const turns = turnsOf(option, text);
+    const turns = turnsOf(`--${option}`, text);
     if (isUsageError(turns)) return turns;
     const other = turns.find((turn) => turn.kind !== 'face');
     if (other) return { usage: `--${option}: solutions are searched as turns of the six faces, without ${other.text}` };
@@ -132,7 +125,7 @@ export function find(options: FindOptions, io: Io): ExitCode {
   };
   const { start, longer, own } = options;
   const { find: part } = USUAL_STEP;
-  const from = 'setup' in start ? turnsOf('setup', start.setup) : start.address;
+  const from = 'setup' in start ? turnsOf('--setup', start.setup) : start.address;
   if (isUsageError(from)) return refuse(from);
   const sought = part.sought(from, own);
   if (isUsageError(sought)) return refuse(sought);

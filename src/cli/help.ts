@@ -68,6 +68,21 @@ npx turnsheet find --setup TURNS [--slot SLOT] [--keep SLOTS|none] [--longer N] 
   npx turnsheet find --setup "L' U' L" --slot FL --longer 1
   npx turnsheet find --pair "UFR:R FL:F" --hands
 `,
+  explain: `npx turnsheet explain TURNS [--json]
+npx turnsheet explain TURNS --setup TURNS [--slot SLOT] [--json]
+
+  Tells why turns work: what in them is begun, done and taken back, and which triggers they are made of; of all ways to
+  read them so the one with the fewest things to remember, at most 100 turns. A turn that ends one part and begins the
+  next is told of where it saves something to remember. The reading is done again and gives the same turns.
+
+  --setup TURNS   the case that these turns make of a solved cube: also what each stretch of its solution does to the
+                  pieces
+  --slot SLOT     with --setup: the pair's own slot, FR, FL, BL or BR; FR without it
+  --json          one JSON document on standard output; [A: B] stands for A B A', [A, B] for A B A' B'
+
+  npx turnsheet explain "F R U R' U' F'"
+  npx turnsheet explain "L' U L R U R'" --setup "R U' R' L' U' L"
+`,
   cases: `npx turnsheet cases [FAMILY] [--every-address] [--every-keep] [--longer N] [--json]
 npx turnsheet cases [FAMILY] --print [LESSON…] [--out DIR] [--paper a4|letter|a5] [--ink colour|mono]
 
@@ -150,6 +165,7 @@ const WHOLE = `turnsheet proves a coach's lesson plans on the cube and prints th
   npx turnsheet build LESSON…     write its handout as PDF, and what else it asks for
   npx turnsheet new FILE          write a lesson to begin with
   npx turnsheet find …            every shortest solution of a case, proved
+  npx turnsheet explain TURNS     why turns work: what is begun, done and taken back
   npx turnsheet cases [FAMILY]    the catalogue: shortest lengths and numbers of solutions
   npx turnsheet rules [FAMILY]    the fewest rules of thumb for a family, proved
   npx turnsheet mark CLAIMS …     mark what students hand in

@@ -81,6 +81,14 @@ export interface PrintOptions extends Printing {
   readonly lessons: readonly string[];
 }
 
+export interface ExplainOptions extends OptionsOf<'explain'> {
+  readonly turns: string;
+  /** Undefined: nothing is said of pieces. */
+  readonly setup: string | undefined;
+  /** Of the step alone: which case the set-up makes. */
+  readonly own: OwnOptions;
+}
+
 export interface RulesOptions extends OptionsOf<'rules'> {
   /** Undefined: what rules can speak of is listed. */
   readonly family: string | undefined;
@@ -125,6 +133,7 @@ export type Options =
   | NewOptions
   | FindOptions
   | CasesOptions
+  | ExplainOptions
   | RulesOptions
   | MarkOptions
   | VerifyOptions
@@ -136,7 +145,7 @@ export interface UsageError {
   readonly usage: string;
 }
 
-export const COMMAND_NAMES = ['check', 'build', 'new', 'find', 'cases', 'rules', 'mark', 'verify'] as const;
+export const COMMAND_NAMES = ['check', 'build', 'new', 'find', 'explain', 'cases', 'rules', 'mark', 'verify'] as const;
 export type CommandName = (typeof COMMAND_NAMES)[number];
 
 /** What each option is followed by, and the commands that take it besides those of a step's own. */
@@ -155,7 +164,7 @@ const OPTIONS = {
   wide: ['string', 'build'],
   watch: ['boolean', 'build'],
   roster: ['string', 'build', 'mark'],
-  setup: ['string', 'find'],
+  setup: ['string', 'find', 'explain'],
   longer: ['string', 'find', 'cases'],
   faces: ['string', 'find'],
   begins: ['string', 'find'],
@@ -171,10 +180,17 @@ const OPTIONS = {
 type Option = keyof typeof OPTIONS;
 const OWN = USUAL_STEP.find.options;
 
+/** Of the step's own, those that a command takes: explain has what a lesson says of a set-up. */
+function ownOf(command: CommandName): readonly string[] {
+  if (command === 'find' || command === 'cases') return Object.keys(OWN[command]);
+  const { fields } = USUAL_STEP.lesson;
+  return command === 'explain' ? Object.keys(OWN.find).filter((option) => option in fields.case) : [];
+}
+
 /** Those that a command takes. */
 const optionsOf = (command: CommandName): readonly string[] => [
   ...(Object.keys(OPTIONS) as Option[]).filter((option) => (OPTIONS[option] as readonly string[]).includes(command)),
-  ...Object.keys(command === 'find' || command === 'cases' ? OWN[command] : {}),
+  ...ownOf(command),
 ];
 
 const isCommand = (word: string | undefined): word is CommandName => COMMAND_NAMES.includes(word as CommandName);
@@ -255,6 +271,7 @@ export function readOptions(args: readonly string[]): Options | UsageError {
   if (foreign) return { usage: `"${word}" takes no option --${foreign}` };
   if (word === 'find') return findOptions(read, files);
   if (word === 'cases') return casesOptions(read, files);
+  if (word === 'explain') return explainOptions(read, files);
   if (word === 'rules') return rulesOptions(values, files);
   if (word === 'mark') return markOptions(values, files);
   const what = word === 'verify' ? 'claims' : 'lesson';
@@ -320,6 +337,15 @@ function findOptions({ values, own }: Parsed, rest: readonly string[]): FindOpti
   const hands = allowedOf(values.hands || values.allow !== undefined, values.allow);
   if (isUsageError(hands)) return hands;
   return { command: 'find', json: values.json ?? false, start, own, longer, faces, begins, ends, hands };
+}
+
+/** Turns without quotes come in one by one. */
+function explainOptions({ values, own }: Parsed, turns: readonly string[]): ExplainOptions | UsageError {
+  const { setup, json = false } = values;
+  if (turns.length === 0) return { usage: `"explain" needs turns, as in "F R U R' U' F'"` };
+  const stray = ownOf('explain').find((option) => own[option] !== undefined);
+  if (setup === undefined && stray !== undefined) return { usage: `--${stray} goes with --setup` };
+  return { command: 'explain', json, turns: turns.join(' '), setup, own };
 }
 
 const isFile = (word: string): boolean => /[./\\]/.test(word);

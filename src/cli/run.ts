@@ -22,6 +22,8 @@ async function dispatch(options: Options, io: Io): Promise<ExitCode> {
       return (await import('./new.ts')).newLesson(options, io);
     case 'find':
       return (await import('./find.ts')).find(options, io);
+    case 'explain':
+      return (await import('./explain.ts')).explainTurns(options, io);
     case 'cases':
       return (await import('./cases.ts')).cases(options, io);
     case 'rules':

@@ -71,7 +71,7 @@ export function bookletLesson(step: Step, families: readonly string[]): Lesson {
     hand: 'right',
     wide: 'Rw',
     clubWords: {},
-    shows: { undo: false, states: false },
+    shows: { undo: false, states: false, why: false },
     triggers: TRIGGERS,
     facts: [],
     hands: HANDS,

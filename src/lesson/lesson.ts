@@ -171,7 +171,7 @@ export interface Lesson {
   readonly wide: WideSpelling;
   /** The club's words for some of ours. */
   readonly clubWords: Readonly<Record<string, string>>;
-  readonly shows: { readonly undo: boolean; readonly states: boolean };
+  readonly shows: { readonly undo: boolean; readonly states: boolean; readonly why: boolean };
   /** Ours, and those of the club in their place or beside them. */
   readonly triggers: TriggerList;
   readonly hands: HandModel;

@@ -175,7 +175,11 @@ export function readLesson(source: Source): ReadLesson {
     hand: head.hand ?? 'right',
     wide: head.wide ?? 'Rw',
     clubWords: clubWordsAt(r, head.words),
-    shows: { undo: head.show?.includes('undo') ?? false, states: head.show?.includes('states') ?? false },
+    shows: {
+      undo: head.show?.includes('undo') ?? false,
+      states: head.show?.includes('states') ?? false,
+      why: head.show?.includes('why') ?? false,
+    },
     triggers,
     hands: handsOf(head),
     choose: head.choose ?? (head.rules ? 'rules' : 'none'),

@@ -255,9 +255,10 @@ export const lessonSchema = z.strictObject({
     'What your club calls things; printed in place of our words, with a list at the end.',
   ).optional(),
   show: about(
-    z.array(z.enum(['undo', 'shortest', 'states'])),
+    z.array(z.enum(['undo', 'shortest', 'states', 'why'])),
     'What else to print. undo: the turns that take a set-up back. shortest: a shortest solution, where none is listed. ' +
-      'states: a small picture after each phase of the first solution.',
+      'states: a small picture after each phase of the first solution. why: under each solution what in its turns is ' +
+      'begun, done and taken back, and its triggers.',
     ['undo'],
   ).optional(),
   choose: about(

@@ -14,6 +14,7 @@ import { holdSaid } from './heading.ts';
 import type { Making } from './making.ts';
 import { lineSpans, noteBlocks, plainText, printedTurns, ringOf, turnsLine } from './phrases.ts';
 import { grey, note, plain, strong } from './texts.ts';
+import { whyLine } from './why.ts';
 
 const PICTURE = mm(35);
 const GUTTER = mm(4);
@@ -112,6 +113,7 @@ export function casePanel(proved: ProvedCase, lesson: Lesson, making: Making): S
     turnsLine(c.setup, making, { label: handout.setUp, origin: c.setupSpan }),
     ...solutions.flatMap((s, i) => [
       ...solutionBlocks(s, i, proved, making),
+      ...(lesson.shows.why ? whyLine(s.solution.turns, lesson.triggers, making) : []),
       ...(lesson.shows.states && i === 0 ? statesStrip(s, proved, making) : []),
     ]),
     ...(c.solutions.length === 0 ? [{ kind: 'write-line', label: handout.yours } as const] : []),

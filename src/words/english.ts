@@ -1,6 +1,7 @@
 /** English: all words that are printed, and those of pictures. */
 import { booklet } from './english-booklet.ts';
 import { course } from './english-course.ts';
+import { explain } from './english-explain.ts';
 import { marking } from './english-marking.ts';
 import { markingSheets } from './english-marking-sheets.ts';
 import { COLOUR, capital } from './english-phrases.ts';
@@ -82,4 +83,5 @@ export const english = {
   marking,
   markingSheets,
   practice,
+  explain,
 };

@@ -12,15 +12,21 @@ import { TRIGGERS, type TriggerList, triggerForms } from '../triggers.ts';
 import { inverse, type Quarters, type Turn, turnOf } from '../turns.ts';
 import { type Border, isInside, isOneTurn, partedAt, type Spans, spansOf, turnAt, turnsBetween } from './borders.ts';
 
-/** A stretch of turns, and what it is; its turns are those of its parts in their order. */
+/** Some of the turns, and what they are. */
 export type Part =
   | { readonly kind: 'turns'; readonly turns: readonly Turn[] }
   | { readonly kind: 'trigger'; readonly turns: readonly Turn[]; readonly name: string; readonly undone: boolean }
   /** `first`, `second`, `first` taken back. */
-  | { readonly kind: 'set-up'; readonly turns: readonly Turn[]; readonly first: Parts; readonly second: Parts }
+  | { readonly kind: 'set-up'; readonly turns: readonly Turn[]; readonly first: Stretch; readonly second: Stretch }
   /** `first`, `second`, `first` taken back, `second` taken back. */
-  | { readonly kind: 'commutator'; readonly turns: readonly Turn[]; readonly first: Parts; readonly second: Parts };
+  | { readonly kind: 'commutator'; readonly turns: readonly Turn[]; readonly first: Stretch; readonly second: Stretch };
 export type Parts = readonly Part[];
+
+/** Parts in their order, and the turns that they are, a turn that two of them share once. */
+export interface Stretch {
+  readonly turns: readonly Turn[];
+  readonly parts: Parts;
+}
 
 /** A turn that ends one part and begins the next. */
 export interface SharedTurn {
@@ -154,7 +160,7 @@ function joined(parts: Parts): Part[] {
 export const turnsOfParts = (parts: Parts): Turn[] =>
   parts.flatMap((part) => {
     if (part.kind === 'turns' || part.kind === 'trigger') return part.turns;
-    const [first, second] = [turnsOfParts(part.first), turnsOfParts(part.second)];
+    const [first, second] = [turnsOfParts(part.first.parts), turnsOfParts(part.second.parts)];
     return [...first, ...second, ...inverse(first), ...(part.kind === 'commutator' ? inverse(second) : [])];
   });
 
@@ -193,6 +199,10 @@ export function explain(turns: readonly Turn[], triggers: TriggerList = TRIGGERS
       shared.push({ turn: turnAt(border) + 1, of: turns[turnAt(border)]!, as: partedAt(border, turns) });
     }
   };
+  const stretchOf = (from: Border, to: Border): Stretch => ({
+    turns: turnsBetween(from, to, turns),
+    parts: partsOf(from, to),
+  });
   const partsOf = (from: Border, to: Border): Parts => {
     const { made } = best[from * borders + to]!;
     const these = turnsBetween(from, to, turns);
@@ -207,7 +217,7 @@ export function explain(turns: readonly Turn[], triggers: TriggerList = TRIGGERS
       default: {
         const [one, two] = made.at;
         share(...made.at);
-        return [{ kind: made.as, turns: these, first: partsOf(from, one), second: partsOf(one, two) }];
+        return [{ kind: made.as, turns: these, first: stretchOf(from, one), second: stretchOf(one, two) }];
       }
     }
   };

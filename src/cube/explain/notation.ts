@@ -10,6 +10,6 @@ export const notationOf = (parts: Parts): string =>
     .map((part) => {
       if (part.kind === 'turns') return writeTurns(part.turns);
       if (part.kind === 'trigger') return `(${writeTurns(part.turns)})`;
-      return `[${notationOf(part.first)}${part.kind === 'set-up' ? ':' : ','} ${notationOf(part.second)}]`;
+      return `[${notationOf(part.first.parts)}${part.kind === 'set-up' ? ':' : ','} ${notationOf(part.second.parts)}]`;
     })
     .join(' ');
