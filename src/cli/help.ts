@@ -101,13 +101,16 @@ npx turnsheet cases [FAMILY] --print [LESSON…] [--out DIR] [--paper a4|letter|
   npx turnsheet cases --every-address --every-keep --longer 1 --json
   npx turnsheet cases top-away --print lessons/*.yaml
 `,
-  rules: `npx turnsheet rules [FAMILY] [--over N] [--features NAMES] [--json]
+  rules: `npx turnsheet rules [FAMILY] [--over N] [--features NAMES | --all-features] [--some-way] [--json]
 
   Finds the fewest rules of thumb that solve a family of cases without exception, as seen from all four sides, and
-  writes them as a lesson has them. Without a family it lists what rules can speak of.
+  writes them as a lesson has them. They speak of what students see at a glance, and every way works that their words
+  allow. Without a family it lists what rules can speak of.
 
   --over N        no rule may cost more turns than so many over the shortest solution; the least that can be without it
   --features A,B  what rules may speak of, by name, with commas
+  --all-features  also what is not seen at a glance
+  --some-way      also rules of which only some of the ways work that their words allow
   --json          one JSON document on standard output
 
   npx turnsheet rules top-away

@@ -94,7 +94,12 @@ export interface RulesOptions extends OptionsOf<'rules'> {
   readonly family: string | undefined;
   /** Turns over the shortest that rules may cost; the least that can be if left out. */
   readonly over: number | undefined;
+  /** By name; undefined: those that are seen at a glance. */
   readonly features: string | undefined;
+  /** Also those that are not seen at a glance. */
+  readonly allFeatures: boolean;
+  /** Also rules of which not every way works that their words allow. */
+  readonly someWay: boolean;
 }
 
 export interface MarkOptions extends OptionsOf<'mark'>, Printing {
@@ -174,6 +179,8 @@ const OPTIONS = {
   print: ['boolean', 'cases'],
   over: ['string', 'rules'],
   features: ['string', 'rules'],
+  'all-features': ['boolean', 'rules'],
+  'some-way': ['boolean', 'rules'],
   type: ['boolean', 'mark'],
   'small-letters': ['string', 'mark'],
 } as const satisfies Record<string, readonly ['string' | 'boolean', ...CommandName[]]>;
@@ -385,7 +392,11 @@ function rulesOptions(values: Values, rest: readonly string[]): RulesOptions | U
   if (over !== undefined && !(Number.isInteger(over) && over >= 0 && over <= 20)) {
     return { usage: `--over is a number of turns, as in --over 2, not "${values.over}"` };
   }
-  return { command: 'rules', json: values.json ?? false, family, over, features: values.features };
+  const { features, 'all-features': allFeatures = false, 'some-way': someWay = false } = values;
+  if (features !== undefined && allFeatures) {
+    return { usage: '--features names those that rules may speak of, and --all-features takes all: say one of them' };
+  }
+  return { command: 'rules', json: values.json ?? false, family, over, features, allFeatures, someWay };
 }
 
 function markOptions(values: Values, names: readonly string[]): MarkOptions | UsageError {

@@ -22,9 +22,9 @@ function rulesFor(word: string): RulePart | UsageError {
   };
 }
 
-function featuresIn(rules: RulePart, text: string | undefined): string[] | undefined | UsageError {
-  if (text === undefined) return undefined;
+function featuresIn(rules: RulePart, { features: text, allFeatures }: RulesOptions): string[] | UsageError {
   const names = Object.keys(rules.features);
+  if (text === undefined) return names.filter((name) => allFeatures || rules.features[name]!.atAGlance);
   const words = text.split(',').map((one) => one.trim());
   const stray = words.find((word) => !names.includes(word));
   if (stray === undefined) return words;
@@ -37,56 +37,76 @@ function featuresIn(rules: RulePart, text: string | undefined): string[] | undef
 const featureList = () =>
   steps().flatMap(({ rules }) =>
     rules
-      ? Object.entries(rules.features).map(([name, { about }]) => ({ name, values: wordsFor(rules, name), about }))
+      ? Object.entries(rules.features).map(([name, { about, atAGlance }]) => ({
+          name,
+          values: wordsFor(rules, name),
+          about,
+          atAGlance,
+        }))
       : [],
   );
+
+/** More rules than these nobody learns. */
+const isForReference = (rules: number): boolean => rules > 12;
 
 const asTurns = (cost: number): string => `${Math.round(cost * 100) / 100}`;
 
 function tell(part: RulePart, found: FoundTable, { rules, cost, sightings }: ProvedTable, io: Io): void {
   io.out('rules:\n');
-  for (const { rule, holds } of rules) {
-    io.out(`  # holds for all ${holds} sightings that it speaks of\n${writeRule(part, rule)}`);
+  for (const { rule, holds, isEveryWay } of rules) {
+    const ways = isEveryWay ? 'every way works' : 'some way works';
+    io.out(`  # holds for all ${holds} sightings that it speaks of: ${ways}\n${writeRule(part, rule)}`);
   }
   const size =
     found.atLeast === found.rules.length
       ? 'no table of this kind has fewer rules'
       : `no table of this kind has fewer than ${found.atLeast}`;
+  const reference = isForReference(rules.length) ? 'So many rules are for reference only: nobody learns them.\n' : '';
   io.err(
     `${counted(found.rules.length, 'rule')} for ${counted(sightings.length, 'sighting')}, each proved; ${size}.\n` +
       `Over the shortest solution: ${asTurns(cost!.mean)} turns on average, ${cost!.worst} at worst ` +
-      `(${found.over} allowed).\n`,
+      `(${found.over} allowed).\n${reference}`,
   );
 }
 
-function whyNone(none: NoTable, { over, features }: RulesOptions, { tried }: RulePart): string {
+function whyNone(none: NoTable, { over, features, allFeatures, someWay }: RulesOptions, { tried }: RulePart): string {
+  const wider = [
+    ...(features === undefined && !allFeatures ? ['--all-features'] : []),
+    ...(someWay ? [] : ['--some-way']),
+  ];
+  const hint = wider.length > 0 ? `; ${joined(wider)} may find one` : '';
   switch (none.lacks) {
     case 'turns':
       return `with ${over} turns over the shortest there is no table; it takes --over ${none.leastOver}`;
     case 'advice':
-      return `there is no table: for some case ${tried}`;
+      return someWay
+        ? `there is no table: for some case ${tried}`
+        : 'there is no table of rules of which every way works; --some-way may find one of which some way does';
     case 'features':
       return features === undefined
-        ? 'there is no table: conditions on one or two features do not tell apart what needs different advice'
-        : 'there is no table with these features: one or two of them do not tell apart what needs different advice';
+        ? `there is no table: conditions on one or two features do not tell apart what needs different advice${hint}`
+        : `there is no table with these features: one or two of them do not tell apart what needs different advice${hint}`;
   }
 }
 
 export async function rules(options: RulesOptions, io: Io): Promise<ExitCode> {
   if (options.family === undefined) {
     const features = featureList();
-    const lines = features.map(({ name, values, about }) => `  ${name}: ${values.join(', ')}\n      ${about}\n`);
+    const lines = features.map(({ name, values, about, atAGlance }) => {
+      const seen = atAGlance ? '' : ' (not seen at a glance)';
+      return `  ${name}: ${values.join(', ')}${seen}\n      ${about}\n`;
+    });
     io.out(options.json ? documentOf({ features }) : `What rules can speak of:\n\n${lines.join('')}`);
     return 0;
   }
   const part = rulesFor(options.family);
-  const features = isUsageError(part) ? undefined : featuresIn(part, options.features);
+  const features = isUsageError(part) ? undefined : featuresIn(part, options);
   if (isUsageError(part) || isUsageError(features)) {
     io.err(`turnsheet: ${isUsageError(part) ? part.usage : (features as UsageError).usage}\n`);
     return 2;
   }
   const families = [options.family];
-  const found = findTable(part, families, { over: options.over, features });
+  const found = findTable(part, families, { over: options.over, features, everyWay: !options.someWay });
   if ('lacks' in found) {
     if (options.json) io.out(documentOf({ families, ...found, rules: [] }));
     io.err(`${whyNone(found, options, part)}\n`);
@@ -97,7 +117,8 @@ export async function rules(options: RulesOptions, io: Io): Promise<ExitCode> {
     const { over, cost, atLeast } = found;
     const all = proved.rules.map((one) => ({ ...ruleSaid(part, one.rule), ...ruleFacts(part, one) }));
     const smallest = atLeast === all.length;
-    io.out(documentOf({ families, over, cost, smallest, atLeast, rules: all }));
+    const reference = isForReference(all.length);
+    io.out(documentOf({ families, over, cost, smallest, atLeast, reference, rules: all }));
   } else tell(part, found, proved, io);
   return 0;
 }

@@ -15,7 +15,7 @@ function someWays(part: RulePart, table: ProvedTable, { said, proved }: ProvedLe
   const { counsel } = said.rule;
   // A rule that turns the cube leaves no ways open but those of the other rules.
   if (exceptions.length > 0 || isEveryWay || turnsTheCube(counsel)) return undefined;
-  const longer = withMoreTurns(table.world, sightings, counsel, counsel.most + MORE_TURNS);
+  const longer = withMoreTurns(table.world, sightings, counsel, MORE_TURNS);
   const whole = withEveryWay(table.world, sightings, counsel);
   const more = whole && part.written(whole).filter((line) => !part.written(counsel).includes(line));
   const mends = [...(longer ? [`most: ${longer.most}`] : []), ...(more ? [joined(more)] : [])];

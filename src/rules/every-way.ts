@@ -2,7 +2,7 @@
 import type { Advice, RuleWorld, Sighting, Tried } from './world.ts';
 
 /** What else is asked of what comes of the advice at a sighting, besides that every way works. */
-type Suits = (sighting: Sighting, tried: Tried) => boolean;
+export type Suits = (sighting: Sighting, tried: Tried) => boolean;
 const isFollowed: Suits = (_, { followed }) => followed !== undefined;
 
 /**
@@ -29,23 +29,37 @@ function firstWithEveryWay(
   });
 }
 
-/** With the fewest words more; itself if every way works already. */
+export interface Completing {
+  /** So many turns more may be allowed than the advice does; none if left out. */
+  readonly turns?: number;
+  readonly suits?: Suits;
+}
+
+/** With the fewest words more, and of as many the fewest turns; itself if every way works already. */
 export const withEveryWay = (
   world: RuleWorld,
   sightings: readonly Sighting[],
   advice: Advice,
-  suits?: Suits,
-): Advice | undefined => firstWithEveryWay(world, sightings, world.completions(advice), suits);
-
-/** With more turns allowed, the fewest that do, up to so many. */
-export const withMoreTurns = (
-  world: RuleWorld,
-  sightings: readonly Sighting[],
-  advice: Advice,
-  most: number,
+  { turns = 0, suits }: Completing = {},
 ): Advice | undefined =>
   firstWithEveryWay(
     world,
     sightings,
-    Array.from({ length: most - advice.most }, (_, i) => ({ ...advice, most: advice.most + i + 1 })),
+    world
+      .completions(advice)
+      .flatMap((one) => Array.from({ length: turns + 1 }, (_, i) => ({ ...one, most: one.most + i }))),
+    suits,
+  );
+
+/** With more turns allowed, the fewest that do, up to so many more. */
+export const withMoreTurns = (
+  world: RuleWorld,
+  sightings: readonly Sighting[],
+  advice: Advice,
+  turns: number,
+): Advice | undefined =>
+  firstWithEveryWay(
+    world,
+    sightings,
+    Array.from({ length: turns }, (_, i) => ({ ...advice, most: advice.most + i + 1 })),
   );

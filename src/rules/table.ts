@@ -7,9 +7,11 @@
  * could come next only those that add most need be tried: none that adds a part of what another adds. Tables of one rule
  * are tried first, then of two, and so on: the first that is found has the fewest rules. For the same reason there is a
  * table at all only if taking the rule that adds most, again and again, comes to an end with all covered; that one is
- * kept for where the search is stopped.
+ * kept for where the search is stopped. Rules are found by advice of which some way works; the fewest words with which
+ * every way does are added in the end, where there are any.
  */
 
+import { withEveryWay } from './every-way.ts';
 import { type Bits, bitsOf, both, isSame, isWithin, sizeOf, telling, without } from './narrow.ts';
 import { type Condition, type Cost, proveTable, type Rule } from './rules.ts';
 import type { Advice, RuleWorld, Sighting } from './world.ts';
@@ -19,6 +21,8 @@ export interface TableOptions {
   readonly over?: number | undefined;
   /** What conditions may speak of; all features if left out. */
   readonly features?: readonly string[] | undefined;
+  /** Only rules of which every way works that their words allow, rather than some way. */
+  readonly everyWay?: boolean;
   /** States of the search after which it ends with what it has. */
   readonly nodes?: number;
 }
@@ -125,6 +129,16 @@ function adviceFor(gain: Bits, counselled: readonly Counselled[], limit: number,
   return { ...best.advice, most: Math.max(...own.map((i) => shortest[i]! + best.over[i]!)) };
 }
 
+/** For turns that a way takes more than the shortest. */
+const MORE_TURNS = 4;
+
+/** With words that leave only ways that work and cost no more than is allowed; as it is if there are none. */
+const completed = (world: RuleWorld, own: readonly Sighting[], advice: Advice, limit: number): Advice =>
+  withEveryWay(world, own, advice, {
+    turns: MORE_TURNS,
+    suits: (sighting, { followed }) => followed !== undefined && followed.length - world.best(sighting).length <= limit,
+  }) ?? advice;
+
 /** By the rule that adds most, again and again; undefined if some sightings are left for which there is none. */
 function byMostGain({ choices, good, all }: Search): Step[] | undefined {
   const steps: Step[] = [];
@@ -143,14 +157,19 @@ const MOST_NODES = 4000;
 /** Once the search was stopped, for each number of rules more. */
 const FURTHER_NODES = 200;
 
-function counselledBy(world: RuleWorld, all: readonly Advice[], sightings: readonly Sighting[]): Counselled[] {
+function counselledBy(
+  world: RuleWorld,
+  all: readonly Advice[],
+  sightings: readonly Sighting[],
+  everyWay: boolean,
+): Counselled[] {
+  const overAt = (sighting: Sighting, advice: Advice): number => {
+    const { followed, ways } = world.tries(sighting, advice);
+    const works = followed && (!everyWay || ways.work === ways.allowed);
+    return works ? followed.length - world.best(sighting).length : Number.POSITIVE_INFINITY;
+  };
   return all
-    .map((advice) => ({
-      advice,
-      over: sightings.map(
-        (s) => (world.tries(s, advice).followed?.length ?? Number.POSITIVE_INFINITY) - world.best(s).length,
-      ),
-    }))
+    .map((advice) => ({ advice, over: sightings.map((s) => overAt(s, advice)) }))
     .filter(({ over }) => over.some(Number.isFinite));
 }
 
@@ -158,17 +177,36 @@ function counselledBy(world: RuleWorld, all: readonly Advice[], sightings: reado
 const leastOver = (counselled: readonly Counselled[], sightings: readonly Sighting[]): number =>
   Math.max(...sightings.map((_, i) => Math.min(...counselled.map(({ over }) => over[i]!))));
 
+/**
+ * Advice enough for all sightings, of the plainest kind that is: the lists of plain advice one after the other, where every
+ * way has to work each with words more if plain words leave too many ways. What is tried last, if nothing is enough.
+ */
+function counsel(
+  world: RuleWorld,
+  families: readonly string[],
+  sightings: readonly Sighting[],
+  everyWay: boolean,
+): Counselled[] {
+  const isEnough = (some: readonly Counselled[]): boolean => Number.isFinite(leastOver(some, sightings));
+  let counselled: Counselled[] = [];
+  for (const [i, plain] of world.advices(families, false).entries()) {
+    counselled = counselledBy(world, plain, sightings, false);
+    if (!isEnough(counselled)) continue;
+    if (!everyWay) return counselled;
+    counselled = counselledBy(world, plain, sightings, true);
+    if (isEnough(counselled)) return counselled;
+    counselled = counselledBy(world, world.advices(families, true)[i]!, sightings, true);
+    if (isEnough(counselled)) return counselled;
+  }
+  return counselled;
+}
+
 /** The table for these families, exact by proof; or the fewest turns over the shortest with which there is one. */
 export function findTable(world: RuleWorld, families: readonly string[], options: TableOptions): FoundTable | NoTable {
-  const { features, nodes = MOST_NODES } = options;
+  const { features, nodes = MOST_NODES, everyWay = false } = options;
   const sightings = world.sightings(families);
-  let counselled: Counselled[] = [];
-  let least = Number.POSITIVE_INFINITY;
-  for (const advices of world.advices(families)) {
-    counselled = counselledBy(world, advices, sightings);
-    least = leastOver(counselled, sightings);
-    if (Number.isFinite(least)) break;
-  }
+  const counselled = counsel(world, families, sightings, everyWay);
+  const least = leastOver(counselled, sightings);
   const limit = options.over ?? least;
   if (!Number.isFinite(least)) return { lacks: 'advice' };
   if (least > limit) return { lacks: 'turns', leastOver: least };
@@ -194,6 +232,9 @@ export function findTable(world: RuleWorld, families: readonly string[], options
     else search.nodes = FURTHER_NODES;
   }
   const shortest = sightings.map((s) => world.best(s).length);
-  const table = steps.map(({ when, gain }): Rule => ({ when, counsel: adviceFor(gain, counselled, limit, shortest) }));
+  const table = steps.map(({ when, gain }): Rule => {
+    const own = sightings.filter((_, i) => (gain[i >> 5]! >> (i & 31)) & 1);
+    return { when, counsel: completed(world, own, adviceFor(gain, counselled, limit, shortest), limit) };
+  });
   return { rules: table, over: limit, cost: proveTable(world, families, table).cost!, atLeast };
 }

@@ -8,6 +8,8 @@ export interface Feature {
   readonly groups?: Readonly<Record<string, readonly string[]>>;
   /** What it asks, for a coach. */
   readonly about: string;
+  /** Seen by looking: nothing need be turned in the mind, or counted. */
+  readonly atAGlance: boolean;
 }
 
 /** A case as a viewer sees it. There is one object for each: tables look it up by itself. */
@@ -75,8 +77,11 @@ export interface RuleWorld {
   readonly best: (sighting: Sighting) => readonly Turn[];
   /** Turns that bring it about on a solved cube, and give none of `avoid` away. */
   readonly setUp: (sighting: Sighting, avoid: readonly (readonly Turn[])[]) => readonly Turn[];
-  /** What may be advised, the plainest first; a further list is there for families where the one before is not enough. */
-  readonly advices: (families: readonly string[]) => readonly (readonly Advice[])[];
+  /**
+   * What may be advised, the plainest first; a further list is there for families where the one before is not enough. With
+   * `everyWay` all words are tried that leave fewer ways.
+   */
+  readonly advices: (families: readonly string[], everyWay: boolean) => readonly (readonly Advice[])[];
   /** The advice followed as it is best shown, and how strange that is to students: 0, or more the less they know of it. */
   readonly shown: (
     sighting: Sighting,

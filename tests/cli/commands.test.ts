@@ -72,6 +72,27 @@ describe('usage', () => {
   });
 });
 
+describe('rules', () => {
+  it('speak of what is seen at a glance, and name every way; more on request', async () => {
+    const folder = newFolder();
+    const listed = JSON.parse((await command(folder, ['rules', '--json'])).out).features as {
+      name: string;
+      atAGlance: boolean;
+    }[];
+    const hard = listed.filter(({ atAGlance }) => !atAGlance).map(({ name }) => name);
+    expect(hard).toContain('down when hidden by R or L');
+    const { out } = await command(folder, ['rules', 'top-home', '--json']);
+    const found = JSON.parse(out) as { reference: boolean; rules: { see: string[]; ways: Record<string, number> }[] };
+    expect(found.reference).toBe(false);
+    for (const { see, ways } of found.rules) {
+      expect(see.filter((one) => hard.some((name) => one.startsWith(`${name}:`)))).toEqual([]);
+      expect(ways['work']).toBe(ways['allowed']);
+    }
+    const named = await command(folder, ['rules', 'top-home', '--features', 'edge', '--all-features']);
+    expect(named).toMatchObject({ code: 2, out: '' });
+  });
+});
+
 describe('check', () => {
   it('says of each rule where it holds, and of those it would exclude if there are any', async () => {
     const rules =

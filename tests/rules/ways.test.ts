@@ -1,10 +1,13 @@
 /** The ways that the words of rules allow, counted by the engine and again on the second checker's stickers. */
 import { describe, expect, it } from 'vitest';
 import type { RuleClaim } from '../../src/lesson/claim.ts';
+import type { PairAdvice } from '../../src/steps/pair/advice.ts';
+import { FEATURES, type FeatureName } from '../../src/steps/pair/features.ts';
 import { asSeenPair } from '../../src/steps/pair/rule-world.ts';
+import { pairRules } from '../../src/steps/pair/rules.ts';
 import { provedSample } from '../samples.ts';
 import { type NaiveAdvice, naiveWays } from '../steps/pair/naive-advice.ts';
-import { seenOf, shortestOf, stateOf } from './of-pairs.ts';
+import { findTable, proveTable, seenOf, shortestOf, stateOf } from './of-pairs.ts';
 
 /** By address: the shortest length, as the search that is proved elsewhere has it. */
 const shortestIn = (family: string): Map<string, number> =>
@@ -38,6 +41,30 @@ describe.each(['edge-away', 'corner-away', 'one-at-home', 'both-away'])('the rul
         least: Math.min(...counted.map(({ work }) => work)),
       }).toEqual(ways);
       expect(proved.isEveryWay).toBe(true);
+    }
+  });
+});
+
+describe('rules that are found for those who cannot choose among ways', () => {
+  const features = Object.keys(FEATURES).filter((name) => FEATURES[name as FeatureName].atAGlance);
+
+  it('work in every way, as brute force has it', () => {
+    const family = 'home-top';
+    const found = findTable([family], { features, everyWay: true });
+    if ('lacks' in found) throw new Error(`none for want of ${found.lacks}`);
+    const { rules, uncovered, cost } = proveTable([family], found.rules);
+    expect([uncovered, found.atLeast]).toEqual([[], found.rules.length]);
+    expect(cost!.worst).toBeLessThanOrEqual(found.over);
+    for (const { rule, sightings } of rules) {
+      const claim = {
+        ...pairRules.claim(rule.counsel as PairAdvice),
+        most: rule.counsel.most,
+      } as unknown as NaiveAdvice;
+      for (const seen of sightings.map(asSeenPair)) {
+        const ways = naiveWays(claim, stateOf(seen), seen.side);
+        expect(ways.length).toBeGreaterThan(0);
+        for (const { printed } of ways) expect(printed).toBeLessThanOrEqual(claim.most);
+      }
     }
   });
 });

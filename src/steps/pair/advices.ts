@@ -5,6 +5,7 @@ import { TRIGGERS } from '../../cube/triggers.ts';
 import { inverse, type Turn, writeTurns } from '../../cube/turns.ts';
 import { type Aim, LIFTED_PIECES, type PairAdvice, WAYS } from './advice.ts';
 import { FAMILIES, type Family } from './cases.ts';
+import { completions, countOf } from './completions.ts';
 
 /** As in rules: the side faces, or those in front and behind. With any of four the student would still have to choose. */
 const LIFTS: readonly (readonly Face[])[] = [
@@ -58,3 +59,22 @@ function advicesWith(families: readonly Family[], aims: readonly Aim[]): PairAdv
 /** Joined and split; for families where those two cannot be had everywhere, families with fewer pieces stuck besides. */
 export const advices = (families: readonly Family[]): readonly (readonly PairAdvice[])[] =>
   [READY, [...READY, ...nearer(families)]].map((aims) => advicesWith(families, aims));
+
+/** The piece that is stuck in all of the families while the other one is on top. */
+function stuckAlone(families: readonly Family[]): 'corner' | 'edge' | undefined {
+  if (families.every((family) => family.startsWith('top-') && family !== 'top-top')) return 'edge';
+  return families.every((family) => family.endsWith('-top') && family !== 'top-top') ? 'corner' : undefined;
+}
+
+/** The same with words that leave fewer ways, those with the fewest words first; a face may be told by the colour it brings up. */
+export function wordedAdvices(families: readonly Family[]): readonly (readonly PairAdvice[])[] {
+  const piece = stuckAlone(families);
+  return advices(families).map((all) => {
+    const plain = all.filter(({ way }) => way === undefined);
+    const byColour = plain
+      .filter(({ by, lift }) => piece && !by && lift === LIFTS[0])
+      .flatMap((advice) => completions({ ...advice, lift: ANY_FACE, piece }))
+      .filter(({ up }) => up !== undefined);
+    return [...plain.flatMap(completions), ...byColour].sort((a, b) => countOf(a) - countOf(b));
+  });
+}

@@ -7,12 +7,18 @@ type Words = Pick<PairAdvice, 'way' | 'stands' | 'between' | 'up'>;
 const choices = <T>(said: T | undefined, all: readonly T[]): readonly (T | undefined)[] =>
   said === undefined ? [undefined, ...all] : [said];
 
-const countOf = (words: Words): number => Object.values(words).filter((word) => word !== undefined).length;
+/** How many of the words are said. */
+export const countOf = ({ way, stands, between, up }: Words): number =>
+  [way, stands, between, up].filter((word) => word !== undefined).length;
+
+/** Where the piece stands says more than how it moves, but for the one that tells only how it looks. */
+const isTwice = ({ way, stands }: Words): boolean =>
+  way !== undefined && stands !== undefined && stands !== 'cross along';
 
 /** The advice, and then the same with words more, those with the fewest first. */
 export function completions(advice: PairAdvice): readonly PairAdvice[] {
   const { by, lift, piece } = advice;
-  // Nothing is lifted, or both are: there is no other piece to speak of.
+  // Nothing is lifted: there is nothing to say of it.
   if (!by && lift.length === 0) return [advice];
   const isAlone = piece === 'both';
   const lifts = by === undefined;
@@ -24,5 +30,8 @@ export function completions(advice: PairAdvice): readonly PairAdvice[] {
   const all = up.flatMap((u) =>
     ways.flatMap((way) => stands.flatMap((s) => between.map((b): Words => ({ way, stands: s, between: b, up: u })))),
   );
-  return all.sort((a, b) => countOf(a) - countOf(b)).map((words) => ({ ...advice, ...words }));
+  return all
+    .filter((words) => advice.way !== undefined || !isTwice(words))
+    .sort((a, b) => countOf(a) - countOf(b))
+    .map((words) => ({ ...advice, ...words }));
 }

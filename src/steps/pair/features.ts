@@ -120,6 +120,7 @@ const ABOUT_EDGE: Readonly<Record<EdgeColour, string>> = {
 type Likeness = `edge ${EdgeColour} and corner ${CornerColour}`;
 
 const likeness = (edgeColour: EdgeColour, cornerColour: CornerColour): PairFeature => ({
+  atAGlance: true,
   values: ['like', 'unlike'],
   about: `Is ${ABOUT_EDGE[edgeColour]} the same as ${ABOUT_CORNER[cornerColour]}? The cross colour is unlike any of the edge's.`,
   of: (look) => {
@@ -190,28 +191,33 @@ function downWhenHidden({ corner, edge }: Look, faces: 'RL' | 'FB'): string | un
 }
 
 const whereIs = (piece: 'corner' | 'edge'): PairFeature => ({
+  atAGlance: true,
   values: WHEREABOUTS,
   about: `Where is the ${piece}: home in its own slot, on top, or away in a foreign slot?`,
   of: (look) => whereaboutsOf(look[piece].place, look.own),
 });
 const column = (piece: 'corner' | 'edge'): PairFeature => ({
+  atAGlance: true,
   values: piece === 'corner' ? COLUMNS : [...COLUMNS, 'front', 'back', 'left', 'right'],
   about:
     piece === 'corner' ? 'In or over which slot is the corner?' : 'In which slot is the edge? On top: at which side?',
   of: (look) => columnOf(look[piece].place),
 });
 const depth = (piece: 'corner' | 'edge'): PairFeature => ({
+  atAGlance: true,
   values: piece === 'corner' ? ['front', 'behind'] : ['front', 'behind', 'middle'],
   about: `Is the ${piece} in front or behind?${piece === 'edge' ? ' On top at the left or right: in the middle.' : ''}`,
   of: (look) => depthOf(look[piece].place),
 });
 const side = (piece: 'corner' | 'edge'): PairFeature => ({
+  atAGlance: true,
   values: piece === 'corner' ? ['left', 'right'] : ['left', 'right', 'middle'],
   about: `Is the ${piece} at the left or right?${piece === 'edge' ? ' On top in front or behind: in the middle.' : ''}`,
   of: (look) => sideOf(look[piece].place),
 });
 const EDGE_ON_TOP = 'An edge on top is next to the two columns that it stands between.';
 const fromOwnSlot = (piece: 'corner' | 'edge'): PairFeature => ({
+  atAGlance: true,
   values: NEARNESS,
   about:
     `How far is the ${piece} from the pair's own slot: the same column, next to it, or across?` +
@@ -219,6 +225,7 @@ const fromOwnSlot = (piece: 'corner' | 'edge'): PairFeature => ({
   of: (look) => nearnessOf(angleOf(look[piece].place), angleOf(look.own)),
 });
 const hidden = (faces: 'RL' | 'FB'): PairFeature => ({
+  atAGlance: false,
   values: ['cross colour', 'another colour'],
   about: `Edge in a slot, corner on top: what faces down when ${[...faces].join(' or ')}, lifting the edge, moves the corner aside?`,
   of: (look) => downWhenHidden(look, faces),
@@ -237,11 +244,13 @@ export const FEATURES = {
   'corner from own slot': fromOwnSlot('corner'),
   'edge from own slot': fromOwnSlot('edge'),
   'edge from corner': {
+    atAGlance: true,
     values: NEARNESS,
     about: `How far is the edge from the corner: the same column, next to it, or across? ${EDGE_ON_TOP}`,
     of: ({ corner, edge }) => nearnessOf(angleOf(edge.place), angleOf(corner.place)),
   },
   'U between': {
+    atAGlance: false,
     values: TURNS_OF_U,
     about:
       "One piece on top, one in a slot: which turn of U brings the corner over the edge's slot, or the edge over the front " +
@@ -253,6 +262,7 @@ export const FEATURES = {
     },
   },
   'edge round the top': {
+    atAGlance: false,
     values: ['right', 'far right', 'far left', 'left'],
     about:
       'Both on top: going round the top from the corner, where is the edge? Right and left as seen from the middle of the ' +
@@ -264,18 +274,21 @@ export const FEATURES = {
     },
   },
   'cross colour': {
+    atAGlance: true,
     values: ['up', 'down', 'front', 'back', 'left', 'right'],
     groups: { sideways: ['front', 'back', 'left', 'right'] },
     about: "Where does the corner's cross colour face? sideways: anywhere but up and down.",
     of: (look) => TOWARDS[faceOfCross(look.corner)],
   },
   edge: {
+    atAGlance: true,
     values: ['good', 'bad'],
     about:
       'Can turns of U, D, R, L and half turns of F and B place the edge? A quarter turn of the cube changes it on top.',
     of: (look) => (isGoodEdge(look) ? 'good' : 'bad'),
   },
   'corner over edge': {
+    atAGlance: false,
     values: ['match', 'no match'],
     about: 'Do the sides of the two match when the corner is brought over the edge? The cross colour is not compared.',
     of: overTheEdge,

@@ -5,7 +5,7 @@ import { isTurnOfTop, mirror, type Turn, writeTurns } from '../../cube/turns.ts'
 import type { Advice, Followed, RuleWorld, Sighting } from '../../rules/world.ts';
 import { type Address, addressKey, writeAddress } from './address.ts';
 import { leadsOn, type PairAdvice } from './advice.ts';
-import { advices } from './advices.ts';
+import { advices, wordedAdvices } from './advices.ts';
 import { caseOf, type Family } from './cases.ts';
 import { completions } from './completions.ts';
 import { FEATURES, featuresOf, isComparison, mirroredValue } from './features.ts';
@@ -106,7 +106,7 @@ export const pairRuleWorld: RuleWorld = {
     const { at, side } = asSeenPair(sighting);
     return setUpFor(at, side, avoid);
   },
-  advices: (families) => advices(families as readonly Family[]),
+  advices: (families, everyWay) => (everyWay ? wordedAdvices : advices)(families as readonly Family[]),
   shown: (sighting, followed, advice) => shown(asSeenPair(sighting), followed, asPairAdvice(advice)),
   hidden: ({ features }) => PIECES.filter((piece) => features[`${piece} depth`] === 'behind').length,
   points: ({ features }) =>
