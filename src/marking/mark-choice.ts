@@ -1,4 +1,6 @@
 /** Questions of choice, by the paper's key. */
+import { COLOURS } from '../cube/colours.ts';
+import type { Face } from '../cube/faces.ts';
 import { readTurns } from '../cube/notation.ts';
 import { writeTurns } from '../cube/turns.ts';
 import { stepNamed } from '../steps/steps.ts';
@@ -34,9 +36,24 @@ export function lettersGiven(
   return both !== undefined && both === letter.toUpperCase() ? both : option(answer);
 }
 
-/** `ubr b`, `UBR:B`, `UBR (B)`, `UBRB` and `URB-B` are one place: the sides in any order, then the side that the sticker looks to. */
-function placeGiven(answer: string): string | undefined {
-  const match = /^\W*([UDRLFB]{2,3})\W*([UDRLFB])\W*$/.exec(answer.toUpperCase());
+/** `bottom front, green to the front`: words of the place, then a colour or a comma, then where the sticker looks. */
+function placeInWords(answer: string, faces: Readonly<Record<string, Face>>): string | undefined {
+  const words = answer
+    .toLowerCase()
+    .split(/[^\p{L},:]+|(?=[,:])/u)
+    .flatMap((word) => word.split(/(?<=[,:])/));
+  const isBreak = (word: string): boolean =>
+    word === ',' || word === ':' || (COLOURS as readonly string[]).includes(word);
+  const at = words.findIndex(isBreak);
+  const facesOf = (some: readonly string[]): Face[] => some.flatMap((word) => faces[word] ?? []);
+  const [place, side] = at < 0 ? [[], []] : [facesOf(words.slice(0, at)), facesOf(words.slice(at))];
+  return side.length === 1 && [2, 3].includes(place.length) ? `${place.join('')}:${side[0]}` : undefined;
+}
+
+/** `ubr b`, `UBR:B`, `UBR (B)`, `UBRB` and `URB-B` are one place: the sides in any order, then the side that the sticker looks to; or in words. */
+function placeGiven(answer: string, { faces }: Words['marking']): string | undefined {
+  const written = placeInWords(answer, faces) ?? answer;
+  const match = /^\W*([UDRLFB]{2,3})\W*([UDRLFB])\W*$/.exec(written.toUpperCase());
   const [, place, side] = match ?? [];
   return place?.includes(side!) ? `${[...place].sort().join('')}:${side}` : undefined;
 }
@@ -88,8 +105,8 @@ const LETTER = /^\W*\p{L}\W*$/u;
 const LETTER_AND_TURN = /^\W*\p{L}\W*\d{1,2}\W*[a-z]?w?[2'’′]?\W*$/iu;
 
 /** Whether an answer is of the form that the boxes of a paper ask for, so that it is hardly the solution of a case. */
-export function isFormOfChoice(item: ChoiceItem, answer: string): boolean {
-  if (item.asks === 'place') return placeGiven(answer) !== undefined;
+export function isFormOfChoice(item: ChoiceItem, answer: string, { marking }: Words): boolean {
+  if (item.asks === 'place') return placeGiven(answer, marking) !== undefined;
   const isForm = item.asks === 'order' || LETTER.test(answer) || (item.asks === 'slip' && LETTER_AND_TURN.test(answer));
   return isForm && lettersGiven(item, answer) !== undefined;
 }
@@ -103,10 +120,10 @@ export function markChoice(item: ChoiceItem, answer: string, allWords: Words): C
   const words = allWords.marking;
   const { asks, letters, answer: key } = item;
   if (asks === 'place') {
-    const given = placeGiven(answer);
+    const given = placeGiven(answer, words);
     if (given === undefined)
       return { verdict: 'unreadable', says: stepNamed(item.step)!.marking.words(allWords).noPlace };
-    if (given === placeGiven(key)) return { verdict: 'solves', says: words.rightChoice };
+    if (given === placeGiven(key, words)) return { verdict: 'solves', says: words.rightChoice };
     const [place, side] = key.split(':') as [string, string];
     return { verdict: 'fails', says: words.wrongPlace(place, side) };
   }

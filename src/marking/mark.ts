@@ -44,8 +44,17 @@ const plain = (verdict: Verdict, says: string): Marked => ({
   says,
 });
 
-/** Nothing written, or a sign for nothing. */
-const isEmpty = (answer: string): boolean => /^[\s\-–—−?.…]*$/.test(answer);
+/** Nothing written, a sign for nothing, or words that say so. */
+const isEmpty = (answer: string, { nothing }: Words['marking']): boolean =>
+  /^[\s\-–—−?.…]*$/.test(answer) ||
+  (answer.length < 40 &&
+    nothing.includes(
+      answer
+        .toLowerCase()
+        .replaceAll(/['’′]/g, '')
+        .replaceAll(/[^\p{L}]+/gu, ' ')
+        .trim(),
+    ));
 
 /** Such an answer is read by nothing: neither as turns nor as a letter. */
 const isTooLong = (answer: string): boolean => answer.length > LONGEST_ANSWER;
@@ -124,7 +133,7 @@ function unreadable(
     return { kind: 'spelling', answer: text, turn: readTurnsBefore(answer, at) + 1, says };
   });
   const misses = best && !best.solves ? nearMisses(item, best.turns, undefined, neighbours, words) : spelt;
-  const cannot = words.unreadable(at + 1, message, hint);
+  const cannot = words.unreadable(readTurnsBefore(answer, at), message, hint);
   const likely = best && words.meant(writeTurns(best.turns), best.solves);
   const [first] = misses;
   return {
@@ -149,7 +158,6 @@ function choice(item: ChoiceItem, answer: string, words: Words): Marked {
 
 /** All ways to read an answer that count; none where it cannot be read. */
 function readings(answer: string, smallLetters: SmallLetters): (readonly Turn[])[] {
-  if (isEmpty(answer)) return [];
   const reading = readTurns(answer);
   if (!reading.ok) return [];
   const capitals = smallLetters === 'outer' ? capitalsOf(answer, reading.turns, reading.smallWide) : undefined;
@@ -158,15 +166,15 @@ function readings(answer: string, smallLetters: SmallLetters): (readonly Turn[])
 
 function answeredBy(answer: string, { smallLetters, words }: MarkingOptions): Answered {
   let read: (readonly Turn[])[] | undefined;
-  if (isTooLong(answer)) return { isRightOn: () => false, isFormOf: () => false };
+  if (isTooLong(answer) || isEmpty(answer, words.marking)) return { isRightOn: () => false, isFormOf: () => false };
   return {
     isRightOn: (item) => {
       if (item.kind === 'choice')
-        return isFormOfChoice(item, answer) && choice(item, answer, words).verdict === 'solves';
+        return isFormOfChoice(item, answer, words) && choice(item, answer, words).verdict === 'solves';
       read ??= readings(answer, smallLetters);
       return read.some((turns) => prove(item.subject.cube, turns, item.subject.goal).verdict === 'solves');
     },
-    isFormOf: (item) => item.kind === 'choice' && isFormOfChoice(item, answer),
+    isFormOf: (item) => item.kind === 'choice' && isFormOfChoice(item, answer, words),
   };
 }
 
@@ -185,7 +193,7 @@ export function marker(items: Items, options: MarkingOptions): (submission: Subm
   const words = options.words.marking;
   const neighbours = neighboursOf(items.items);
   const judged = (item: Item, answer: string): Marked => {
-    if (isEmpty(answer)) return plain('empty', words.empty);
+    if (isEmpty(answer, words)) return plain('empty', words.empty);
     if (isTooLong(answer)) return plain('unreadable', words.tooLong(LONGEST_ANSWER));
     if (item.kind === 'choice') return choice(item, answer, options.words);
     return isTimes(answer) ? plain('empty', words.time) : markTurns(item, answer, neighbours(item), options);

@@ -55,10 +55,9 @@ export const lessonSheet = (
 /** The heavy line below a head. */
 export const headRule = (below: Pt = mm(3)): Block[] => [space(mm(2)), { kind: 'rule', weight: 'heavy' }, space(below)];
 
-/** Titles with lines for name and date beside them, on what students write on. */
-export const headToFill = (titles: readonly Block[], { words: { handout } }: Making): Block =>
-  columns(
-    mm(10),
-    ['rest', stack(0, ...titles)],
-    [mm(50), stack(mm(2), { kind: 'write-line', label: handout.name }, { kind: 'write-line', label: handout.date })],
-  );
+/** Titles with lines for whose it is and for the date beside them, on what students write on; `code`: it is printed already. */
+export function headToFill(titles: readonly Block[], { words: { handout } }: Making, code?: string): Block {
+  const labels = [...(code === undefined ? [handout.whose] : []), handout.date];
+  const lines = labels.map((label): Block => ({ kind: 'write-line', label }));
+  return columns(mm(10), ['rest', stack(0, ...titles)], [mm(50), stack(mm(2), ...lines)]);
+}

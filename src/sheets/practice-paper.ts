@@ -187,7 +187,7 @@ function head(text: string, of: PaperMaking): Block[] {
   const legend = shownOnce('legend', of, () => openViewLegend(making.words, making.ink));
   const holdLine = holdNote(lesson, making, `. ${start}`);
   return [
-    headToFill([...clubLine(lesson, making), ...titleBlocks(text, of)], making),
+    headToFill([...clubLine(lesson, making), ...titleBlocks(text, of)], making, of.paper.student.code),
     ...headRule(),
     columns(
       INNER_GAP,

@@ -55,8 +55,28 @@ export const marking = {
       : turns === 0
         ? 'From your first turn on, what should stay solved was not whole any more.'
         : `What should stay solved was last whole after turn ${turns} of ${of}.`,
-  unreadable: (character: number, message: string, hint: string) =>
-    `Cannot be read at character ${character}: ${message}; ${hint}.`,
+  /** `after`: how many turns could be read before it. */
+  unreadable: (after: number, message: string, hint: string) =>
+    `Cannot be read${after === 0 ? '' : ` after turn ${after}`}: ${message}; ${hint}.`,
+  /** What students write who have no answer; without capitals and signs. */
+  nothing: [
+    'dont know',
+    'i dont know',
+    'no idea',
+    'not sure',
+    'idk',
+    'dunno',
+    'none',
+    'nothing',
+    'skip',
+    'skipped',
+    'pass',
+    'na',
+  ],
+  /** Words for places and sides, as a key has them: `bottom front, green to the front`. */
+  faces: { top: 'U', up: 'U', bottom: 'D', down: 'D', front: 'F', back: 'B', left: 'L', right: 'R' } as Readonly<
+    Record<string, 'U' | 'D' | 'F' | 'B' | 'L' | 'R'>
+  >,
   tooLong: (most: number) => `Longer than ${most} characters: that cannot be an answer.`,
   meant: (answer: string, solves: boolean) =>
     `Likely meant: \`${answer}\`, which ${solves ? 'solves' : 'does not solve'}.`,

@@ -24,7 +24,8 @@ const drawing = {
 };
 
 const handout = {
-  name: 'Name',
+  /** Never a name: papers of minors lie about. */
+  whose: 'Code or initials',
   date: 'Date',
   hold: 'Hold',
   holdWords: (down: Colour, front: Colour) => `${COLOUR[down].name} down, ${COLOUR[front].name} in front`,

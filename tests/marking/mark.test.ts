@@ -83,10 +83,10 @@ describe('a verdict', () => {
     },
   );
 
-  it('of what cannot be read tells the character and what was likely meant', () => {
+  it('of what cannot be read tells what and what was likely meant', () => {
     const row = marked(items, '1', 'Li U L R U R3');
     expect(row.verdict).toBe('unreadable');
-    expect(row.says).toMatch(/^Cannot be read at character 2: "i".*Likely meant: `L' U L R U R'`, which solves\.$/);
+    expect(row.says).toMatch(/^Cannot be read: "i".*Likely meant: `L' U L R U R'`, which solves\.$/);
     expect(row.nearMisses).toMatchObject([{ kind: 'spelling', answer: "L' U L R U R'", turn: 1 }]);
   });
 
@@ -358,6 +358,14 @@ describe('a choice', () => {
     ['5', 'UFL:L', 'fails'],
     ['5', 'UFR', 'unreadable'],
     ['5', 'UFR:B', 'unreadable'],
+    ['5', 'top front right, white to the right', 'solves'],
+    ['5', 'The corner is at the top front right, white to the right.', 'solves'],
+    ['5', 'top right front white right', 'solves'],
+    ['5', 'top front right, white up', 'fails'],
+    ['5', 'top front right', 'unreadable'],
+    ['5', "don't know", 'empty'],
+    ['5', 'No idea!', 'empty'],
+    ['6', 'skip', 'empty'],
     ['6', 'a', 'solves'],
     ['6', 'P', 'fails'],
     ['6', 'B', 'unreadable'],
