@@ -893,6 +893,22 @@ export const FAULTS: readonly Fault[] = [
     says: /"how" beside "by"/,
   },
   {
+    name: 'a rule that says how the top turns beside turns in place of a lift',
+    code: 'rule-unclear',
+    text: withRules("  - by: R' F R F'", '    between: clear', '    aim: split', '    most: 8'),
+    line: 8,
+    column: 14,
+    says: /"between" beside "by"/,
+  },
+  {
+    name: 'a rule that lifts nothing and says where the other piece stands',
+    code: 'rule-unclear',
+    text: withRules('  - stands: across', '    with: none', '    aim: split', '    most: 8'),
+    line: 7,
+    column: 13,
+    says: /"stands" beside "with: none"/,
+  },
+  {
     name: 'a rule that lifts nothing and says which piece',
     code: 'rule-unclear',
     text: withRules('  - lift: edge', '    with: none', '    aim: split', '    most: 8'),

@@ -139,6 +139,8 @@ interface Scene {
   readonly state: Stickers;
   readonly seen: Slot;
   readonly homes: Readonly<Record<Piece, Place>>;
+  /** Slots that stay whole: without a piece of the pair in them at first. */
+  readonly kept: readonly Slot[];
   /** The pieces of which all those of one list have to come up; none: nothing is stuck. */
   readonly stuck: readonly (readonly Place[])[];
 }
@@ -152,7 +154,7 @@ function sceneOf(state: Stickers, seen: Slot, piece: NaiveAdvice['piece']): Scen
   const below = all.filter((p) => !isUp(state, p));
   const away = below.filter((p) => slotAt(placeOf(state, p)) !== seen);
   const stuck = piece ? [piece === 'both' ? all : [homes[piece]]] : (away.length > 0 ? away : below).map((p) => [p]);
-  return { state, seen, homes, stuck };
+  return { state, seen, homes, kept: keptBeside(state, seen), stuck };
 }
 
 const next = (layer: string, quarters: number): string => ROUND[(ROUND.indexOf(layer) + quarters) % 4]!;
@@ -295,7 +297,7 @@ function runs({ state, homes, stuck }: Scene, { lift, stands, by = '' }: NaiveAd
 const read = (text: string): readonly Turn[] => turnsOrFaults('turns', text).turns;
 
 /** The ways on that the aim knows, seen as they are done; undefined where it is not reached. */
-function waysOn(state: Stickers, { seen, homes }: Scene, aim: string): readonly (readonly Turn[])[] | undefined {
+function waysOn(state: Stickers, { seen, homes, kept }: Scene, aim: string): readonly (readonly Turn[])[] | undefined {
   const sight = pairSight(state, seen);
   if (aim === 'joined' || aim === 'split') {
     const inserts = (INSERTS.get(addressText(sight)) ?? []).filter(({ kind }) => kind === aim);
@@ -306,7 +308,6 @@ function waysOn(state: Stickers, { seen, homes }: Scene, aim: string): readonly 
   }
   const [, insert] = /^insert (.*)$/.exec(aim) ?? [];
   if (insert === undefined) return [familyOf(sight), addressText(caseSight(sight))].includes(aim) ? [[]] : undefined;
-  const kept = keptBeside(state, seen);
   const done = fromEverySide(read(insert))
     .flatMap((some) =>
       isU(some[0]) ? turnsOf(['U']).map((top) => [top, ...some.slice(1)]) : ON_TOP.map((top) => [...top, ...some]),
@@ -337,7 +338,7 @@ function merged(turns: readonly Turn[]): Turn[] {
  */
 export function naiveWays(advice: NaiveAdvice, state: Stickers, seen: Slot): NaiveWay[] {
   const scene = sceneOf(state, seen, advice.piece);
-  const kept = keptBeside(state, seen);
+  const { kept } = scene;
   const takeOuts = advice.by ? runs(scene, advice) : advice.lift.length > 0 ? lifts(scene, advice) : [[]];
   return takeOuts.flatMap((turns) => {
     const after = afterTurns(turns, state);
