@@ -18,7 +18,7 @@ const ASIDE = mm(54);
 const COLUMN_GAP = mm(7);
 const ROW_GAP = mm(3);
 /** As tall as a picture with its words. */
-const SHORT_OPENING = mm(44);
+const SHORT_OPENING = mm(50);
 /** Leaves room for a row of panels below it on the first page, on either paper. */
 const TALLEST_OPENING = mm(150);
 const NARROWEST_TEXT = mm(55);
