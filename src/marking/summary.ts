@@ -4,7 +4,7 @@ import type { Failed } from '../steps/marking-part.ts';
 import { groupedBy } from '../text/grouped.ts';
 import type { SlipName } from '../words/said.ts';
 import { byCode, byStudent, type StudentRows } from './by-student.ts';
-import { type ChoiceItem, type Item, type NamedRule, nameKey } from './items.ts';
+import { type ChoiceItem, type Item, type NamedRule, nameKey, type SolutionItem } from './items.ts';
 import { lettersGiven } from './mark-choice.ts';
 import { isRight, isTimed, type MarkedRow } from './submission.ts';
 
@@ -22,6 +22,18 @@ export interface ItemFigures extends Score {
   readonly item: Item;
   /** The commonest first. */
   readonly slips: readonly (readonly [Slip, number])[];
+}
+
+/** How a class did with one case, wherever it was asked: to be solved, whichever turn of the top and side it was seen from. */
+export interface CaseFigures extends Score {
+  /** `UFR:R UB:U` */
+  readonly case: string;
+  /** One of the items, to be shown. */
+  readonly item: SolutionItem;
+  /** The commonest first. */
+  readonly slips: readonly (readonly [Slip, number])[];
+  /** A row of each student who did not solve it once. */
+  readonly missedBy: readonly MarkedRow[];
 }
 
 /** How the items that one rule speaks of were answered. */
@@ -43,6 +55,8 @@ export interface Summary extends Score {
   readonly students: readonly StudentRows[];
   /** The hardest first. */
   readonly items: readonly ItemFigures[];
+  /** The hardest first. */
+  readonly cases: readonly CaseFigures[];
   readonly slips: readonly {
     readonly slip: Slip;
     /** That of the first example: whose own the slip is, if it is one step's. */
@@ -116,6 +130,24 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
     const slips = wrong.filter(({ row }) => row.matched === id).map(({ slip }) => slip);
     return { item: itemById.get(id)!, ...scoreOf(own), slips: counted(slips.filter((slip) => slip !== undefined)) };
   });
+  const ofCases = counting.flatMap((row) => {
+    const item = itemOf(row);
+    return item.kind === 'solution' ? [{ row, item }] : [];
+  });
+  const cases = [...groupedBy(ofCases, ({ item }) => `${item.step} ${item.subject.caseAddress}`).values()].map(
+    (own): CaseFigures => {
+      const rows = own.map(({ row }) => row);
+      const slips = wrong.flatMap(({ row, slip }) => (slip !== undefined && rows.includes(row) ? [slip] : []));
+      const byWhom = [...groupedBy(rows, ({ student }) => nameKey(student)).values()];
+      return {
+        case: own[0]!.item.subject.caseAddress,
+        item: own[0]!.item,
+        ...scoreOf(rows),
+        slips: counted(slips),
+        missedBy: byWhom.flatMap((theirs) => (theirs.some(({ points }) => points >= 1) ? [] : [theirs[0]!])),
+      };
+    },
+  );
   const places = new Map(items.map((item, i) => [item, i]));
   const place = ({ item }: ItemFigures): number => places.get(item)!;
 
@@ -135,6 +167,7 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
   return {
     students,
     ...scoreOf(counting),
+    cases: cases.sort((a, b) => byShare(a, b) || b.answered - a.answered || (a.case < b.case ? -1 : 1)),
     items: figures.sort((a, b) => byShare(a, b) || place(a) - place(b)),
     slips: [...groupedBy(slips, slipKey).values()]
       .map((own) => ({

@@ -3,13 +3,14 @@
 import { readTurns } from '../cube/notation.ts';
 import { type Block, mm, type Sheet, type Span } from '../layout/blocks.ts';
 import type { MarkedRow } from '../marking/submission.ts';
-import type { ItemFigures, Summary } from '../marking/summary.ts';
+import type { CaseFigures, Summary } from '../marking/summary.ts';
 import { stepNamed } from '../steps/steps.ts';
 import { letterInk } from '../svg/palette.ts';
 import type { Scene } from '../svg/scene.ts';
 import type { SlipName } from '../words/said.ts';
 import type { MarkingSheetWords, Words } from '../words/words.ts';
 import { beside, figure, grid, h1, h2, space, whole } from './blocks.ts';
+import { classGrid, SHORT_CODE } from './class-grid.ts';
 import { printable, printableCode, spansOf } from './print-text.ts';
 import { asWritten, type CaseDrawer, caseDrawer, markingSheet, pointsText, type SlipMaking } from './slips-sheet.ts';
 import { grey, line, note, plain, strong } from './texts.ts';
@@ -19,6 +20,9 @@ const PICTURE = mm(17);
 /** Codes behind a slip, solutions and rows: more than these are a list to search. */
 const MOST_EXAMPLES = 3;
 const MOST_LISTED = 40;
+/** Cases with pictures, and students behind one: the hardest are what the next evening is for. */
+const MOST_CASES = 12;
+const MOST_MISSED = 6;
 
 /** An item of a list. */
 const entry = (style: 'body' | 'note', ...spans: readonly Span[]): Block => ({
@@ -57,27 +61,40 @@ const nameOf = (row: MarkedRow, { slips }: MarkingSheetWords): string => printab
 const slipSaid = (slip: string, step: string, words: Words): string =>
   stepNamed(step)!.marking.words(words).slips[slip] ?? words.markingSheets.report.slip[slip as SlipName];
 
-function itemCell({ item, answered, points, slips }: ItemFigures, draw: CaseDrawer, making: SlipMaking): Block {
+/** Cases that everybody solved need no picture. */
+function caseCell(figures: CaseFigures, draw: CaseDrawer, making: SlipMaking): Block {
+  const { item, answered, points, slips, missedBy } = figures;
   const { words } = making;
-  const { report, slips: slipWords } = words.markingSheets;
+  const { report } = words.markingSheets;
   const rightOf = report.rightOf(pointsText(points), answered);
+  const who = missedBy.slice(0, MOST_MISSED).map((row) => printableCode(row, SHORT_CODE, words.markingSheets.slips));
+  const rest = missedBy.length - MOST_MISSED;
   const side = whole(
     mm(0.8),
-    note(strong(slipWords.item(printable(item.id))), plain(` · ${rightOf}`)),
-    figure(bar(points / answered, rightOf), mm(45)),
+    note(strong(printable(figures.case)), plain(` · ${rightOf}`)),
+    figure(bar(points / answered, rightOf), mm(28)),
     ...slips
-      .slice(0, 2)
+      .slice(0, 1)
       .map(([slip, count]) => note(plain(`${slipSaid(slip, item.step, words)}: ${report.times(count)}`))),
+    ...(who.length > 0
+      ? [note(grey(report.missedBy(`${who.join(', ')}${rest > 0 ? ` ${report.more(rest)}` : ''}`)))]
+      : []),
   );
-  const scene = item.kind === 'solution' ? draw(item) : undefined;
+  const scene = draw(item);
   return scene ? beside(mm(3), scene, PICTURE, side) : side;
 }
 
-function itemsOf({ items }: Summary, making: SlipMaking): Block[] {
+function casesOf({ cases }: Summary, making: SlipMaking): Block[] {
+  const { report } = making.words.markingSheets;
   const draw = caseDrawer(making);
-  const cells = items.map((figures) => itemCell(figures, draw, making));
-  const shape = { columns: 2, least: mm(70), gap: mm(7), rowGap: mm(4) };
-  return section(making.words.markingSheets.report.items, [grid(cells, shape)]);
+  const missed = cases.filter(({ points, answered }) => points < answered);
+  const cells = missed.slice(0, MOST_CASES).map((figures) => caseCell(figures, draw, making));
+  const shape = { columns: 3, least: mm(55), gap: mm(5), rowGap: mm(3) };
+  const rest = missed.length - MOST_CASES;
+  return section(
+    report.cases,
+    cells.length === 0 ? [] : [grid(cells, shape), ...(rest > 0 ? [note(plain(report.more(rest)))] : [])],
+  );
 }
 
 function slipsOf({ slips }: Summary, { words }: SlipMaking): Block[] {
@@ -101,7 +118,7 @@ function choicesOf({ asked, choices }: Summary, { words: { markingSheets } }: Sl
     report.choices,
     asked.map(({ asks, answered, points }) => {
       const missed = choices.filter(({ item }) => item.asks === asks);
-      const shown = missed.map(({ item, chosen }, i): Span => {
+      const shown = missed.slice(0, MOST_EXAMPLES).map(({ item, chosen }, i): Span => {
         const said = chosen.map(({ letter, option, count }) =>
           report.chose(letter, typographic(printable(option, 200)), count),
         );
@@ -114,7 +131,7 @@ function choicesOf({ asked, choices }: Summary, { words: { markingSheets } }: Sl
 }
 
 /** Codes of items behind a rule; more are a list to search. */
-const MOST_ITEMS = 8;
+const MOST_ITEMS = 4;
 
 function rulesOf({ rules }: Summary, { words: { markingSheets } }: SlipMaking): Block[] {
   const { report } = markingSheets;
@@ -196,12 +213,13 @@ export function reportSheet(summary: Summary, making: SlipMaking): Sheet {
       space(mm(2)),
       { kind: 'rule', weight: 'heavy' },
       ...againOf(summary, making),
+      ...casesOf(summary, making),
       ...slipsOf(summary, making),
       ...rulesOf(summary, making),
       ...choicesOf(summary, making),
-      ...itemsOf(summary, making),
       ...shorterOf(summary, making),
       ...notMarkedOf(summary, making),
+      ...section(report.students, classGrid(summary.students, making.words.markingSheets, making.paper)),
     ],
     making,
   );

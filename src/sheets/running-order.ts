@@ -228,6 +228,7 @@ export function runningOrder(proved: ProvedLesson, { minutes, steps }: ProvedPla
     ...clubLine(lesson, making),
     titleBlock(lesson, making),
     note(strong(`${words.lead(minutes)} `), plain(`${handout.hold}: ${holdSaid(lesson, making)}.`)),
+    note(plain(words.safety)),
     ...headRule(),
     stack(mm(2.5), ...steps.map((step) => stepBlock(stepBlocks(step, texts), step, texts))),
     ...(rules ? reportBlocks(rules, texts) : []),

@@ -37,7 +37,21 @@ export const markingSheets = {
     title: (lesson: string) => `Class report · ${lesson}`,
     whole: (answers: number, students: number, share: string) =>
       `${answers} ${answers === 1 ? 'answer' : 'answers'} of ${students} ${students === 1 ? 'student' : 'students'}, ${share} right`,
-    items: 'Items, the hardest first',
+    cases: 'Cases, the hardest first',
+    /** Codes of students. */
+    missedBy: (students: string) => `missed by ${students}`,
+    students: 'Students and items',
+    grid: {
+      items: 'Item',
+      heads: (numbers: readonly string[]) => `The items ${numbers.join(', ')}.`,
+      row: (right: readonly string[], wrong: readonly string[], others: readonly string[]) =>
+        [
+          `Right: ${right.join(', ') || 'none'}`,
+          `wrong: ${wrong.join(', ') || 'none'}`,
+          ...(others.length > 0 ? [`in part or not readable: ${others.join(', ')}`] : []),
+        ].join('; '),
+      legend: 'Empty: right. Half black: right in part. Black: wrong. ?: cannot be read. A line: no answer.',
+    },
     rightOf: (right: string, of: number) => `${right} of ${of} right`,
     slips: 'Commonest slips',
     slip: {

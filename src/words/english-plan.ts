@@ -15,6 +15,10 @@ const cost = (mean: number | undefined, worst: number | undefined): string =>
 export const plan = {
   title: (lesson: string) => `${lesson}: running order`,
   lead: (minutes: number) => `Running order for the coach, ${minutes} minutes.`,
+  /** Toy rules of many countries warn of small parts for children under three (common practice; the age from memory). */
+  safety:
+    'Cubes come apart into small parts, on which a child under three can choke: keep them from the youngest. ' +
+    'Follow your local rules, and the maker’s.',
   minutes: (count: number) => `${count} min`,
   /** From the start: `0:05`. */
   clock: (minutes: number) => `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`,

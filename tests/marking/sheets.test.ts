@@ -123,6 +123,12 @@ describe('the report', () => {
     const text = textOf(pages);
     expect(text).toMatch(/Which rule holds : 0 of 1 right.* Item K4T\.1: 1 chose A, lift with R/);
     expect(text).toMatch(/B2, item 13: 4 turns.*the sheet has 7/);
+    // Case 1 was tried three times, and solved once: by hand of CLASS.
+    expect(summary.cases.map(({ points, answered }) => [points, answered])).toEqual([
+      [0, 3],
+      [1, 3],
+      [1, 1],
+    ]);
   });
 
   it("goes by the coach's marks", () => {
