@@ -22,11 +22,17 @@ export interface Example {
 
 const turnsDone = ({ first, takeOut, rest }: Done): Turn[] => [...first, ...takeOut, ...rest];
 
-/** Seen from the side of the leading hand, turns that students know, a lift at once, few turns, pieces in sight. */
-function effortOf({ world, front }: ProvedTable, sighting: Sighting, first: Turn | undefined, turns: number): number {
+/** Seen from the side of the leading hand, no turn at the back or below, a lift at once, few turns, pieces in sight. */
+function effortOf(
+  { world, front }: ProvedTable,
+  sighting: Sighting,
+  first: Turn | undefined,
+  turns: readonly Turn[],
+): number {
   const isFar = sighting.side === front ? 0 : 1;
   const hasTopFirst = isTurnOfTop(first) ? 1 : 0;
-  return 1000 * isFar + 100 * hasTopFirst + 3 * turns + world.hidden(sighting);
+  const isBehind = turns.some(({ letter }) => 'BD'.includes(letter)) ? 1 : 0;
+  return 1000 * isFar + 200 * isBehind + 100 * hasTopFirst + 3 * lengthOf(turns) + world.hidden(sighting);
 }
 
 /** A rule followed where it holds. */
@@ -74,11 +80,11 @@ function examplesOfRule(table: ProvedTable, proved: ProvedRule, rule: number): E
       if (!found) return [];
       const { done, strange } = shownDone(table, sighting, proved.rule, found);
       const turns = turnsDone(done);
-      const effort = effortOf(table, sighting, done.takeOut[0], lengthOf(turns)) + strange;
+      const effort = effortOf(table, sighting, done.takeOut[0], turns) + strange;
       return [{ sighting, rule, done, turns, effort }];
     }),
     ...exceptions.map(({ sighting, best }): Example => {
-      const effort = effortOf(table, sighting, undefined, lengthOf(best));
+      const effort = effortOf(table, sighting, undefined, best);
       return { sighting, rule, done: undefined, turns: best, effort };
     }),
   ];
