@@ -1,6 +1,7 @@
 /** The ways that the words of rules allow, counted by the engine and again on the second checker's stickers. */
 import { describe, expect, it } from 'vitest';
 import type { RuleClaim } from '../../src/lesson/claim.ts';
+import type { Variation } from '../../src/lesson/vary.ts';
 import type { PairAdvice } from '../../src/steps/pair/advice.ts';
 import { FEATURES, type FeatureName } from '../../src/steps/pair/features.ts';
 import { asSeenPair } from '../../src/steps/pair/rule-world.ts';
@@ -42,6 +43,20 @@ describe.each(['edge-away', 'corner-away', 'one-at-home', 'both-away'])('the rul
       }).toEqual(ways);
       expect(proved.isEveryWay).toBe(true);
     }
+  });
+});
+
+describe('the rules of corner-away', () => {
+  it('leave as many ways to the left hand, and cost as much', () => {
+    const countsOf = (variation: Variation) =>
+      provedSample('corner-away', variation).rules!.rules.map(({ claim: { ways, holds, contrasts, cost } }) => ({
+        ways,
+        holds,
+        contrasts: contrasts.map((one) => [one.sightings, one.holds]),
+        worst: cost!.worst,
+        mean: cost!.mean.toFixed(6),
+      }));
+    expect(countsOf({ hand: 'left' })).toEqual(countsOf({}));
   });
 });
 
