@@ -126,11 +126,14 @@ function kindOfValue(yaml: YamlText, path: Path): string {
   return typeof node.value === 'boolean' ? 'a yes-or-no value' : 'a text';
 }
 
+/** More keys that are none are no slips: of the rest nothing is told. */
+const MOST_KEYS = 100;
+
 function unknownKeys(yaml: YamlText, path: Path, keys: readonly string[], tables: Tables): Problem[] {
   const table = tables.at(yaml, path);
   const lesson = tables.at(yaml, []);
   const free = table.keys.filter((key) => !keySpan(yaml, path, key));
-  return keys.map((key) => {
+  return keys.slice(0, MOST_KEYS).map((key) => {
     const likely = isMap(nodeAt(yaml, path)) ? likelyWord(key, free) : undefined;
     // Under a table of the lesson, a key of the lesson was put one step too far in.
     const isIndented = path.length === 1 && lesson.keys.includes(key);

@@ -180,7 +180,7 @@ export function readProse(text: string, offsetOf: OffsetOf): { prose: Prose; pro
       const { offsets } = stretchOf(rest, at + mark[0].length, offsetOf);
       if (open) {
         open.text += ` ${rest}`;
-        open.offsets.push(offsets[0]!, ...offsets);
+        for (const offset of [offsets[0]!, ...offsets]) open.offsets.push(offset);
       } else {
         const kind = !begins ? 'paragraph' : mark[1]!.startsWith('#') ? 'heading' : 'item';
         open = { kind, text: rest, offsets: [...offsets] };

@@ -1,5 +1,5 @@
 /** What YAML itself finds wrong, in the words of a coach. */
-import { type Document, isAlias, isNode, visit, type YAMLError } from 'yaml';
+import { type Document, isAlias, isNode, isScalar, visit, type YAMLError } from 'yaml';
 import type { Problem, Span } from './problem.ts';
 
 type Told = Pick<Problem, 'code' | 'message' | 'hint'>;
@@ -13,7 +13,6 @@ const INDENT: Told = {
 const TOLD: Partial<Record<YAMLError['code'], Told>> = {
   TAB_AS_INDENT: { code: 'yaml-tab', message: 'a tab at the start of the line', hint: 'indent with spaces' },
   BAD_INDENT: INDENT,
-  DUPLICATE_KEY: { code: 'yaml-duplicate-key', message: 'this key stands twice', hint: 'keep one of the two' },
   MULTILINE_IMPLICIT_KEY: {
     code: 'yaml-syntax',
     message: 'a key without ":" and a value',
@@ -44,7 +43,10 @@ const lineStart = (text: string, offset: number): number => text.lastIndexOf('\n
 const lineBefore = (text: string, offset: number): string => text.slice(lineStart(text, offset), offset);
 
 /** From an offset to the end of its line. */
-const restOfLine = (text: string, offset: number): string => text.slice(offset).split('\n')[0]!;
+function restOfLine(text: string, offset: number): string {
+  const end = text.indexOf('\n', offset);
+  return text.slice(offset, end < 0 ? text.length : end);
+}
 
 /** The bracket before an offset that nothing closes. */
 function openBracket(text: string, before: number): number | undefined {
@@ -120,9 +122,6 @@ function problemOf(error: YAMLError, text: string): Problem {
     return { ...INDENT, hint: 'the lines of a text stand deeper than its key: two spaces more', span };
   }
   if (/^Implicit map keys need/.test(message)) return { ...TOLD.MULTILINE_IMPLICIT_KEY!, span };
-  if (error.code === 'DUPLICATE_KEY' && /^ +$/.test(lineBefore(text, start))) {
-    return { ...told!, hint: 'keep one of the two; or, if a new case begins here, write "- " before it', span };
-  }
   if (told) return { ...told, span };
   return {
     code: 'yaml-syntax',
@@ -148,7 +147,7 @@ const signTold = (sign: string): Told => ({
 /** A dash or a colon of a key with no space after it, on the line of an offset or the one before. */
 function tightSign(text: string, offset: number): Problem | undefined {
   const start = lineStart(text, lineStart(text, offset) - 1);
-  const lines = text.slice(start).split('\n').slice(0, 2).join('\n');
+  const lines = text.slice(start).split('\n', 2).join('\n');
   const dash = /^ *-(?=[a-z]+:(?: |$))/m.exec(lines);
   const colon =
     /^ *(?:- +)?(?:title|club|course|for|setup|name|slot|watch|turns|remark|part|cross|front|family):(?=[A-Za-z'"{])/m.exec(
@@ -226,6 +225,34 @@ function firstLine(text: string): { readonly at: number; readonly line: string }
   return undefined;
 }
 
+/** More than anyone mends before looking again; each is looked for in the text around it. */
+const MOST_ERRORS = 100;
+
+/** Keys that stand twice in one table. The library compares each key with all others, which takes long for many. */
+function doubleKeys(document: Document.Parsed, text: string): Problem[] {
+  const found: Problem[] = [];
+  visit(document, {
+    Map(_, { items }) {
+      const seen = new Set<unknown>();
+      for (const { key } of items) {
+        if (!isScalar(key) || !key.range) continue;
+        if (seen.has(key.value) && found.length < MOST_ERRORS) found.push(doubleKey(key.range[0], key.range[1], text));
+        seen.add(key.value);
+      }
+    },
+  });
+  return found;
+}
+
+const doubleKey = (start: number, end: number, text: string): Problem => ({
+  code: 'yaml-duplicate-key',
+  message: 'this key stands twice',
+  hint: /^ +$/.test(lineBefore(text, start))
+    ? 'keep one of the two; or, if a new case begins here, write "- " before it'
+    : 'keep one of the two',
+  span: spanAt(start, Math.max(1, end - start)),
+});
+
 /** References and tags, which YAML allows and lessons do not, and orders to its reader, which stand before everything else. */
 function foreignTo(document: Document.Parsed, text: string): Problem[] {
   const found: Problem[] = [];
@@ -250,7 +277,12 @@ function foreignTo(document: Document.Parsed, text: string): Problem[] {
 
 /** In the order of the text. */
 export function yamlProblems(document: Document.Parsed, text: string): Problem[] {
-  const problems = [...foreignTo(document, text), ...document.errors.map((error) => problemOf(error, text))];
+  const errors = document.errors.slice(0, MOST_ERRORS);
+  const problems = [
+    ...foreignTo(document, text),
+    ...doubleKeys(document, text),
+    ...errors.map((error) => problemOf(error, text)),
+  ];
   return problems.sort((a, b) => a.span.start - b.span.start);
 }
 

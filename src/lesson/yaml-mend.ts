@@ -107,7 +107,7 @@ export function mendYaml(source: Source): MendedYaml {
       const problems = [...told, inSource({ ...TOO_DEEP, span: { start: deep, end: deep + 1 } })];
       return { source, text: '', document: parseDocument(''), mended: new Set(), problems, toSource: (at) => at };
     }
-    const document = parseDocument(text, { prettyErrors: false, uniqueKeys: true, stringKeys: true, version: '1.2' });
+    const document = parseDocument(text, { prettyErrors: false, uniqueKeys: false, stringKeys: true, version: '1.2' });
     const problems = yamlProblems(document, text);
     const broken = problems.find((p) => isStructural(p) && !mended.has(lineAt(p.span.start)));
     if (!broken || told.length === MOST_MENDS) {

@@ -127,6 +127,25 @@ describe('problems of a lesson', () => {
     ]);
   });
 
+  it('reads a line that is longer than a call has room for', () => {
+    const text = SMALL_LESSON.replace('# Look', `a\n  ${'b '.repeat(65_000)}`);
+    expect(loadLesson('a.yaml', bytesOf(text)).proved).toBeDefined();
+  });
+
+  it.each([
+    ['lines indented with tabs', '\ta: b\n'.repeat(3000)],
+    ['a key that stands many times', `${SMALL_LESSON}${'k: a\n'.repeat(20_000)}`],
+    ['many keys that are none', `${SMALL_LESSON}${Array.from({ length: 10_000 }, (_, i) => `k${i}: a\n`).join('')}`],
+    ['many quotes that are never closed', `${SMALL_LESSON}${"k: 'a\n".repeat(1500)}`],
+  ])('is done soon, and tells no more than anyone mends: %s', (_, text) => {
+    const from = process.cpuUsage();
+    const found = problemsOf(text);
+    // Of the processor's time, since others may keep it busy: each takes about a second, where it took ten and more.
+    expect(process.cpuUsage(from).user / 1e6).toBeLessThan(8);
+    expect(found.length).toBeGreaterThan(0);
+    expect(found.length).toBeLessThan(300);
+  });
+
   it('tells of bytes that are no text', () => {
     const { problems, proved } = loadLesson('a.yaml', Uint8Array.of(0x74, 0xe9, 0x74));
     expect(problems.map((p) => p.code)).toEqual(['file-not-utf8']);
