@@ -12,9 +12,12 @@ const PAINT = { error: '31', warning: '33', hint: '36' } as const;
 /** More than anyone reads at once; a file that is no lesson can have ten thousands. */
 const MOST_SHOWN = 100;
 
-/** What a lesson holds must not steer the terminal. */
+/** What a lesson or the name of a file holds must not steer the terminal, nor turn the direction of its writing. */
 export const harmless = (text: string): string =>
-  text.replace(/(?!\t)\p{Cc}/gu, (c) => `\\x${c.charCodeAt(0).toString(16).padStart(2, '0')}`);
+  text.replace(/(?!\t)[\p{Cc}\p{Cf}]/gu, (sign) => {
+    const number = sign.codePointAt(0)!.toString(16);
+    return number.length > 2 ? `\\u{${number}}` : `\\x${number.padStart(2, '0')}`;
+  });
 
 /** The place, what is wrong, the line with carets, what would be right. */
 function problemText({ problem, source }: Found, io: Io): string {
@@ -22,7 +25,7 @@ function problemText({ problem, source }: Found, io: Io): string {
   const word = usesColour(io) ? `\u001b[${PAINT[severity]}m${severity}\u001b[0m` : severity;
   const lines = excerpt(problem.span, source).map(harmless);
   return [
-    `${file}:${line}:${column}: ${word}: ${harmless(message)} [${code}]`,
+    `${harmless(file)}:${line}:${column}: ${word}: ${harmless(message)} [${code}]`,
     ...lines,
     `     = ${harmless(hint)}`,
     '',

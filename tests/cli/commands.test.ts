@@ -152,6 +152,16 @@ describe('check', () => {
     expect((await command(folder, args)).err).not.toContain('\u001b');
   });
 
+  it('steers no terminal by the name of a file, nor by signs that turn the direction of writing', async () => {
+    const folder = newFolder();
+    const odd = put(folder, 'a\u001b[31m.yaml', withLine(18, '    watch: A \u202ewall *behind.'));
+    const { code, err } = await command(folder, ['check', odd]);
+    expect(code).toBe(1);
+    expect(err).toContain('a\\x1b[31m.yaml:18:');
+    expect(err).toContain('A \\u{202e}wall *behind.');
+    for (const sign of ['\u001b', '\u202e']) expect(err).not.toContain(sign);
+  });
+
   it.each([
     ['no such file', 'nowhere.yaml', /there is no such file/],
     ['a folder', 'sub', /it is a folder/],
