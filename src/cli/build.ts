@@ -87,6 +87,13 @@ function clash(files: readonly string[]): string | undefined {
   return names.find((name, i) => names.indexOf(name) !== i);
 }
 
+/** Why files of two lessons cannot be written: a sheet of one is called as one of the other. */
+function twice(files: readonly OutFile[]): string | undefined {
+  const paths = files.map(({ path }) => path);
+  const path = paths.find((one, i) => paths.indexOf(one) !== i);
+  return path && `two of the sheets would both be ${path}: build the lessons to different folders`;
+}
+
 /** A lesson that is proved and laid out. */
 interface Built {
   readonly proved: ProvedLesson;
@@ -209,6 +216,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     }
   }
   const errors = countErrors(all);
+  refused ??= twice(files);
   const failure = errors > 0 ? undefined : (refused ?? (await writeAll(io.folder, files)));
   const ok = errors === 0 && failure === undefined;
   if (failure) io.err(`turnsheet: ${failure}; nothing was changed\n`);

@@ -1,4 +1,5 @@
 /** Course files among those named: each becomes its lessons, and a chart of its own. */
+import { normalize } from 'node:path';
 import { type Course, isCourse, readCourse } from '../lesson/course.ts';
 import { sourceOfBytes } from '../lesson/load.ts';
 import type { Source } from '../lesson/source.ts';
@@ -68,7 +69,8 @@ export async function nameCourses(files: readonly string[], io: Io): Promise<Nam
   for (const file of files) {
     const source = await read(file);
     if (!isSource(source) || !isCourse(source)) {
-      lessons.push(file);
+      // As a course spells it, so that a file named twice is one.
+      lessons.push(normalize(file));
       continue;
     }
     const { course, problems } = readCourse(source);

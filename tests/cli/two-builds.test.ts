@@ -52,4 +52,16 @@ describe('builds into one folder', () => {
     );
     expect(existsSync(join(folder, 'a.yaml'))).toBe(true);
   });
+
+  it('of a file that is spelt in two ways write it once, and tell of sheets that would be one', async () => {
+    const folder = newFolder();
+    put(folder, 'a.yaml', LESSON);
+    put(folder, 'all.yaml', 'course: All\nlessons:\n  - lesson: a.yaml\n');
+    const twice = await command(folder, ['build', './a.yaml', 'all.yaml', '--out', 'o']);
+    expect([twice.code, readdirSync(join(folder, 'o')).filter((name) => name === 'a.pdf')]).toEqual([0, ['a.pdf']]);
+    put(folder, 'a-key.yaml', SMALL_LESSON);
+    const clash = await command(folder, ['build', 'a.yaml', 'a-key.yaml', '--out', 'p']);
+    expect([clash.code, clash.err]).toEqual([1, expect.stringMatching(/two of the sheets would both be p.a-key\.pdf/)]);
+    expect(existsSync(join(folder, 'p'))).toBe(false);
+  });
 });
