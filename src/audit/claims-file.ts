@@ -55,6 +55,12 @@ const solutionClaim = z.object({
 });
 export type SolutionClaim = Readonly<z.infer<typeof solutionClaim>>;
 
+/** Files come from anywhere: no question has more. */
+const MOST_OPTIONS = 12;
+const LONGEST_OPTION = 2_000;
+const MOST_WORDS = 40;
+const LONGEST_WORD = 100;
+
 /**
  * A question which of some rules is so, of a claims file likewise. Rules are said of pairs alone.
  */
@@ -66,11 +72,14 @@ const ruleChoiceClaim = z.object({
   cross: z.string(),
   pair: slot,
   /** What is printed beside each letter. */
-  options: z.array(z.string()).readonly(),
-  letters: z.array(z.string()).readonly(),
+  options: z.array(z.string().max(LONGEST_OPTION)).max(MOST_OPTIONS).readonly(),
+  letters: z.array(z.string()).max(MOST_OPTIONS).readonly(),
   answer: z.string(),
   /** By ours, the club's own words that are printed in their place. */
-  words: z.record(z.string(), z.string()).optional(),
+  words: z
+    .record(z.string().max(LONGEST_WORD), z.string().max(LONGEST_WORD))
+    .refine((words) => Object.keys(words).length <= MOST_WORDS, 'too many words')
+    .optional(),
 });
 export type RuleChoiceClaim = Readonly<z.infer<typeof ruleChoiceClaim>>;
 

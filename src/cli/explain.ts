@@ -1,5 +1,12 @@
 /** `turnsheet explain`: why turns work, as a parse of them and, after a set-up, by what they do to the pieces. */
-import { type Explanation, explain, MOST_TURNS_EXPLAINED, type Part, type Stretch } from '../cube/explain/explain.ts';
+import {
+  type Explanation,
+  explain,
+  MOST_TURNS_EXPLAINED,
+  merged,
+  type Part,
+  type Stretch,
+} from '../cube/explain/explain.ts';
 import { notationOf } from '../cube/explain/notation.ts';
 import { prove } from '../cube/solves.ts';
 import { TRIGGERS } from '../cube/triggers.ts';
@@ -129,7 +136,11 @@ export function explainTurns({ turns: text, setup: setupText, own, json }: Expla
       io.err('turnsheet: note: these turns do not solve this case: what they do to the pieces is not told\n');
     } else phases = USUAL_STEP.phases?.of(subject, turns, TRIGGERS).phases;
   }
-  const explained = explain(turns);
-  io.out(json ? asJson(turns, explained, phases) : asText(turns, explained, phases));
+  // Turns of one face in a row are one turn to whoever does them.
+  const plain = merged(turns);
+  if (plain.length === 0) return refuse({ usage: 'these turns undo each other: nothing is left to explain' });
+  if (plain.length < turns.length) io.err(`turnsheet: note: the same as ${writeTurns(plain)}\n`);
+  const explained = explain(plain);
+  io.out(json ? asJson(plain, explained, phases) : asText(plain, explained, phases));
   return 0;
 }

@@ -61,7 +61,7 @@ npx turnsheet find --setup TURNS [--slot SLOT] [--keep SLOTS|none] [--longer N] 
   --ends TURNS    only solutions with these last turns
   --hands         also which are easiest for hands: as chosen for sheets, with the cube held still, from behind, with the
                   left hand
-  --allow LIST    with --hands: what they may use besides turns of faces: wide, slices, rotations, tipping, with commas
+  --allow LIST    as --hands, and what they may use besides turns of faces: wide, slices, rotations, tipping, with commas
   --json          one JSON document on standard output
 
   npx turnsheet find --pair "UFR:R UB:U" --keep FL,BL,BR
@@ -130,7 +130,7 @@ npx turnsheet mark --type CLAIMS [ANSWERS.csv] [--roster FILE] [--json]
   or is a letter, it is "unmatched" and says so. A handout is named as the paper by its file's name, edge-away; with
   several CLAIMS files it has to be. Every row is told; what matches no item is "unmatched".
 
-  --roster FILE   the roster that the papers were built with: an answer without a paper is taken for the paper of its
+  --roster FILE   the roster that the papers were built with: an answer without a paper is taken for the handout or the paper of its
                   student, one without a student is given to whom the paper belongs, and a paper that comes back under
                   another's code is told
   --out DIR       write there NAME-slips.pdf, a slip for each student; NAME-class.csv and NAME-class.json, the class as

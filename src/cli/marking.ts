@@ -60,7 +60,7 @@ export async function loadOwners(
   if (rows.length === 0 || wrong.some((problem) => severityOf(problem) === 'error')) return undefined;
   const owners = ownersOf(rows, items);
   if (!owners) {
-    const message = `it has ${counted(rows.length, 'student')}, and the claims ${counted(items.papers.length, 'paper')}: name the roster that the papers were built with`;
+    const message = `it has ${counted(rows.length, 'student')}, and the claims ${counted(new Set(items.items.filter(({ onPaper }) => onPaper).map(({ paper }) => paper)).size, 'paper')}: name the roster that the papers were built with`;
     problems.push({ severity: 'error', file: roster, message });
   }
   return owners;

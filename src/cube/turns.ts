@@ -68,9 +68,10 @@ export function mirror(turns: readonly Turn[]): Turn[] {
 
 export const isTurnOfTop = (turn: Turn | undefined): boolean => turn?.kind === 'face' && turn.letter === 'U';
 
-/** With quarter turns of U before them, as one turn with one of U that they begin with. */
+/** With quarter turns of U before them, as one turn with one of U that they begin with; a y that they begin with stays first. */
 export function afterTop(quarters: number, turns: readonly Turn[]): Turn[] {
   const [first, ...rest] = turns;
+  if (first?.letter === 'y') return [first, ...afterTop(quarters, rest)];
   const begins = isTurnOfTop(first);
   const all = (quarters + (begins ? first!.quarters : 0)) % 4;
   return [...(all === 0 ? [] : [turnOf('face', 'U', all as Quarters)]), ...(begins ? rest : turns)];

@@ -24,7 +24,8 @@ export function byTheRules(subject: Subject, lesson: Lesson): Turns | undefined 
   if (!table) return undefined;
   const solved = (seen: Subject): Turns | undefined => turnsByTable(table, step.rules!.sightingOf(seen));
   const asHeld = solved(subject);
-  if (!asHeld || hands.still || !(turnsBehind(asHeld) || beginsWithRotation(asHeld))) return asHeld;
+  if (hands.still) return asHeld && beginsWithRotation(asHeld) ? undefined : asHeld;
+  if (!asHeld || !(turnsBehind(asHeld) || beginsWithRotation(asHeld))) return asHeld;
   const turned = ([1, 2, 3] as const).flatMap((quarters) => {
     const turns = solved(step.turned(subject, quarters));
     return turns && !beginsWithRotation(turns) ? [[turnOf('rotation', 'y', quarters), ...turns]] : [];

@@ -408,5 +408,4 @@ export function formatOf(step: Step): Format {
 
 export type CaseFile = z.infer<typeof caseSchema>;
 export type RuleFile = z.infer<ReturnType<typeof ruleSchemaOf>>;
-export type FactFile = z.infer<ReturnType<typeof factSchemaOf>>;
 export type EveryFile = z.infer<typeof everySchema>;

@@ -34,7 +34,7 @@ function itemsOf({ text, items }: ProvedFile, twice: ReadonlySet<string>): Map<s
     const position = positions.get(bare.paper) ?? 0;
     positions.set(bare.paper, position + 1);
     const named: BareItem = twice.has(id) ? { ...bare, id: `${sheet}.${id}`, paper: bare.paper || sheet } : bare;
-    found.set(id, { ...named, lesson: text.lesson, position });
+    found.set(id, { ...named, lesson: text.lesson, position, onPaper: bare.paper !== '' });
   }
   return found;
 }

@@ -13,8 +13,10 @@ export interface NamedRule {
 interface CommonItem {
   /** As a student names it, with its paper before a point: `3` is the third case of a handout, `K4T.7` an item of a paper. */
   readonly id: string;
-  /** Empty on a handout. */
+  /** The code of the paper, or of a handout the name of its file where several have the item; else empty. */
   readonly paper: string;
+  /** Whether it is of a practice paper; else of a handout. */
+  readonly onPaper: boolean;
   /** What the item is called on its paper or handout. */
   readonly number: string;
   /** The lesson's title, and the file that it was read from. */

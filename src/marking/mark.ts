@@ -200,8 +200,12 @@ export function marker(items: Items, options: MarkingOptions): (submission: Subm
   };
   return (submission) => {
     const { file, row, student, paper, item, answer, mark } = submission;
-    const [paperOf, editionOf] = [options.owners?.paperOf, options.owners?.editionOf];
-    const own = { paper: paperOf?.get(nameKey(student)), edition: editionOf?.get(nameKey(student)) };
+    const [papersOf, editionOf] = [options.owners?.papersOf, options.owners?.editionOf];
+    const own = {
+      papers: papersOf?.get(nameKey(student)),
+      edition: editionOf?.get(nameKey(student)),
+      editions: editionOf && [...editionOf.values()],
+    };
     const found = resolve(submission, items, answeredBy(answer, options), words, own);
     const [matched, marked] =
       'item' in found ? [found.item.id, judged(found.item, answer)] : ['', plain('unmatched', found.unmatched)];

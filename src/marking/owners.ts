@@ -6,7 +6,8 @@ import type { MarkedRow, Submission } from './submission.ts';
 
 export interface Owners {
   /** Codes of students and of papers as they are printed, by what they are compared with; see nameKey. */
-  readonly paperOf: ReadonlyMap<string, string>;
+  /** One for each lesson. */
+  readonly papersOf: ReadonlyMap<string, readonly string[]>;
   readonly studentOf: ReadonlyMap<string, string>;
   /** What the files of a student's edition are called after the lesson's name: `-left`. */
   readonly editionOf: ReadonlyMap<string, string>;
@@ -21,7 +22,7 @@ interface Student {
 
 /** Students in the order of the roster. Undefined if there are papers, and no lesson has one for each of them. */
 export function ownersOf(students: readonly Student[], { items }: Items): Owners | undefined {
-  const ofPapers = items.filter(({ paper }) => paper !== '');
+  const ofPapers = items.filter(({ onPaper }) => onPaper);
   const byLesson = [...groupedBy(ofPapers, ({ lessonFile, lesson }) => `${lessonFile}|${lesson}`).values()]
     .map((of) => [...new Set(of.map(({ paper }) => paper))])
     .filter((papers) => papers.length === students.length);
@@ -29,7 +30,9 @@ export function ownersOf(students: readonly Student[], { items }: Items): Owners
   const named = students.flatMap(({ code, variation }, i) => (code === undefined ? [] : [{ code, variation, i }]));
   const owned = byLesson.flatMap((papers) => named.map(({ code, i }) => ({ paper: papers[i]!, code })));
   return {
-    paperOf: new Map(owned.map(({ paper, code }) => [nameKey(code), paper])),
+    papersOf: new Map(
+      [...groupedBy(owned, ({ code }) => nameKey(code))].map(([key, own]) => [key, own.map(({ paper }) => paper)]),
+    ),
     studentOf: new Map(owned.map(({ paper, code }) => [nameKey(paper), code])),
     editionOf: new Map(named.map(({ code, variation }) => [nameKey(code), editionSuffix(variation)])),
   };

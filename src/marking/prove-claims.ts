@@ -75,7 +75,7 @@ const placeOf = ({ paper = '', item }: { paper?: string | undefined; item: strin
 });
 
 /** An item before it is known what else there is. */
-type Bare<T> = Omit<T, 'lesson' | 'position'>;
+type Bare<T> = Omit<T, 'lesson' | 'position' | 'onPaper'>;
 export type BareItem = Bare<SolutionItem> | Bare<ChoiceItem>;
 
 function solutionItem(claim: SolutionClaimText, placed: Placed, table: RuleTable): Found<Bare<SolutionItem>> {

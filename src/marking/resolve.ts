@@ -41,21 +41,31 @@ const tidied = (item: string): string =>
     .replace(/^(\w+)[\s/_–-]+(?=\w+$)/, '$1.')
     .replaceAll(/(^|\.)0+(?=\d+(?:\.|$))/g, '$1');
 
-/** What a student of a roster has: a paper, and the edition of handouts that is called so after the lesson's name. */
+/** What a student of a roster has: a paper of each lesson, and the edition of handouts that is called so after the lesson's name. */
 export interface OwnSheets {
-  readonly paper?: string | undefined;
+  readonly papers?: readonly string[] | undefined;
   readonly edition?: string | undefined;
+  /** All that the students of the roster have. */
+  readonly editions?: readonly string[] | undefined;
 }
 
-/** Of editions of one lesson that have the same item the one that is meant; undefined where none or several are. */
+/** What the sheets of an edition are called: `edge-away-left`. */
+const sheetOf = ({ lessonFile }: Item, edition: string): string => `${lessonFile.replace(/\.[^.]+$/, '')}${edition}`;
+
+/** An item of a handout that another student of the roster has; not known of a sheet that is called otherwise. */
+const isOfOthers = ({ sheet, item }: OnHandout, { edition, editions = [] }: OwnSheets): boolean =>
+  edition !== undefined &&
+  !item.onPaper &&
+  sheet !== sheetOf(item, edition) &&
+  editions.some((other) => sheet === sheetOf(item, other));
+
+/** Of editions of one lesson that have the same item the one that the student has; undefined where that is not known. */
 function ofEdition(all: readonly Named[], edition: string | undefined): readonly Named[] | undefined {
   if (edition === undefined || all.length < 2) return undefined;
-  const own = all.filter(({ sheet }) =>
-    edition === ''
-      ? all.every((other) => other.sheet === sheet || other.sheet.startsWith(`${sheet}-`))
-      : sheet.endsWith(edition),
-  );
-  return own.length === 1 ? own : undefined;
+  const items = all.flatMap((named) => ('item' in named ? [named] : []));
+  const isOneLesson = items.length === all.length && new Set(items.map(({ item }) => item.lessonFile)).size === 1;
+  const own = items.filter(({ sheet, item }) => sheet === sheetOf(item, edition));
+  return isOneLesson && own.length === 1 ? own : undefined;
 }
 
 /**
@@ -75,7 +85,7 @@ export function resolve(
   const ofPaper = row.paper === '' ? [] : written.map((item) => `${row.paper}.${item}`);
   const names = [...new Set([...written, ...ofPaper].map(nameKey))];
   const ofSheet = (found: OnHandout | undefined): Resolved | undefined =>
-    row.paper === '' ? withoutPaper(tidied(row.item), answered, found, items, own.paper, words) : undefined;
+    row.paper === '' ? withoutPaper(tidied(row.item), answered, found, items, own.papers, words) : undefined;
   let sheets: string[] | undefined;
   for (const name of names) {
     const isCaseNumber = /^(?:.+:)?\d+$/.test(name);
@@ -83,8 +93,14 @@ export function resolve(
     const all = items.byName.get(name) ?? [];
     const [found, ...more] = ofEdition(all, own.edition) ?? all;
     if (found && more.length > 0) sheets ??= [found, ...more].map(({ sheet }) => sheet);
-    else if (found && 'item' in found) return ofSheet(found) ?? found;
-    else if (found && 'refused' in found) return { unmatched: words.unproved(found.refused.claim, found.refused.why) };
+    else if (found && 'item' in found) {
+      const meant = ofSheet(found) ?? found;
+      const isHandout = 'item' in meant && meant.item === found.item;
+      return isHandout && row.paper === '' && isOfOthers(found, own)
+        ? { unmatched: words.otherEdition(own.edition!) }
+        : meant;
+    } else if (found && 'refused' in found)
+      return { unmatched: words.unproved(found.refused.claim, found.refused.why) };
     else if (found) return { unmatched: words.nothingToAnswer(row.item) };
   }
   if (sheets) return { unmatched: words.several(row.item, sheets) };

@@ -130,6 +130,7 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
     const slips = wrong.filter(({ row }) => row.matched === id).map(({ slip }) => slip);
     return { item: itemById.get(id)!, ...scoreOf(own), slips: counted(slips.filter((slip) => slip !== undefined)) };
   });
+  const slipOf = new Map(wrong.map(({ row, slip }) => [row, slip] as const));
   const ofCases = counting.flatMap((row) => {
     const item = itemOf(row);
     return item.kind === 'solution' ? [{ row, item }] : [];
@@ -137,7 +138,7 @@ export function summaryOf(rows: readonly MarkedRow[], items: readonly Item[]): S
   const cases = [...groupedBy(ofCases, ({ item }) => `${item.step} ${item.subject.caseAddress}`).values()].map(
     (own): CaseFigures => {
       const rows = own.map(({ row }) => row);
-      const slips = wrong.flatMap(({ row, slip }) => (slip !== undefined && rows.includes(row) ? [slip] : []));
+      const slips = rows.flatMap((row) => slipOf.get(row) ?? []);
       const byWhom = [...groupedBy(rows, ({ student }) => nameKey(student)).values()];
       return {
         case: own[0]!.item.subject.caseAddress,

@@ -20,7 +20,7 @@ export interface OnHandout {
 }
 
 /**
- * `number` is the item as the row names it; `own`: the only paper that its student has, where that is known. The item that is meant; or what the coach is asked; undefined where neither
+ * `number` is the item as the row names it; `own`: the papers that its student has, where that is known. The item that is meant; or what the coach is asked; undefined where neither
  * the handout nor a paper has the number.
  */
 export function withoutPaper(
@@ -28,10 +28,10 @@ export function withoutPaper(
   answered: Answered,
   found: OnHandout | undefined,
   { items, papers, onPapers }: Items,
-  own: string | undefined,
+  own: readonly string[] | undefined,
   words: MarkingWords['unmatched'],
 ): { readonly item: Item } | { readonly unmatched: string } | undefined {
-  const there = (onPapers.get(nameKey(number)) ?? []).filter(({ paper }) => own === undefined || paper === own);
+  const there = (onPapers.get(nameKey(number)) ?? []).filter(({ paper }) => own === undefined || own.includes(paper));
   if (there.length === 0 || (found && answered.isRightOn(found.item))) return found;
   const right = there.filter(answered.isRightOn);
   if (found && right.length === 0 && !there.some(answered.isFormOf)) return found;

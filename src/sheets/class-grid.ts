@@ -1,12 +1,16 @@
 /** Who answered what, a row a student and a column an item: the class at a glance. */
 import { type Block, mm, type Paper } from '../layout/blocks.ts';
 import { byCode, type StudentRows } from '../marking/by-student.ts';
+import type { Item } from '../marking/items.ts';
 import { isTimed, type MarkedRow } from '../marking/submission.ts';
+import type { Summary } from '../marking/summary.ts';
 import { letterInk } from '../svg/palette.ts';
 import type { Mark, Scene } from '../svg/scene.ts';
+import { groupedBy } from '../text/grouped.ts';
 import type { MarkingSheetWords } from '../words/words.ts';
 import { columns, figure, space, whole } from './blocks.ts';
 import { printableCode } from './print-text.ts';
+import type { SlipMaking } from './slips-sheet.ts';
 import { grey, note, plain } from './texts.ts';
 
 /** In scene units, and on paper. */
@@ -78,61 +82,52 @@ const sceneOf = (marks: readonly Mark[], count: number, description: string): Sc
   description,
 });
 
-/** The number that an item has on its paper or handout. */
-const numberOf = ({ matched, paper }: MarkedRow): string =>
-  paper !== '' && matched.startsWith(`${paper}.`)
-    ? matched.slice(paper.length + 1)
-    : (matched.split('.').at(-1) ?? matched);
+/** What stands in one band of columns: the papers or the handouts of a lesson. */
+const bandOf = ({ lessonFile, onPaper }: Item): string => `${lessonFile} ${onPaper}`;
 
 /** Nothing where nobody answered anything that counts. */
-export function classGrid(students: readonly StudentRows[], words: MarkingSheetWords, paper: Paper): Block[] {
-  const { grid } = words.report;
+export function classGrid({ students, items }: Summary, { words: { markingSheets }, paper }: SlipMaking): Block[] {
+  const itemById = new Map(items.map(({ item }) => [item.id, item]));
   const most = MOST_COLUMNS[paper];
-  const counting = students.map(({ student, rows }) => ({
-    student,
-    first: rows[0]!,
-    byNumber: new Map(
-      rows.filter((row) => row.matched !== '' && !isTimed(row)).map((row) => [numberOf(row), row] as const),
-    ),
-  }));
-  const numbers = [...new Set(counting.flatMap(({ byNumber }) => [...byNumber.keys()]))].sort(byCode);
-  const bands = Array.from({ length: Math.ceil(numbers.length / most) }, (_, i) =>
-    numbers.slice(i * most, (i + 1) * most),
-  );
-  const row = (label: Block, scene: Scene): Block =>
-    columns(mm(2), [STUDENT, label], ['rest', figure(scene, (scene.width / CELL) * CELL_WIDTH)]);
-  return bands.flatMap((band) => {
-    const heads = band.map(
-      (number, i): Mark => ({
-        kind: 'label',
-        text: number,
-        x: i * CELL + CELL / 2,
-        y: CELL / 2,
-        size: NUMBER,
-        colour: DARK,
-      }),
+  return [...groupedBy([...itemById.values()], bandOf).values()].flatMap((own) => {
+    const numbers = [...new Set(own.map(({ number }) => number))].sort(byCode);
+    const rowOf = ({ rows }: StudentRows, number: string): MarkedRow | undefined =>
+      rows.find((row) => {
+        const item = itemById.get(row.matched);
+        return item?.number === number && bandOf(item) === bandOf(own[0]!) && !isTimed(row);
+      });
+    const parts = Array.from({ length: Math.ceil(numbers.length / most) }, (_, i) =>
+      numbers.slice(i * most, (i + 1) * most),
     );
-    const head = row(note(plain(grid.items)), sceneOf(heads, band.length, grid.heads(band)));
-    const rows = counting.map(({ first, byNumber }) => {
-      const told = band.map((number) => [number, toldOf(byNumber.get(number))] as const);
-      const of = (wanted: Told): string[] => told.flatMap(([number, is]) => (is === wanted ? [number] : []));
-      const said = grid.row(of('right'), of('wrong'), [...of('part'), ...of('unread')]);
-      const code = printableCode(first, SHORT_CODE, words.slips);
-      return row(
-        note(plain(code)),
-        sceneOf(
-          told.flatMap(([, is], i) => marksOf(is, i)),
-          band.length,
-          said,
-        ),
-      );
-    });
-    return [
-      whole(mm(0.5), head, ...rows.slice(0, 2)),
-      space(mm(0.5)),
-      ...rows.slice(2),
-      note(grey(grid.legend)),
-      space(mm(2)),
-    ];
+    return parts.flatMap((part) => bandBlocks(own[0]!, part, students, rowOf, markingSheets));
   });
+}
+
+function bandBlocks(
+  { onPaper }: Item,
+  numbers: readonly string[],
+  students: readonly StudentRows[],
+  rowOf: (student: StudentRows, number: string) => MarkedRow | undefined,
+  { report: { grid }, slips }: MarkingSheetWords,
+): Block[] {
+  const row = (label: string, scene: Scene): Block =>
+    columns(mm(2), [STUDENT, note(plain(label))], ['rest', figure(scene, (scene.width / CELL) * CELL_WIDTH)]);
+  const heads = numbers.map(
+    (text, i): Mark => ({ kind: 'label', text, x: i * CELL + CELL / 2, y: CELL / 2, size: NUMBER, colour: DARK }),
+  );
+  const head = row(onPaper ? grid.papers : grid.handout, sceneOf(heads, numbers.length, grid.heads(numbers)));
+  const rows = students.map((student) => {
+    const told = numbers.map((number) => [number, toldOf(rowOf(student, number))] as const);
+    const of = (wanted: Told): string[] => told.flatMap(([number, is]) => (is === wanted ? [number] : []));
+    const said = grid.row(of('right'), of('wrong'), [...of('part'), ...of('unread')]);
+    const marks = told.flatMap(([, is], i) => marksOf(is, i));
+    return row(printableCode(student.rows[0]!, SHORT_CODE, slips), sceneOf(marks, numbers.length, said));
+  });
+  return [
+    whole(mm(0.5), head, ...rows.slice(0, 2)),
+    space(mm(0.5)),
+    ...rows.slice(2),
+    note(grey(grid.legend)),
+    space(mm(2)),
+  ];
 }

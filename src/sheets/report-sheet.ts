@@ -219,7 +219,7 @@ export function reportSheet(summary: Summary, making: SlipMaking): Sheet {
       ...choicesOf(summary, making),
       ...shorterOf(summary, making),
       ...notMarkedOf(summary, making),
-      ...section(report.students, classGrid(summary.students, making.words.markingSheets, making.paper)),
+      ...section(report.students, classGrid(summary, making)),
     ],
     making,
   );

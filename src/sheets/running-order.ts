@@ -141,7 +141,16 @@ function drillStep(items: readonly DrillItem[], isWhole: boolean, texts: RuleTex
   return {
     title: drill.title,
     body: [
-      note(...textSpans(drill.text(items.length, isWhole ? ownWords(texts).points : undefined), texts)),
+      note(
+        ...textSpans(
+          drill.text(
+            items.length,
+            items.filter(({ isException }) => isException).length,
+            isWhole ? ownWords(texts).points : undefined,
+          ),
+          texts,
+        ),
+      ),
       sideBySide(cells),
     ],
   };

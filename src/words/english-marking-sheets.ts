@@ -42,7 +42,8 @@ export const markingSheets = {
     missedBy: (students: string) => `missed by ${students}`,
     students: 'Students and items',
     grid: {
-      items: 'Item',
+      papers: 'Papers, item',
+      handout: 'Handout, case',
       heads: (numbers: readonly string[]) => `The items ${numbers.join(', ')}.`,
       row: (right: readonly string[], wrong: readonly string[], others: readonly string[]) =>
         [

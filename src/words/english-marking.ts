@@ -117,6 +117,9 @@ export const marking = {
       item.toUpperCase() === paper.toUpperCase()
         ? `${paper} is a paper: name an item of it too.`
         : `There is no item ${item}; if it is a paper, ${paper} was likely meant: name paper, item and answer.`,
+    /** The handout of a student is not among those marked; `edition` ends the names of its files, if anything does. */
+    otherEdition: (edition: string) =>
+      `Your handout is another edition${edition === '' ? '' : `, “${edition.slice(1)}”`}: it is not marked here.`,
     /** In several files: their names, of which one belongs in the column of the paper. */
     several: (item: string, sheets: readonly string[]) =>
       `Item ${item} is in ${listed(sheets)}: name one of them as the paper.`,

@@ -43,20 +43,21 @@ export const plan = {
     drill: {
       title: 'Drill',
       /** `points`: what the step has its examples show, `every foreign slot`; undefined where some of it is left out. */
-      text: (shown: number, points: string | undefined) =>
+      text: (shown: number, exceptions: number, points: string | undefined) =>
         `In pairs: one sets up, the other says the rule before the first turn. These ${shown} set-ups have every rule, and those ` +
-        `for many cases more often${points === undefined ? '' : `, every exception, ${points}, and both hands`}.`,
+        `for many cases more often${points === undefined ? '' : `${exceptions > 0 ? ', every exception' : ''}, ${points}, and both hands`}.`,
       again: 'The drill goes on. Change over: whoever set up now solves.',
     },
-    plainDrill: 'In pairs: one sets up from the handout, the other says what they see before the first turn.',
+    plainDrill:
+      'Give out the handouts. In pairs: one sets up from it, the other says what they see before the first turn.',
     break: {
       title: 'Break',
       text: 'Put the cubes down. Shake out hands and arms. If a hand or wrist hurts, stop for today.',
     },
     close: {
       title: 'Close',
-      text: 'Give out the handouts. Say what to practise until next time.',
-      ask: 'Which question do you ask first, and which one decides? Who met a case that no rule fitted?',
+      text: 'Everyone takes a handout home. Say what to practise until next time.',
+      ask: 'Which question do you ask first, and which one decides? Which case was the hardest to tell?',
     },
   },
   /** What looks alike: an exception, or what another rule takes, and in what it differs. */

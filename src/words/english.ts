@@ -47,8 +47,13 @@ const handout = {
   undo: 'Back',
   /** What the shades of pictures mean in either ink, one a line; of their lines the step speaks. */
   signs: {
-    colour: ['Pale: solved, keep it.', 'Grey: does not matter.'],
-    mono: ['Letters: colours.', 'Light grey: solved, keep it.', 'White without a letter: does not matter.'],
+    colour: ['Pale: solved, keep it.', 'Grey: does not matter.', 'Ring: how many turns.'],
+    mono: [
+      'Letters: colours.',
+      'Light grey: solved, keep it.',
+      'White without a letter: does not matter.',
+      'Ring: how many turns.',
+    ],
   },
   promises: {
     all: (cases: number) => `All ${cases} cases`,

@@ -60,6 +60,12 @@ describe('editions', async () => {
     expect(marked[4]).toEqual(['', 'unmatched']);
     put(folder, 'class.csv', 'code,hand\nEF,\nGH,left\n');
     put(folder, 'more.csv', `student,item,answer\nEF,1,${here}\nGH,1,${mirrored}\n`);
+    // Held against the handout that another student has, a right answer would be wrong.
+    const alone = await command(folder, ['mark', 'o/a.claims.json', 'more.csv', '--roster', 'class.csv', '--json']);
+    expect(JSON.parse(alone.out).rows).toMatchObject([
+      { student: 'EF', verdict: 'solves' },
+      { student: 'GH', verdict: 'unmatched', says: 'Your handout is another edition, “left”: it is not marked here.' },
+    ]);
     const args = ['mark', 'o/a.claims.json', 'o/a-left.claims.json', 'more.csv', '--roster', 'class.csv', '--json'];
     const { rows: known } = JSON.parse((await command(folder, args)).out);
     expect(known.map((row: { matched: string; verdict: string }) => [row.matched, row.verdict])).toEqual([

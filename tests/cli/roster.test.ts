@@ -76,6 +76,13 @@ describe('build with a roster', () => {
       expect(pages[0]!.text).toContain(edition);
       expect(claims[0].cross).toBe(name === 'a-red-down' ? 'red' : 'white');
     }
+    // All of them marked together: whose paper is whose is known, and so is which handout.
+    const { claims } = JSON.parse(readFileSync(join(folder, 'o/a-left.claims.json'), 'utf8'));
+    put(folder, 'answers.csv', `student,item,answer\nB,1,${claims[0].solution}\n`);
+    const files = ['a', 'a-left', 'a-red-down'].map((name) => `o/${name}.claims.json`);
+    const marked = await command(folder, ['mark', ...files, 'answers.csv', '--roster', 'class.csv', '--json']);
+    expect(JSON.parse(marked.out).problems).toEqual([]);
+    expect(JSON.parse(marked.out).rows).toMatchObject([{ matched: 'a-left.1', verdict: 'solves' }]);
   });
 
   it('writes nothing of whose a paper is into its foot or into the claims', async () => {

@@ -28,5 +28,5 @@ export const marking = {
     disturbs: 'The pair is home, a kept slot is not',
   },
   noPlace:
-    'Write the place, and the side that its cross colour looks to (of an edge: the colour that belongs in front or behind), such as UBR:B.',
+    'Write where the piece is and where its cross colour looks (of an edge: the colour that belongs in front or behind), such as “top back right, white to the back”, or UBR:B for short.',
 };

@@ -101,11 +101,11 @@ const HOW: Readonly<Record<Way, (other: string) => string>> = {
 };
 /** Where the other piece is to be turned; of the cross colour it is told how it looks. */
 const STANDS: Readonly<Record<Exclude<Standing, 'cross along'>, (face: string, across: string) => string>> = {
-  'over the slot': () => 'over the slot',
-  'in the face': (face) => `beside the slot, into ${face}`,
-  'at the side': (face) => `beside the slot, not into ${face}`,
+  'over the slot': () => 'over the old slot',
+  'in the face': (face) => `beside the old slot, into ${face}`,
+  'at the side': (face) => `beside the old slot, not into ${face}`,
   across: (_, across) => `across from ${across}`,
-  'across the side': () => 'across from the slot’s other side',
+  'across the side': () => 'across from the other side of the old slot',
 };
 
 /** What the face does that is to be taken. */
@@ -169,7 +169,7 @@ const features: Readonly<Record<FeatureName, FeatureWords>> = {
     says: (answer) => `the edge is ${answer}`,
   },
   'corner over edge': {
-    ask: 'Bring the corner above the edge. Do their sides match?',
+    ask: 'Bring the corner above the edge. Do their sides match (not {cross})?',
     answers: { match: 'match', 'no match': 'no match' },
     says: (answer) =>
       answer === 'match'
@@ -242,11 +242,11 @@ export const rules = {
   between: (between: Between, lifted: Lifted): string => {
     const name = NAMES[lifted];
     return {
-      'to the side': `Then turn ${name} to the slot’s other side.`,
+      'to the side': `Then turn ${name} to the other side of its old slot.`,
       'from the side':
         lifted === 'corner'
           ? 'Then turn the top so that the corner stays in the face.'
-          : `Then turn ${name} a quarter away from its slot.`,
+          : `Then turn ${name} a quarter off its old slot.`,
       half: 'Then give the top a half turn.',
       clear: 'Then turn the pair out of the face.',
     }[between];

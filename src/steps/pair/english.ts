@@ -22,7 +22,7 @@ const practice: PracticeWordsOfStep = {
     solve: {
       title: 'Solve it',
       ask:
-        'Set up, look, and write down turns that solve the pair. The cross and the pale slots must be whole at the end. A slot ' +
+        'Set up, look, and write down turns that solve the pair. The cross and the slots to keep must be whole at the end. A slot ' +
         'that a stuck piece comes out of need not be, nor one that is called open.',
     },
   },
@@ -54,7 +54,7 @@ const sheets: SheetWordsOfStep = {
     "turnsheet's own measure, at most one turn longer.",
   chart: 'Every case of a pair, its own slot at the front right',
   plan: {
-    open: 'Everyone holds the cube the same way. Show the pair, its own slot and where the pieces are stuck. Say what today is about.',
+    open: 'Everyone holds the cube the same way. Show the pair, its own slot and where the two pieces are. Say what today is about.',
     ask: 'Where are the two pieces, where does {cross} face, and which face would you turn first? Hands off until someone says why.',
   },
 };
