@@ -64,6 +64,23 @@ describe.each(materials)('what keys recommend for $name', ({ name, material }) =
     if (rules) expect(followed).toBeGreaterThan(keys.length / 8);
   });
 
+  it('stands beside set-ups to choose among that are made of turns which students meet', () => {
+    const { candidates, make } = kindNamed('picture');
+    const all = candidates(material);
+    const taught = new Set(material.taught.flatMap(({ recommended }) => recommended.map(({ letter }) => letter)));
+    let made = 0;
+    for (let i = 0; i < all.length; i += 12) {
+      const exercise = make(all[i]!, material, randomFor(i));
+      if (exercise?.form !== 'choice') continue;
+      made++;
+      for (const option of exercise.options) {
+        const letters = option.says === 'turns' ? option.turns.map(({ letter }) => letter) : [];
+        expect(letters.filter((letter) => 'BD'.includes(letter) && !taught.has(letter))).toEqual([]);
+      }
+    }
+    expect(made).toBeGreaterThan(all.length / 24);
+  });
+
   it('is no longer than the set-up taken back', () => {
     const { candidates, make, unsound } = kindNamed('solve');
     const all = candidates(material);

@@ -8,6 +8,7 @@ import { wordDistance } from '../../text/likely.ts';
 import { setUpFor } from '../carry.ts';
 import { seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise, Option } from '../exercise.ts';
+import { familiarIn } from '../familiar.ts';
 import type { Random } from '../random.ts';
 import { baseOf, candidateOf, type Kind } from './kind.ts';
 
@@ -23,7 +24,7 @@ function likely(subject: Subject, random: Random): Subject[] {
 }
 
 /** Of so many likely ones the wrong ones are drawn, so often anew at most. */
-const DRAWN_FROM = 7;
+const DRAWN_FROM = 9;
 const DRAWS = 12;
 
 /** Different as addresses from the right one, and as cases from each other; the likeliest first. */
@@ -54,8 +55,7 @@ function isFirstLikeAnother(rows: readonly Turns[]): boolean {
  * Set-ups for wrong ones beside the right one. More often than not the right one is none of the two that are most alike:
  * otherwise whoever looks at the choices alone would find it.
  */
-function wrongSetUps(right: Turns, wrong: readonly Subject[], random: Random): Turns[] {
-  const setUps = wrong.map((other) => setUpFor(other, []));
+function wrongSetUps(right: Turns, setUps: readonly Turns[], random: Random): Turns[] {
   const hides = random.below(5) < 3;
   let drawn = setUps.slice(0, WRONG);
   for (let i = 0; i < DRAWS && isFirstLikeAnother([right, ...drawn]) === hides; i++) {
@@ -90,11 +90,13 @@ function unsound(exercise: Exercise): string | undefined {
 
 export const picture: Kind = {
   candidates: ({ taught, leading }) => taught.map((one) => candidateOf(one, COMPARING + seeing(one, leading))),
-  make(one, _, random): ChoiceExercise | undefined {
-    const wrong = wrongOnes(one.subject, random);
-    if (wrong.length < WRONG) return undefined;
+  make(one, material, random): ChoiceExercise | undefined {
+    const isFamiliar = familiarIn(material);
     const base = baseOf('picture', one);
-    const setUps = wrongSetUps(base.setup, wrong, random);
+    const wrong = wrongOnes(one.subject, random).map((other) => setUpFor(other, []));
+    const known = wrong.filter(isFamiliar);
+    if (known.length < WRONG || !isFamiliar(base.setup)) return undefined;
+    const setUps = wrongSetUps(base.setup, known, random);
     return { ...base, form: 'choice', options: [base.setup, ...setUps].map(option), right: [0] };
   },
   unsound,

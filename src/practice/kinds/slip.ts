@@ -9,6 +9,7 @@ import { lengthOf, type Quarters, type Turn, turnOf, writeTurns } from '../../cu
 import { solutionsSeen } from '../carry.ts';
 import { doing, seeing } from '../difficulty.ts';
 import type { ChoiceExercise, Exercise, Slip } from '../exercise.ts';
+import { familiarIn } from '../familiar.ts';
 import type { Material, Taught } from '../material.ts';
 import type { Random } from '../random.ts';
 import { baseOf, candidateOf, type Kind } from './kind.ts';
@@ -66,26 +67,14 @@ function unsound(exercise: Exercise): string | undefined {
   return isThat ? undefined : `the mend is at turn ${mend!.at + 1}`;
 }
 
-/** No two half turns in a row, and no letter but those of the faces that anyone turns and those that were taught. */
-const isFamiliar = (turns: readonly Turn[], taught: ReadonlySet<string>): boolean =>
-  turns.every(
-    ({ letter, quarters }, i) =>
-      (FAMILIAR.has(letter) || taught.has(letter)) && !(quarters === 2 && turns[i + 1]?.quarters === 2),
-  );
-
-const FAMILIAR: ReadonlySet<string> = new Set(['U', 'R', 'L', 'F']);
-
-const lettersTaught = ({ taught }: Material): ReadonlySet<string> =>
-  new Set(taught.flatMap(({ recommended }) => recommended.map(({ letter }) => letter)));
-
 const isRotation = ({ kind }: Turn): boolean => kind === 'rotation';
 
 /** Other solutions than the recommended one, of turns that students know, the easiest first. */
 function othersFor({ subject, recommended }: Taught, setup: readonly Turn[], material: Material): Turn[][] {
-  const taught = lettersTaught(material);
+  const isFamiliar = familiarIn(material);
   const others = [1, LONGER].map((longer) =>
     solutionsSeen(subject, longer).filter(
-      (turns) => isFamiliar(turns, taught) && writeTurns(turns) !== writeTurns(recommended) && !givesAway(setup, turns),
+      (turns) => isFamiliar(turns) && writeTurns(turns) !== writeTurns(recommended) && !givesAway(setup, turns),
     ),
   );
   return (others.find(({ length }) => length >= CHOICES - 1) ?? [])

@@ -145,7 +145,7 @@ describe('a lesson about one corner', () => {
   });
 
   it('is marked: any turns that bring the corner home are right, and what went wrong is said', async () => {
-    const solve = claims.find(({ kind, paper }) => kind === 'solution' && paper)!;
+    const solve = claims.find((c) => c.kind === 'solution' && c.paper && !/y/.test(c.solution))!;
     const height = claims.find(({ asks }) => asks === 'height')!;
     const place = claims.find(({ asks }) => asks === 'place')!;
     const rows = [
