@@ -5,9 +5,9 @@ import { type Items, nameKey } from './items.ts';
 import type { MarkedRow, Submission } from './submission.ts';
 
 export interface Owners {
-  /** Codes of students and of papers as they are printed, by what they are compared with; see nameKey. */
-  /** One for each lesson. */
+  /** By student, the code of a paper for each lesson. Keys are what names are compared with, see nameKey; values as printed. */
   readonly papersOf: ReadonlyMap<string, readonly string[]>;
+  /** By paper. */
   readonly studentOf: ReadonlyMap<string, string>;
   /** What the files of a student's edition are called after the lesson's name: `-left`. */
   readonly editionOf: ReadonlyMap<string, string>;

@@ -72,12 +72,12 @@ const isRotation = ({ kind }: Turn): boolean => kind === 'rotation';
 /** Other solutions than the recommended one, of turns that students know, the easiest first. */
 function othersFor({ subject, recommended }: Taught, setup: readonly Turn[], material: Material): Turn[][] {
   const isFamiliar = familiarIn(material);
-  const others = [1, LONGER].map((longer) =>
+  const upTo = (longer: number): (readonly Turn[])[] =>
     solutionsSeen(subject, longer).filter(
       (turns) => isFamiliar(turns) && writeTurns(turns) !== writeTurns(recommended) && !givesAway(setup, turns),
-    ),
-  );
-  return (others.find(({ length }) => length >= CHOICES - 1) ?? [])
+    );
+  const near = upTo(1);
+  return (near.length >= CHOICES - 1 ? near : upTo(LONGER))
     .map((turns) => ({ turns: [...turns], cost: doing(turns, material.leading) }))
     .sort((a, b) => a.cost - b.cost || (writeTurns(a.turns) < writeTurns(b.turns) ? -1 : 1))
     .map(({ turns }) => turns);
